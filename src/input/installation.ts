@@ -1,0 +1,391 @@
+/**
+ * The installation after reading: SI numbers, directions as unit vectors (x east, y north, z up), catalogue values
+ * filled in, and every value that was not given recorded as an assumption. Plain data, no functions.
+ */
+import type { Citation, SourceId } from '../sources/index.js';
+
+export type Vec3 = readonly [number, number, number];
+
+/** How a value came to be, printed beside it in the review. */
+export type Origin =
+  | { readonly kind: 'given'; readonly path: string; readonly known?: 'weighed' | 'maker' | 'handbook' | 'estimated' }
+  | { readonly kind: 'catalogue'; readonly table: string; readonly row: string; readonly citation: Citation }
+  | { readonly kind: 'assumed'; readonly path: string }
+  | { readonly kind: 'computed'; readonly how: string; readonly citation: Citation };
+
+/** A number with its origin. The unit is that of the field. */
+export interface Sourced {
+  readonly value: number;
+  readonly origin: Origin;
+}
+
+/** A value that the file did not give and that was taken instead. */
+export interface Assumption {
+  /** Path of the missing value, for example `pump.weights.motor`. */
+  readonly path: string;
+  /** What it is, in words: `weight of the motor`. */
+  readonly what: string;
+  /** The value taken, as printed text in the file's unit system. */
+  readonly value: string;
+  readonly citation: Citation;
+  /** What to do about it, or what it may change. */
+  readonly effect: string;
+}
+
+export type UnitSystem = 'us' | 'si';
+
+export interface Revision {
+  readonly mark: string;
+  readonly date: string;
+  readonly by: string;
+  readonly note: string;
+}
+
+/** What stands in the title block. */
+export interface ReviewData {
+  readonly project: string;
+  readonly location?: string;
+  readonly client?: string;
+  readonly preparedBy?: string;
+  readonly engineerOfRecord?: string;
+  readonly status: 'preliminary' | 'for review' | 'for record';
+  /** Date printed, as given (ISO 8601). The clock is never read. */
+  readonly date: string;
+  readonly revisions: readonly Revision[];
+  readonly notes: readonly string[];
+  readonly units: UnitSystem;
+}
+
+export interface Service {
+  readonly name: string;
+  readonly fluid: { readonly kind: 'water' | 'ethylene glycol' | 'propylene glycol'; /** volume share 0..1 */ readonly share: number };
+  /** Liquid density by condition temperature [kg/m³]. */
+  readonly density: { readonly filled: Sourced; readonly hot: Sourced; readonly cold: Sourced; readonly test: Sourced; readonly running: Sourced };
+  /** Temperatures [K]. `hot` and `cold` are the extremes, `running` the normal one. */
+  readonly installationTemperature: Sourced;
+  readonly runningTemperature: Sourced;
+  readonly hotTemperature: Sourced;
+  readonly coldTemperature: Sourced;
+  /** Gauge pressures [Pa]. */
+  readonly workingPressure: Sourced;
+  readonly designPressure: Sourced;
+  readonly testPressure: Sourced;
+}
+
+/** Elastic and thermal data of one material. */
+export interface Material {
+  readonly id: string;
+  readonly name: string;
+  /** Young's modulus at ambient temperature [Pa]. */
+  readonly modulus: Sourced;
+  /** Poisson's ratio [-]. */
+  readonly poisson: number;
+  /** [kg/m³] */
+  readonly density: number;
+  /** Thermal strain from 70 °F (294.26 K): pairs of temperature [K] and strain [-], rising in temperature. */
+  readonly expansion: readonly (readonly [number, number])[];
+  readonly expansionCitation: Citation;
+}
+
+/** Round pipe. */
+export interface PipeSection {
+  /** For example `NPS 6 STD` or `6.625 in x 0.280 in`. */
+  readonly name: string;
+  /** Nominal size label where the pipe is of a standard size, for example `6` or `2-1/2`. */
+  readonly nps?: string;
+  readonly outsideDiameter: number;
+  readonly wall: number;
+  /** Key into `Installation.materials`. */
+  readonly material: string;
+  /** Metal mass per length [kg/m]. */
+  readonly massPerLength: Sourced;
+}
+
+/** Insulation and jacket on a part. */
+export interface Covering {
+  readonly name: string;
+  readonly thickness: number;
+  /** Mass per length of pipe [kg/m]. */
+  readonly massPerLength: Sourced;
+}
+
+interface PartBase {
+  /** Name shown everywhere: `elbow 2`, `gate valve 1`. Unique in the installation. */
+  readonly name: string;
+  /** Where it stands in the input file. */
+  readonly path: string;
+  /** Pipe at its inlet side (the side nearer the pump). */
+  readonly section: PipeSection;
+  readonly covering?: Covering;
+}
+
+export interface StraightPart extends PartBase {
+  readonly kind: 'straight';
+  readonly length: number;
+}
+
+export interface ElbowPart extends PartBase {
+  readonly kind: 'elbow';
+  /** Centre-line radius [m]. */
+  readonly radius: Sourced;
+  /** Direction of travel after the elbow, unit vector. */
+  readonly turn: Vec3;
+  /** Mass of the fitting [kg]. */
+  readonly mass: Sourced;
+  /** Support at the middle of the arc. */
+  readonly support?: SupportPart;
+}
+
+export interface ReducerPart extends PartBase {
+  readonly kind: 'reducer';
+  readonly to: PipeSection;
+  readonly length: Sourced;
+  readonly mass: Sourced;
+  readonly shape: 'concentric' | 'eccentric';
+  /** Which side is flat on an eccentric reducer. */
+  readonly flat?: 'top' | 'bottom';
+}
+
+export interface TeePart extends PartBase {
+  readonly kind: 'tee';
+  readonly enterBy: 'run' | 'branch';
+  /** Direction of travel after the tee. Equal to the direction before it when entered by the run. */
+  readonly turn: Vec3;
+  /** Centre to end along the run, and along the branch [m]. */
+  readonly centreToRunEnd: Sourced;
+  readonly centreToBranchEnd: Sourced;
+  readonly mass: Sourced;
+  /** Pipe of the branch leg (the run has `section` when entered by the run; `runSection` otherwise). */
+  readonly branchSection: PipeSection;
+  readonly runSection: PipeSection;
+  /** What stands on the third leg. */
+  readonly side: { readonly direction: Vec3; readonly section: PipeSection; readonly covering?: Covering; readonly walk: readonly Part[] };
+  /** How the tee is made, for stress intensification. */
+  readonly make: 'welding tee' | 'fabricated' | 'reinforced fabricated' | 'grooved fitting';
+}
+
+export interface FlangePart extends PartBase {
+  readonly kind: 'flange';
+  readonly standard: 'B16.5' | 'B16.1' | 'own';
+  readonly class: string;
+  readonly face: 'raised' | 'flat' | 'unknown';
+  readonly type: 'weld-neck' | 'slip-on' | 'blind' | 'grooved adapter' | 'own';
+  /** Length along the pipe from gasket face to weld [m]; may be 0 for slip-on. */
+  readonly length: Sourced;
+  readonly mass: Sourced;
+  readonly joint: FlangeDimensions;
+}
+
+/** What the joint checks need of a flange. Missing entries make a check `cannot-tell`. */
+export interface FlangeDimensions {
+  readonly nps: string;
+  readonly outsideDiameter?: number;
+  readonly boltCircle?: number;
+  readonly bolts?: number;
+  /** Bolt size label such as `3/4`. */
+  readonly bolt?: string;
+  readonly raisedFaceDiameter?: number;
+  /** Gasket load reaction diameter, where given [m]. */
+  readonly gasketDiameter?: Sourced;
+  /** Pressure rating by temperature: pairs of temperature [K], gauge pressure [Pa], rising in temperature. */
+  readonly rating?: readonly (readonly [number, number])[];
+  readonly ratingCitation?: Citation;
+}
+
+/** Something heavy and stiff in the line: valve, strainer, suction diffuser, instrument. */
+export interface ValvePart extends PartBase {
+  readonly kind: 'valve';
+  readonly valve: string;
+  readonly length: Sourced;
+  readonly mass: Sourced;
+  /** Centre of gravity from the middle of the valve [m]; operator up by default is an assumption. */
+  readonly offset: Vec3;
+  readonly ends: 'flanged' | 'between flanges' | 'welded' | 'grooved' | 'threaded';
+  /** Liquid held [m³]. */
+  readonly contents: Sourced;
+}
+
+export interface DiffuserPart extends PartBase {
+  readonly kind: 'suction-diffuser';
+  /** Direction of travel after it, walking away from the pump. */
+  readonly turn: Vec3;
+  readonly to: PipeSection;
+  /** From the pump-side face to the corner, and from the corner to the pipe-side face [m]. */
+  readonly pumpLeg: Sourced;
+  readonly pipeLeg: Sourced;
+  readonly mass: Sourced;
+  readonly contents: Sourced;
+  readonly support?: SupportPart;
+}
+
+/** Six stiffnesses in the part's own axes: along, two across, torsion, two bending. Infinity is rigid. */
+export interface JointStiffness {
+  /** [N/m] */
+  readonly axial: number;
+  readonly lateral: number;
+  /** [N·m/rad] */
+  readonly torsion: number;
+  readonly bending: number;
+}
+
+export interface ConnectorPart extends PartBase {
+  readonly kind: 'flexible-connector';
+  readonly connector: 'rubber' | 'braided metal' | 'metal bellows';
+  readonly length: number;
+  readonly mass: Sourced;
+  readonly stiffness: JointStiffness;
+  /** Effective thrust area [m²]. */
+  readonly thrustArea: Sourced;
+  readonly rods: 'none' | 'taut' | 'gapped';
+}
+
+export interface CouplingPart extends PartBase {
+  readonly kind: 'grooved-joint';
+  readonly type: 'rigid' | 'flexible';
+  readonly mass: Sourced;
+  readonly stiffness: JointStiffness;
+}
+
+/** A weight hung on the line without length: gauge, actuator, small branch. */
+export interface WeightPart extends PartBase {
+  readonly kind: 'weight';
+  readonly mass: Sourced;
+}
+
+export type SupportKind = 'hanger' | 'spring-hanger' | 'rest' | 'guide' | 'stop' | 'anchor' | 'stand';
+
+export interface RodAssembly {
+  /** How many rods share the load: 1 for a clevis, 2 for a trapeze or riser clamp. */
+  readonly count: number;
+  /** Rod size label, for example `5/8`. */
+  readonly size?: string;
+  /** Rod length, structure to clamp [m]. */
+  readonly length?: number;
+  /** Rating of one rod [N], from the catalogue or given. */
+  readonly rating?: Sourced;
+  /** Rating of clamp, attachment or anchor for the whole support [N], where given. */
+  readonly attachmentRating?: Sourced;
+}
+
+export interface SupportPart extends PartBase {
+  readonly kind: SupportKind;
+  /** Mark given by the user; also the point's name. */
+  readonly mark: string;
+  readonly rods?: RodAssembly;
+  readonly spring?: { readonly rate: number; /** Load at the set position [N]. */ readonly load: Sourced; readonly minimum?: number; readonly maximum?: number };
+  /** Directions held: unit vectors; for guides the two across the pipe, for stops along the pipe. */
+  readonly holds: readonly Vec3[];
+  /** True for an anchor, which also holds the three rotations. */
+  readonly holdsRotation: boolean;
+  /** True where the support can only push one way (hangers pull up, rests push up). */
+  readonly oneWay: boolean;
+  /** Rated load of the support itself [N], where given. */
+  readonly rating?: Sourced;
+}
+
+export interface EndPart extends PartBase {
+  readonly kind: 'end';
+  readonly end: 'anchored' | 'free' | 'continues';
+  /** Stiffness of the pipe beyond, for `continues` [N/m, N·m/rad]. */
+  readonly stiffness?: { readonly translation: Vec3; readonly rotation: Vec3 };
+}
+
+export type Part =
+  | StraightPart | ElbowPart | ReducerPart | TeePart | FlangePart | ValvePart | DiffuserPart
+  | ConnectorPart | CouplingPart | WeightPart | SupportPart | EndPart;
+
+/** A run of parts walked outward from a pump port. */
+export interface Line {
+  readonly name: string;
+  readonly from: 'suction' | 'discharge';
+  readonly section: PipeSection;
+  readonly walk: readonly Part[];
+}
+
+export interface Port {
+  readonly which: 'suction' | 'discharge';
+  readonly nps: string;
+  /** Face centre relative to the pump reference (shaft axis at port height) [m]. */
+  readonly position: Vec3;
+  /** Outward unit vector. */
+  readonly facing: Vec3;
+  readonly flange: FlangeDimensions & { readonly standard: 'B16.5' | 'B16.1' | 'own'; readonly class: string; readonly face: 'raised' | 'flat' | 'unknown'; readonly material: 'cast iron' | 'ductile iron' | 'steel' | 'unknown' };
+}
+
+/** Loads allowed on one nozzle [N, N·m]; only given entries are judged. Axial is along the nozzle. */
+export interface NozzleAllowance {
+  readonly axialForce?: number;
+  readonly verticalForce?: number;
+  readonly crossForce?: number;
+  readonly resultantForce?: number;
+  readonly axialMoment?: number;
+  readonly verticalMoment?: number;
+  readonly crossMoment?: number;
+  readonly resultantMoment?: number;
+}
+
+export interface Pump {
+  readonly mark: string;
+  readonly build: 'split-coupled' | 'close-coupled';
+  readonly mount: 'hung' | 'resting' | 'sprung' | 'bolted';
+  /** Position of the pump reference (shaft axis at port height) in the plan [m]. */
+  readonly position: Vec3;
+  readonly casing: { readonly mass: Sourced; readonly centre: Vec3; readonly material: string };
+  readonly motor: { readonly mass: Sourced; readonly centre: Vec3; readonly power: number; /** [rad/s] */ readonly speed: number };
+  /** Liquid in the casing [m³]. */
+  readonly contents: Sourced;
+  readonly ports: { readonly suction: Port; readonly discharge: Port };
+  /** Underside of the casing relative to the pump reference, where it rests, is sprung or bolted [m]. */
+  readonly base?: { readonly position: Vec3; readonly springs?: { readonly rate: number; readonly load: Sourced; readonly count: number } };
+  readonly duty: { readonly flow: number; readonly head: number; readonly efficiency?: number };
+  /** Outline for drawing and headroom [m]: height of the motor top over the port centre-line, motor diameter. */
+  readonly outline: { readonly motorTop: Sourced; readonly motorDiameter: Sourced; readonly casingDiameter: Sourced; /** Clear height over the motor needed to draw it, where the maker gives it. */ readonly withdrawal?: Sourced };
+}
+
+export interface Room {
+  /** Elevation of the floor [m]. */
+  readonly floor?: number;
+  /** Elevation of the underside of the structure [m]. */
+  readonly ceiling?: number;
+  /** Boxes by their lowest and highest corners [m]. */
+  readonly objects: readonly { readonly name: string; readonly kind: 'beam' | 'wall' | 'panel' | 'pipe' | 'duct' | 'other'; readonly low: Vec3; readonly high: Vec3; readonly path: string }[];
+}
+
+/** Bases a nozzle load can be judged or compared by. */
+export type NozzleBasis = 'maker' | 'process-pump table' | 'process-pump table doubled' | 'nozzle principal stress';
+
+export interface Limits {
+  readonly nozzle: {
+    /** The basis of the verdict; without one the verdict is `cannot-tell`. */
+    readonly basis?: NozzleBasis;
+    readonly comparisons: readonly NozzleBasis[];
+    readonly maker?: { readonly document: string; readonly suction: NozzleAllowance; readonly discharge: NozzleAllowance };
+  };
+  readonly stress: {
+    readonly code: 'B31.9' | 'B31.1';
+    readonly edition?: string;
+    /** Allowable stress at the hot and the cold temperature [Pa]. */
+    readonly hot?: Sourced;
+    readonly cold?: Sourced;
+    readonly cycles: Sourced;
+  };
+  readonly rods: { readonly edition: 'older' | 'later' };
+  readonly span: { /** Longest span by the user's rule [m]; otherwise the table. */ readonly longest?: Sourced };
+  readonly firstSupport: { readonly pump?: Sourced; readonly bend: Sourced };
+}
+
+export interface Installation {
+  readonly format: 'pipeborne/1';
+  /** SHA-256 of the file's bytes, hex. */
+  readonly fingerprint: string;
+  readonly review: ReviewData;
+  readonly service: Service;
+  readonly materials: Readonly<Record<string, Material>>;
+  readonly pump: Pump;
+  readonly lines: readonly Line[];
+  readonly room: Room;
+  readonly limits: Limits;
+  readonly assumptions: readonly Assumption[];
+  /** Every source used while reading, for the reference list. */
+  readonly sourcesUsed?: readonly SourceId[];
+}

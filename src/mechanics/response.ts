@@ -1,0 +1,60 @@
+/**
+ * What solving a frame gives, per condition. Plain data; recovery functions live beside.
+ */
+import type { Movement, Vec3, Wrench } from '../model/conventions.js';
+
+/** How the sum of everything that acts compares with the sum of everything that holds. */
+export interface Balance {
+  /** Sum of applied forces [N] and their moment about the origin [N·m]. */
+  readonly applied: Wrench;
+  /** Sum of support reactions on the frame [N] and their moment about the origin [N·m]. */
+  readonly reacted: Wrench;
+  /** |applied + reacted| over the largest of weight and reaction, forces and moments (moments over weight × size) [-]. */
+  readonly residual: number;
+}
+
+/** State of one restraint after solving. */
+export type RestraintState = 'holding' | 'lifted' | 'in gap' | 'slipping' | 'absent' | 'stopped';
+
+export interface SupportResponse {
+  /** As the pipe acts on the support, about the support point. */
+  readonly load: Wrench;
+  /** Per restraint, in the order of the frame. */
+  readonly states: readonly RestraintState[];
+}
+
+/** One condition solved. */
+export interface ConditionResponse {
+  readonly name: string;
+  readonly movements: Readonly<Record<string, Movement>>;
+  readonly supports: Readonly<Record<string, SupportResponse>>;
+  /** End wrenches of each member as the points act on it, global axes, about each end. */
+  readonly members: Readonly<Record<string, { readonly from: Wrench; readonly to: Wrench }>>;
+  /** Wrench that `to` exerts on the joint … as the joint acts on each side's point. */
+  readonly joints: Readonly<Record<string, { readonly from: Wrench; readonly to: Wrench }>>;
+  /** Total weight of everything present, positive number [N]. */
+  readonly weight: number;
+  readonly balance: Balance;
+  /** Rounds the contact iteration took; 1 where nothing is one-way. */
+  readonly rounds: number;
+}
+
+/** Trust figures of a solution. */
+export interface Quality {
+  /** Largest |K u − f| over |f| of all conditions [-]. */
+  readonly residual: number;
+  /** Estimate of the reciprocal condition number of the scaled stiffness [-]. */
+  readonly reciprocalCondition: number;
+  /** Number of unknowns. */
+  readonly unknowns: number;
+  /** Entries kept in the profile of the factor. */
+  readonly profile: number;
+}
+
+/** All conditions solved. */
+export interface Response {
+  readonly conditions: Readonly<Record<string, ConditionResponse>>;
+  readonly quality: Quality;
+}
+
+export type { Movement, Vec3, Wrench };

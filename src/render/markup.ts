@@ -1,0 +1,41 @@
+/**
+ * The markup that templates write and the layout reads: small, well-formed, closed. Anything not listed here is an
+ * error that names the template, the line and what is allowed.
+ *
+ * Blocks
+ *   <review title language>                     root, written by templates/review.hbs
+ *   <section id title [level="1|2"] [page="new"]>   heading with bookmark; blocks inside
+ *   <p [role="lead|small|verdict|caution"]>      paragraph of inline content
+ *   <list [ordered="yes"]><item>…</item></list>
+ *   <note kind="caution|information|assumption" [title]>  framed block; blocks inside
+ *   <table [caption] [id] columns="…">           columns: one word a column, separated by blanks:
+ *        <head><row><cell>…</cell></row></head>    `left`, `right`, `centre`, `decimal`, with an optional share,
+ *        <row [role="total|group|exceeds"]>…</row> for example `left:3 decimal:1 decimal:1`
+ *   <figure drawing="name" [caption] [width="full|half"]/>   a drawing of the review by name
+ *   <calculation id title>                       a worked calculation; keeps together
+ *        <step role="formula|numbers|result|where|source">…</step>
+ *   <facts><fact label="…">…</fact></facts>       label and value in two columns, for title blocks
+ *   <signatures><line label="…"/></signatures>
+ *   <keep>blocks that stay on one page</keep>
+ *   <page-break/>
+ *
+ * Inline: text, <b>, <i>, <sub>, <sup>, <br/>, <ref to="id">text</ref>, <verdict is="meets|exceeds|cannot-tell|does-not-apply"/>
+ *
+ * `cell` takes [span="2"] and [to="id"] for a link to a section or calculation.
+ */
+
+export interface MarkupText {
+  readonly kind: 'text';
+  readonly text: string;
+}
+
+export interface MarkupElement {
+  readonly kind: 'element';
+  readonly name: string;
+  readonly attributes: Readonly<Record<string, string>>;
+  readonly children: readonly MarkupNode[];
+  /** Where it stands in the filled template, for messages. */
+  readonly line: number;
+}
+
+export type MarkupNode = MarkupText | MarkupElement;

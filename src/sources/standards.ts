@@ -1,0 +1,25 @@
+import type { Source } from './index.js';
+
+/** Standards and codes. Editions are those whose values were used. */
+export const standards = {
+  'asme-b31.1': { title: 'ASME B31.1 Power Piping', edition: 'editions to 2018', kind: 'standard' },
+  'asme-b31.9': { title: 'ASME B31.9 Building Services Piping', edition: '2004', kind: 'standard' },
+  'asme-b31.3': { title: 'ASME B31.3 Process Piping', edition: 'editions to 2018', kind: 'standard' },
+  'asme-b36.10m': { title: 'ASME B36.10M Welded and Seamless Wrought Steel Pipe', edition: 'various', kind: 'standard' },
+  'asme-b36.19m': { title: 'ASME B36.19M Stainless Steel Pipe', edition: 'various', kind: 'standard' },
+  'astm-b88': { title: 'ASTM B88 Seamless Copper Water Tube', edition: 'various', kind: 'standard' },
+  'asme-b16.1': { title: 'ASME B16.1 Gray Iron Pipe Flanges and Flanged Fittings', edition: 'various', kind: 'standard' },
+  'asme-b16.5': { title: 'ASME B16.5 Pipe Flanges and Flanged Fittings', edition: '2009 to 2017', kind: 'standard' },
+  'asme-b16.9': { title: 'ASME B16.9 Factory-Made Wrought Buttwelding Fittings', edition: 'various', kind: 'standard' },
+  'asme-b16.10': { title: 'ASME B16.10 Face-to-Face and End-to-End Dimensions of Valves', edition: 'various', kind: 'standard' },
+  'api-609': { title: 'API 609 Butterfly Valves, category A (ISO 5752 series 20)', edition: 'various', kind: 'standard' },
+  'api-610': { title: 'API 610 / ISO 13709 Centrifugal Pumps', edition: '8th to 12th editions, where equal', kind: 'standard' },
+  'api-686': { title: 'API RP 686 Machinery Installation and Installation Design', edition: '2nd edition, extract', kind: 'standard' },
+  'asme-bpvc-iii': { title: 'ASME Boiler and Pressure Vessel Code, Section III, NC-3658', edition: 'method', kind: 'standard' },
+  'asme-bpvc-ii-d': { title: 'ASME Boiler and Pressure Vessel Code, Section II Part D', edition: '2001 and 2010', kind: 'standard' },
+  'asme-pcc-1': { title: 'ASME PCC-1 Pressure Boundary Bolted Flange Joint Assembly', edition: 'appendix E', kind: 'standard' },
+  'mss-sp-58': { title: 'MSS SP-58 Pipe Hangers and Supports', edition: '1993 (older) and 2002 on (later)', kind: 'standard' },
+  'mss-sp-69': { title: 'MSS SP-69 Pipe Hangers and Supports, Selection and Application', edition: 'various', kind: 'standard' },
+  'iapws-if97': { title: 'IAPWS Industrial Formulation 1997, region 1', edition: 'IF97', kind: 'standard' },
+  'ufgs-15562a': { title: 'UFGS 15562A Heating and Utility Systems, Central Steam', edition: 'guide specification', kind: 'public document' },
+} as const satisfies Record<string, Source>;

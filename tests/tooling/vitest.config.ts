@@ -1,0 +1,14 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  root: fileURLToPath(new URL('../..', import.meta.url)),
+  test: {
+    include: ['tests/**/*.test.ts'],
+    // Tests print nothing: a message on the console is a finding, not a log.
+    onConsoleLog: () => {
+      throw new Error('a test wrote to the console');
+    },
+    testTimeout: 60_000,
+  },
+});
