@@ -176,3 +176,6 @@ export interface Frame {
     readonly pressureElongation?: boolean;
   };
 }
+
+/** Any elastic member. */
+export type FrameMember = FramePipe | FrameBend;

@@ -137,8 +137,26 @@ export interface WeightRow {
 
 /** What to draw: each piece of the line in order. */
 export type Stroke =
-  | { readonly kind: 'straight'; readonly name: string; readonly line: string; readonly from: Vec3; readonly to: Vec3; readonly diameter: number; readonly points: readonly [string, string]; readonly role: 'pipe' | 'valve' | 'flange' | 'reducer' | 'diffuser' | 'connector' | 'pump' }
-  | { readonly kind: 'arc'; readonly name: string; readonly line: string; readonly from: Vec3; readonly to: Vec3; readonly centre: Vec3; readonly diameter: number; readonly points: readonly [string, string] };
+  | {
+      readonly kind: 'straight';
+      readonly name: string;
+      readonly line: string;
+      readonly from: Vec3;
+      readonly to: Vec3;
+      readonly diameter: number;
+      readonly points: readonly [string, string];
+      readonly role: 'pipe' | 'valve' | 'flange' | 'reducer' | 'diffuser' | 'connector' | 'pump';
+    }
+  | {
+      readonly kind: 'arc';
+      readonly name: string;
+      readonly line: string;
+      readonly from: Vec3;
+      readonly to: Vec3;
+      readonly centre: Vec3;
+      readonly diameter: number;
+      readonly points: readonly [string, string];
+    };
 
 /** Everything placed. */
 export interface Layout {
@@ -152,5 +170,15 @@ export interface Layout {
   readonly weights: readonly WeightRow[];
   readonly strokes: readonly Stroke[];
   /** Section and line of every member, for stresses. */
-  readonly memberInfo: Readonly<Record<string, { readonly line: string; readonly part: string; readonly section: PipeSection; readonly covering?: Covering }>>;
+  readonly memberInfo: Readonly<
+    Record<
+      string,
+      {
+        readonly line: string;
+        readonly part: string;
+        readonly section: PipeSection;
+        readonly covering?: Covering;
+      }
+    >
+  >;
 }

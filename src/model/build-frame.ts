@@ -1,0 +1,86 @@
+import type { Installation } from '../input/installation.js';
+import type { Frame, FrameMaterial } from './frame.js';
+import { addPieces } from './frame-pieces.js';
+import { operatingConditions } from './operating-conditions.js';
+import { pumpSupport } from './part-supports.js';
+import type { Pieces } from './pieces.js';
+import { type PlacedPart, placeLine } from './place-parts.js';
+import { pointNames } from './point-names.js';
+import { pumpBody } from './pump-body.js';
+import { stiffEnds } from './stiff-ends.js';
+import { add } from './vector.js';
+
+/** The frame with what it was made from. */
+export interface BuiltFrame {
+  readonly frame: Frame;
+  readonly placed: readonly PlacedPart[];
+  readonly pieces: Pieces;
+}
+
+/**
+ * Builds the frame of an installation: points, pipes, bends, rigid bodies, joints, supports and conditions.
+ *
+ * @param installation - checked SI values
+ * @returns the frame, the placed parts of all lines in walking order, and the pieces by name
+ * @throws EngineError `model.turn-impossible`, `model.bend-radius-too-small`, `model.no-bore`
+ * @source statics
+ */
+export function buildFrameParts(installation: Installation): BuiltFrame {
+  const { pump } = installation;
+  const names = pointNames();
+  const pieces: Pieces = {
+    points: {},
+    members: [],
+    bodies: [],
+    joints: [],
+    supports: [],
+    memberInfo: {},
+    bendFactors: {},
+  };
+  pieces.points['pump suction'] = add(pump.position, pump.ports.suction.position);
+  pieces.points['pump discharge'] = add(pump.position, pump.ports.discharge.position);
+  if (pump.base !== undefined) pieces.points['pump base'] = add(pump.position, pump.base.position);
+  pieces.bodies.push(pumpBody(pump));
+  const base = pumpSupport(pump);
+  if (base !== undefined) pieces.supports.push(base);
+  else if (pump.base !== undefined) delete pieces.points['pump base'];
+
+  const placed = installation.lines.flatMap((line) => {
+    const parts = placeLine(line, pump, names);
+    addPieces(parts, stiffEnds(parts), pieces);
+    return parts;
+  });
+
+  const frame: Frame = {
+    points: pieces.points,
+    materials: frameMaterials(installation),
+    members: pieces.members,
+    bodies: pieces.bodies,
+    joints: pieces.joints,
+    supports: pieces.supports,
+    conditions: operatingConditions(installation, pieces.supports),
+    installationTemperature: installation.service.installationTemperature.value,
+  };
+  return { frame, placed, pieces };
+}
+
+/**
+ * The frame of an installation, ready for `solveFrame`.
+ *
+ * @param installation - checked SI values
+ * @returns the frame
+ * @throws EngineError as `buildFrameParts`
+ * @source statics
+ */
+export function buildFrame(installation: Installation): Frame {
+  return buildFrameParts(installation).frame;
+}
+
+function frameMaterials(installation: Installation): Readonly<Record<string, FrameMaterial>> {
+  return Object.fromEntries(
+    Object.entries(installation.materials).map(([id, material]) => [
+      id,
+      { modulus: material.modulus.value, poisson: material.poisson, expansion: material.expansion },
+    ]),
+  );
+}

@@ -1,0 +1,91 @@
+import type { Pump, SupportPart } from '../input/installation.js';
+import type { Vec3 } from './conventions.js';
+import type { FrameSupport, Restraint } from './frame.js';
+import type { PlacedPart } from './place-parts.js';
+import { UP } from './vector.js';
+
+const AXES: readonly Vec3[] = [
+  [1, 0, 0],
+  [0, 1, 0],
+  [0, 0, 1],
+];
+
+/** A restraint that holds rigidly both ways, to be changed where the support differs. */
+export function rigidRestraint(direction: Vec3, acts: Restraint['acts'] = 'translation'): Restraint {
+  return {
+    direction,
+    acts,
+    stiffness: Number.POSITIVE_INFINITY,
+    sense: 'both',
+    preload: 0,
+    gap: 0,
+    imposed: 0,
+    friction: 0,
+  };
+}
+
+/**
+ * The frame support of a support part.
+ *
+ * @param part - the support as read
+ * @param point - name of the point it holds
+ * @returns support with one restraint per direction held; stiffness [N/m], preload [N]
+ * @source statics
+ */
+export function partSupport(part: SupportPart, point: string): FrameSupport {
+  const restraints: Restraint[] = part.holds.map((direction) => ({
+    ...rigidRestraint(direction),
+    sense: part.oneWay ? 'push' : 'both',
+    ...(part.spring && { stiffness: part.spring.rate, preload: part.spring.load.value, sense: 'both' }),
+  }));
+  if (part.holdsRotation) restraints.push(...AXES.map((axis) => rigidRestraint(axis, 'rotation')));
+  return { name: part.mark, word: part.kind.replace('-', ' '), point, restraints };
+}
+
+/**
+ * What holds the end of a line, if anything does.
+ *
+ * @param step - the placed end
+ * @returns rigid in all six freedoms when anchored, elastic when the pipe continues, nothing when free
+ * @source statics
+ */
+export function endSupport(step: PlacedPart): FrameSupport | undefined {
+  const { part } = step;
+  if (part.kind !== 'end' || part.end === 'free') return undefined;
+  const stiffness = part.stiffness;
+  const restraints = AXES.flatMap((axis, index) => {
+    const translation = rigidRestraint(axis);
+    const rotation = rigidRestraint(axis, 'rotation');
+    if (part.end === 'anchored' || stiffness === undefined) return [translation, rotation];
+    return [
+      { ...translation, stiffness: stiffness.translation[index] ?? 0 },
+      { ...rotation, stiffness: stiffness.rotation[index] ?? 0 },
+    ].filter((restraint) => restraint.stiffness > 0);
+  });
+  return { name: `end of ${step.line}`, word: 'end', point: step.from.name, restraints };
+}
+
+/**
+ * What holds the pump itself.
+ *
+ * @param pump - the pump as read
+ * @returns nothing for a hung pump; one-way upward for a resting one; vertical springs for a sprung one; all six
+ *   freedoms for a bolted one; stiffness [N/m], preload [N]
+ * @source statics
+ */
+export function pumpSupport(pump: Pump): FrameSupport | undefined {
+  if (pump.mount === 'hung' || pump.base === undefined) return undefined;
+  const support = (restraints: readonly Restraint[]): FrameSupport => ({
+    name: 'pump base',
+    word: 'pump base',
+    point: 'pump base',
+    restraints,
+  });
+  const up = rigidRestraint(UP);
+  if (pump.mount === 'resting') return support([{ ...up, sense: 'push' }]);
+  if (pump.mount === 'sprung' && pump.base.springs !== undefined) {
+    const { rate, load, count } = pump.base.springs;
+    return support([{ ...up, stiffness: rate * count, preload: load.value * count }]);
+  }
+  return support(AXES.flatMap((axis) => [rigidRestraint(axis), rigidRestraint(axis, 'rotation')]));
+}
