@@ -1,0 +1,6 @@
+/** Numbers with units at the border of the product: text to SI, SI to printed text. */
+export { type Dimension, dimensions } from './dimension.js';
+export { type FormatOptions, formatNumber, formatQuantity, unitLabel } from './format.js';
+export { knownUnit, type ParsedQuantity, parseQuantity } from './parse-quantity.js';
+export type { UnitSystem } from './print-units.js';
+export { unitNames } from './unit-table.js';
