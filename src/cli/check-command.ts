@@ -1,0 +1,42 @@
+/** `pipeborne check`: prints what a review would say, and writes nothing. */
+import { reviewResults, type UnitSystem } from '../index.js';
+import { checkPicture } from './check-picture.js';
+import { eachFile } from './each-file.js';
+import { type ExitStatus, statusOfVerdict } from './exit-status.js';
+import type { CommonOptions } from './program.js';
+import { reviewFile } from './review-file.js';
+import { mayColour, type Surroundings } from './surroundings.js';
+
+/** Options of the command as the parser of arguments gives them. */
+export interface CheckOptions extends CommonOptions {
+  readonly json?: boolean;
+  readonly units?: UnitSystem;
+}
+
+/**
+ * Runs `check`.
+ *
+ * @param files - inputs as given
+ * @param options - options of the command
+ * @param surroundings - where to read and print
+ * @returns the worst status of all files
+ */
+export async function checkCommand(
+  files: readonly string[],
+  options: CheckOptions,
+  surroundings: Surroundings,
+): Promise<ExitStatus> {
+  const { output, environment } = surroundings;
+  const colour = mayColour(output, environment, options.color);
+  let printed = false;
+  return eachFile(files, surroundings, async (file) => {
+    const { input, review } = await reviewFile(file, options.units, surroundings);
+    if (options.json === true) {
+      output.write(`${JSON.stringify(reviewResults(review))}\n`);
+    } else {
+      output.write(`${printed ? '\n' : ''}${checkPicture(review, { file, name: input.name, colour })}`);
+      printed = true;
+    }
+    return statusOfVerdict(review.verdict);
+  });
+}

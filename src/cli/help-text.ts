@@ -1,0 +1,63 @@
+/** Text that follows the lists of commands and options in the help. */
+
+const caution = `An estimate for review by the engineer of record, who alone decides. The maker's manual
+and the local code govern. Lock out and drain before work.`;
+
+const statuses = `Exit status:
+  0   everything that could be judged meets its limit
+  1   something exceeds its limit
+  2   the input or the arguments cannot be used
+  3   something could not be read or written
+  4   nothing exceeds, but something cannot be told
+  70  a fault of the program
+  Over several files the first of 70, 3, 2, 1, 4, 0 that occurs.`;
+
+export const helpText = {
+  program: `
+Examples:
+  pipeborne check pump.yaml             the verdict and the worst findings
+  pipeborne review pump.yaml            writes pump-review.pdf
+  pipeborne schema > pipeborne.json     for an editor that completes as you type
+
+${statuses}
+
+${caution}`,
+  review: `
+A FILE is YAML or JSON, one pump each; - is standard input. Without -o the review
+is written to the current folder as <name>-review.pdf. With several FILEs, -o,
+--results and --html name folders.
+
+Examples:
+  pipeborne review pump.yaml
+  pipeborne review pump.yaml -o submittal.pdf --results submittal.json
+  pipeborne review plant/*.yaml -o reviews/ --for contractor
+  pipeborne review pump.yaml --templates our-letterhead/ --page a4
+
+A template folder replaces the shipped templates of the same names; nothing outside
+it is read. The same input gives the same bytes: the date printed is the input's.
+
+${statuses}
+
+${caution}`,
+  check: `
+A FILE is YAML or JSON, one pump each; - is standard input. Nothing is written.
+With --json one results object a FILE is printed, one a line.
+
+Examples:
+  pipeborne check pump.yaml
+  pipeborne check plant/*.yaml --units si
+  pipeborne check - < pump.yaml
+  pipeborne check pump.yaml --json > results.json
+
+${statuses}
+
+${caution}`,
+  schema: `
+Examples:
+  pipeborne schema > pipeborne.schema.json
+  pipeborne schema --results > results.schema.json
+
+A YAML file whose first line is
+  # yaml-language-server: $schema=pipeborne.schema.json
+is then completed and checked as you type, in editors that know this line.`,
+} as const;

@@ -1,0 +1,12 @@
+#!/usr/bin/env node
+/** The process: arguments in, exit status out. Everything else is in `run.ts`. */
+import { exitStatus } from './exit-status.js';
+import { run } from './run.js';
+import { processSurroundings } from './surroundings.js';
+
+// A reader that stops early (`| head`) is no fault: end without a word.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  process.exit(error.code === 'EPIPE' ? 0 : exitStatus.fileTrouble);
+});
+
+process.exitCode = await run(process.argv.slice(2), processSurroundings());

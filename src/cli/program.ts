@@ -1,0 +1,102 @@
+/** Commands and options. Loads nothing but the parser of arguments: each command's work is imported when it runs. */
+import { Command, Option } from 'commander';
+import { version } from '../version.js';
+import type { ExitStatus } from './exit-status.js';
+import { helpText } from './help-text.js';
+import { LINE_WIDTH, mayColour, type Surroundings } from './surroundings.js';
+
+/** Options every command has. */
+export interface CommonOptions {
+  /** False when `--no-color` was given. */
+  readonly color: boolean;
+}
+
+/**
+ * The tree of commands.
+ *
+ * @param surroundings - where help and the commands' output go
+ * @param settle - receives the status of the command that ran
+ * @returns the program, ready to parse
+ */
+export function buildProgram(surroundings: Surroundings, settle: (status: ExitStatus) => void): Command {
+  const program = new Command('pipeborne')
+    .description(
+      'Reviews a vertical in-line pump that hangs in its piping: loads on hangers and nozzles,\n' +
+        'stresses, joints. One file describes the installation.',
+    )
+    .version(version, '-V, --version', 'print the version')
+    .helpOption('-h, --help', 'print this help')
+    .helpCommand('help [command]', 'print the help of a command')
+    .option('--no-color', 'print without colour; NO_COLOR does the same')
+    .configureHelp({ showGlobalOptions: true })
+    .configureOutput(outputOf(surroundings))
+    .addHelpText('after', helpText.program)
+    .exitOverride();
+
+  program
+    .command('review')
+    .summary('write the review as PDF')
+    .description('Writes the review of each FILE as PDF, and its results for machines where asked.')
+    .argument('<FILE...>', 'description of the installation')
+    .option('-o, --output <PDF>', 'file or folder for the review')
+    .option('--results <JSON>', 'file or folder for the results, for machines')
+    .option('--html <HTML>', 'file or folder for the review as a page')
+    .addOption(
+      new Option('--for <READER>', 'who reads it')
+        .choices(['contractor', 'engineer', 'commissioning'])
+        .default('engineer'),
+    )
+    .addOption(unitsOption())
+    .option('--templates <DIR>', "folder of the firm's own templates")
+    .addOption(
+      new Option('--page <SIZE>', 'size of the page; by the units otherwise').choices(['letter', 'a4']),
+    )
+    .addHelpText('after', helpText.review)
+    .action(async (files: string[], _options, command: Command) => {
+      const { reviewCommand } = await import('./review-command.js');
+      settle(await reviewCommand(files, command.optsWithGlobals(), surroundings));
+    });
+
+  program
+    .command('check')
+    .summary('print the verdict and the worst findings')
+    .description('Prints the verdict, the worst findings and the load on each support. Writes no file.')
+    .argument('<FILE...>', 'description of the installation')
+    .option('--json', 'print the results for machines instead')
+    .addOption(unitsOption())
+    .addHelpText('after', helpText.check)
+    .action(async (files: string[], _options, command: Command) => {
+      const { checkCommand } = await import('./check-command.js');
+      settle(await checkCommand(files, command.optsWithGlobals(), surroundings));
+    });
+
+  program
+    .command('schema')
+    .summary('print the JSON Schema of the input')
+    .description('Prints the JSON Schema of the input, with which an editor completes and checks.')
+    .option('--results', 'the schema of the results instead')
+    .addHelpText('after', helpText.schema)
+    .action(async (options: { results?: boolean }) => {
+      const { schemaCommand } = await import('./schema-command.js');
+      settle(schemaCommand(options, surroundings));
+    });
+
+  return program;
+}
+
+function unitsOption(): Option {
+  return new Option('--units <SYSTEM>', 'units to print; those of the file otherwise').choices(['us', 'si']);
+}
+
+function outputOf({ output, messages, environment }: Surroundings) {
+  return {
+    writeOut: output.write,
+    writeErr: messages.write,
+    // Wrong arguments are shown in the same form as every other error, by `run`.
+    outputError: () => {},
+    getOutHelpWidth: () => LINE_WIDTH,
+    getErrHelpWidth: () => LINE_WIDTH,
+    getOutHasColors: () => mayColour(output, environment, true),
+    getErrHasColors: () => mayColour(messages, environment, true),
+  };
+}

@@ -1,0 +1,61 @@
+/** Reading an input file or standard input, with a limit, as UTF-8 text. */
+import { createReadStream } from 'node:fs';
+import { resolve } from 'node:path';
+import { EngineError } from '../issues/issue.js';
+import type { Surroundings } from './surroundings.js';
+import { reasonOf } from './system-reason.js';
+
+/** Largest input accepted. A description of one pump is a few kilobytes; this keeps a wrong file from being read. */
+export const INPUT_LIMIT_BYTES = 1024 * 1024;
+
+/** Name that stands for standard input on the command line. */
+export const STANDARD_INPUT = '-';
+
+/** An input as read. */
+export interface InputText {
+  /** Name for messages, as the user gave it. */
+  readonly name: string;
+  readonly text: string;
+}
+
+/**
+ * Reads one input.
+ *
+ * @param file - name as given, or `-` for standard input
+ * @param surroundings - working folder and standard input
+ * @returns the name for messages and the text
+ * @throws EngineError `cli.read.failed` when it cannot be read, `cli.input.too-large`, `cli.input.not-text`
+ */
+export async function readInput(file: string, surroundings: Surroundings): Promise<InputText> {
+  const name = file === STANDARD_INPUT ? 'standard input' : file;
+  const bytes = await readLimited(
+    file === STANDARD_INPUT
+      ? surroundings.standardInput()
+      : createReadStream(resolve(surroundings.folder, file)),
+    name,
+  );
+  try {
+    // The mark of byte order is kept: the fingerprint printed in the review is that of the file's own bytes.
+    return { name, text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes) };
+  } catch {
+    throw new EngineError('cli.input.not-text', { file: name });
+  }
+}
+
+async function readLimited(chunks: AsyncIterable<Uint8Array>, name: string): Promise<Uint8Array> {
+  const parts: Uint8Array[] = [];
+  let size = 0;
+  try {
+    for await (const chunk of chunks) {
+      size += chunk.byteLength;
+      if (size > INPUT_LIMIT_BYTES) break;
+      parts.push(chunk);
+    }
+  } catch (error) {
+    throw new EngineError('cli.read.failed', { file: name, reason: reasonOf(error) });
+  }
+  if (size > INPUT_LIMIT_BYTES) {
+    throw new EngineError('cli.input.too-large', { file: name, limit: `${INPUT_LIMIT_BYTES / 1024} KiB` });
+  }
+  return Buffer.concat(parts);
+}

@@ -1,0 +1,35 @@
+/** One run: arguments in, exit status out, everything between through the surroundings. */
+import { CommanderError } from 'commander';
+import { type ExitStatus, exitStatus } from './exit-status.js';
+import { buildProgram } from './program.js';
+import type { Surroundings } from './surroundings.js';
+
+/**
+ * Runs the command line.
+ *
+ * @param args - arguments without the program's own name
+ * @param surroundings - where to read and write
+ * @returns the status to end with
+ */
+export async function run(args: readonly string[], surroundings: Surroundings): Promise<ExitStatus> {
+  let status: ExitStatus = exitStatus.meets;
+  const program = buildProgram(surroundings, (settled) => {
+    status = settled;
+  });
+  try {
+    await program.parseAsync(args, { from: 'user' });
+    return status;
+  } catch (error) {
+    if (!(error instanceof CommanderError)) {
+      const { showFailure } = await import('./show-failure.js');
+      return showFailure(error, 'the command line', surroundings);
+    }
+    // Help and version that were asked for end with 0; help for want of a command was already printed.
+    if (error.exitCode === 0) return exitStatus.meets;
+    if (error.code === 'commander.help') return exitStatus.unusable;
+    const { refusedArguments } = await import('./refused-arguments.js');
+    const { showIssues } = await import('./show-failure.js');
+    showIssues([refusedArguments(error, args)], surroundings);
+    return exitStatus.unusable;
+  }
+}

@@ -1,0 +1,70 @@
+/** Reading templates: the shipped ones, and in their place those of a folder of the user's own. */
+import { readdir, readFile, realpath, stat } from 'node:fs/promises';
+import { join, resolve, sep } from 'node:path';
+import { EngineError } from '../issues/issue.js';
+import { reasonOf } from './system-reason.js';
+
+/** Text of templates by name relative to the folder, with forward slashes: `sections/weights.hbs`. */
+export type TemplateTexts = Readonly<Record<string, string>>;
+
+const ENDING = '.hbs';
+const LIMIT_FILES = 200;
+const LIMIT_BYTES = 256 * 1024;
+
+/**
+ * The templates to fill.
+ *
+ * @param shipped - folder of the package's templates
+ * @param own - folder named by `--templates`, if any; each file in it replaces the shipped one of the same name
+ * @param workingFolder - folder that the name of `own` starts from
+ * @returns all templates by name
+ * @throws EngineError `cli.arguments.…` for a folder that cannot be used, `cli.read.shipped-missing`
+ */
+export async function readTemplates(
+  shipped: string,
+  own: string | undefined,
+  workingFolder: string,
+): Promise<TemplateTexts> {
+  const texts = await readFolder(shipped).catch((error: unknown) => {
+    throw new EngineError('cli.read.shipped-missing', { file: shipped, reason: reasonOf(error) });
+  });
+  return own === undefined ? texts : { ...texts, ...(await readOwnFolder(own, workingFolder)) };
+}
+
+async function readOwnFolder(folder: string, workingFolder: string): Promise<TemplateTexts> {
+  try {
+    return await readFolder(resolve(workingFolder, folder));
+  } catch (error) {
+    if (error instanceof EngineError) throw error;
+    throw new EngineError('cli.arguments.templates-not-folder', { folder, reason: reasonOf(error) });
+  }
+}
+
+async function readFolder(folder: string): Promise<TemplateTexts> {
+  const root = await realpath(folder);
+  const names = (await readdir(root, { recursive: true }))
+    .filter((name) => name.endsWith(ENDING))
+    .map((name) => name.split(sep).join('/'))
+    .sort();
+  if (names.length > LIMIT_FILES) {
+    throw new EngineError('cli.arguments.too-many-templates', { folder, limit: LIMIT_FILES });
+  }
+  const entries = names.map(async (name) => [name, await readTemplate(root, name, folder)] as const);
+  return Object.fromEntries(await Promise.all(entries));
+}
+
+/** Links are followed, but only inside the folder: a template set from elsewhere must not print other files. */
+async function readTemplate(root: string, name: string, folder: string): Promise<string> {
+  const path = await realpath(join(root, name));
+  const shown = join(folder, name);
+  if (!path.startsWith(resolve(root) + sep)) {
+    throw new EngineError('cli.arguments.template-outside', { file: shown, folder });
+  }
+  if ((await stat(path)).size > LIMIT_BYTES) {
+    throw new EngineError('cli.arguments.template-too-large', {
+      file: shown,
+      limit: `${LIMIT_BYTES / 1024} KiB`,
+    });
+  }
+  return readFile(path, 'utf8');
+}

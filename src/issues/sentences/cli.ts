@@ -1,0 +1,82 @@
+import type { Sentences } from './sentence.js';
+
+/** Sentences of the command line: arguments, files, and the fault that should not happen. */
+export const cliSentences: Sentences = {
+  'cli.arguments.unusable': ({ found, help, hint }) => ({
+    message: String(found),
+    wanted: `what \`${help}\` lists`,
+    example: String(help),
+    ...(hint === undefined ? {} : { hint: String(hint) }),
+  }),
+  'cli.arguments.folder-wanted': ({ option, found }) => ({
+    message: `${option} names one file, "${found}", for several reviews`,
+    wanted: 'a folder, which may be new',
+    example: `${option} reviews/`,
+  }),
+  'cli.arguments.wrong-ending': ({ option, found, ending }) => ({
+    message: `${option} names "${found}", which does not end in ${ending}`,
+    wanted: `a file name that ends in ${ending}, or a folder, which may be new`,
+    example: `${option} review${ending}`,
+  }),
+  'cli.arguments.over-input': ({ file }) => ({
+    message: `"${file}" is an input and would be overwritten`,
+    wanted: 'another name for what is written',
+    example: '-o reviews/',
+  }),
+  'cli.arguments.same-output': ({ file }) => ({
+    message: `"${file}" would be written twice`,
+    wanted: 'inputs of different names, or one at a time with an output name each',
+    example: 'pipeborne review north/pump.yaml -o north-pump.pdf',
+  }),
+  'cli.arguments.input-twice': () => ({
+    message: 'standard input (-) is named more than once, and can be read only once',
+    wanted: 'one - at most',
+    example: 'pipeborne check - < pump.yaml',
+  }),
+  'cli.arguments.templates-not-folder': ({ folder, reason }) => ({
+    message: `the folder of templates "${folder}" cannot be used: ${reason}`,
+    wanted: 'a folder with files that end in .hbs, each replacing the shipped one of the same name',
+    example: '--templates our-letterhead/',
+  }),
+  'cli.arguments.template-outside': ({ file, folder }) => ({
+    message: `"${file}" leads outside the folder of templates "${folder}"`,
+    wanted: 'a file, or a link to a file, inside that folder',
+  }),
+  'cli.arguments.template-too-large': ({ file, limit }) => ({
+    message: `the template "${file}" is larger than ${limit}`,
+    wanted: 'a template; text of this size is a mistake',
+  }),
+  'cli.arguments.too-many-templates': ({ folder, limit }) => ({
+    message: `the folder of templates "${folder}" holds more than ${limit} files`,
+    wanted: 'a folder that holds templates and little else',
+  }),
+  'cli.input.too-large': ({ file, limit }) => ({
+    message: `${file} is larger than ${limit}`,
+    wanted: 'a description of one pump, which takes a few kilobytes',
+    example: 'pipeborne check pump.yaml',
+  }),
+  'cli.input.not-text': ({ file }) => ({
+    message: `${file} is not UTF-8 text`,
+    wanted: 'YAML or JSON saved as UTF-8',
+    hint: 'most editors offer it under "Save with encoding"',
+  }),
+  'cli.read.failed': ({ file, reason }) => ({
+    message: `${file} cannot be read: ${reason}`,
+    wanted: 'a file that can be read, or - for standard input',
+  }),
+  'cli.read.shipped-missing': ({ file, reason }) => ({
+    message: `${file}, which belongs to the program, cannot be read: ${reason}`,
+    wanted: 'a complete installation of the package',
+    hint: 'install it again',
+  }),
+  'cli.write.failed': ({ file, reason }) => ({
+    message: `${file} cannot be written: ${reason}`,
+    wanted: 'a folder that can be written to',
+    hint: 'nothing was written; what stood there before is unharmed',
+  }),
+  'cli.fault': ({ what, file }) => ({
+    message: `pipeborne failed on ${file}, and that is its own fault, not yours: ${what}`,
+    wanted: 'a report of this with the input file, so that it can be mended',
+    hint: 'do not use earlier output in place of this review',
+  }),
+};

@@ -1,0 +1,110 @@
+import ts from 'typescript';
+import { expect, test } from 'vitest';
+import { sources } from '../../src/sources/index.js';
+import { type SourceFile, sourceFiles, walk } from './source-tree.js';
+
+const units = new Set(
+  '- m m² m³ m⁴ N N·m N/m N·m/rad Pa K 1/K rad kg kg/m kg/m³ kg·m² m/s² Hz rad/s'.split(' '),
+);
+
+/** Folders whose functions compute quantities: their comments carry units, and a test reads them. */
+const computing = ['catalog', 'model', 'algebra', 'mechanics', 'checks'];
+
+interface DocumentedFunction {
+  readonly label: string;
+  readonly file: SourceFile;
+  readonly declaration: ts.FunctionDeclaration;
+}
+
+const exported: readonly DocumentedFunction[] = sourceFiles.flatMap((file) =>
+  file.tree.statements
+    .filter(ts.isFunctionDeclaration)
+    .filter((declaration) => declaration.modifiers?.some(({ kind }) => kind === ts.SyntaxKind.ExportKeyword))
+    .map((declaration) => ({ label: `${file.name} ${declaration.name?.text ?? ''}`, file, declaration })),
+);
+
+const commentText = (tag: ts.JSDocTag) => ts.getTextOfJSDocComment(tag.comment) ?? '';
+const unitsIn = (words: string) => [...words.matchAll(/\[([^\]]*)\]/g)].map((match) => match[1] ?? '');
+
+/** Bare numbers, where the unit can be nowhere but in the comment; a named type says its units at its fields. */
+const isNumeric = (type: ts.TypeNode | undefined) =>
+  type !== undefined &&
+  /^(readonly )?(number|Float64Array|Vec3|number\[\]|\(number \| undefined\))(\[\])?( \| undefined)?$/.test(
+    type.getText(),
+  );
+
+test.each(exported)('$label says in a sentence what it is', ({ declaration }) => {
+  const comments = ts.getJSDocCommentsAndTags(declaration).filter(ts.isJSDoc);
+  const words = comments.map((comment) => ts.getTextOfJSDocComment(comment.comment) ?? '').join(' ');
+  expect(words.trim().length, 'there is no comment above it').toBeGreaterThan(10);
+});
+
+const computed = exported.filter(({ file }) => computing.includes(file.folder));
+
+test.each(computed)('$label gives the unit of every number', ({ declaration }) => {
+  for (const parameter of declaration.parameters) {
+    const name = parameter.name.getText();
+    if (!isNumeric(parameter.type)) continue;
+    const tag = ts.getJSDocParameterTags(parameter)[0];
+    expect(tag, `@param ${name} is missing`).toBeDefined();
+    expect(tag === undefined ? [] : unitsIn(commentText(tag)), `@param ${name} has no [unit]`).not.toEqual(
+      [],
+    );
+  }
+  if (!isNumeric(declaration.type)) return;
+  const returns = ts.getJSDocReturnTag(declaration);
+  expect(returns, '@returns is missing').toBeDefined();
+  expect(returns === undefined ? [] : unitsIn(commentText(returns)), '@returns has no [unit]').not.toEqual(
+    [],
+  );
+});
+
+test.each(computed)('$label uses only units of the list', ({ declaration }) => {
+  const tags = ts
+    .getJSDocTags(declaration)
+    .filter((tag) => ts.isJSDocParameterTag(tag) || ts.isJSDocReturnTag(tag));
+  for (const unit of tags.flatMap((tag) =>
+    unitsIn(commentText(tag)).flatMap((text) => text.split(/, | or /)),
+  )) {
+    expect(units, `[${unit}]`).toContain(unit);
+  }
+});
+
+test('every @source in a comment is a known publication', () => {
+  const unknown = sourceFiles.flatMap(({ name, text }) =>
+    [...text.matchAll(/@source\s+([a-z0-9](?:[a-z0-9.-]*[a-z0-9])?)/g)]
+      .map((match) => match[1] ?? '')
+      .filter((id) => !(id in sources))
+      .map((id) => `${name}: ${id}`),
+  );
+  expect(unknown).toEqual([]);
+});
+
+test('every known publication is relied on somewhere', () => {
+  const texts = sourceFiles
+    .filter(({ folder }) => folder !== 'sources')
+    .map(({ text }) => text)
+    .join('\n');
+  const unused = Object.keys(sources).filter((id) => !new RegExp(`['\`\\s]${id}['\`\\s(,:]`).test(texts));
+  expect(unused).toEqual([]);
+});
+
+test('every field of a number in the frame, the layout and the response has a unit near it', () => {
+  const contracts = ['model/frame.ts', 'model/conventions.ts', 'mechanics/response.ts'];
+  const without: string[] = [];
+  for (const { name, tree, text } of sourceFiles.filter((file) => contracts.includes(file.name))) {
+    walk(tree, (node) => {
+      if (!ts.isPropertySignature(node) || node.type?.getText() !== 'number') return;
+      const line = text.slice(node.getFullStart(), text.indexOf('\n', node.end));
+      if (!/\[[^\]]+\]/.test(line) && !commentOfInterface(node))
+        without.push(`${name} ${node.name.getText()}`);
+    });
+  }
+  expect(without).toEqual([]);
+});
+
+/** A unit said once for all fields, in the comment of the interface. */
+function commentOfInterface(field: ts.PropertySignature): boolean {
+  const comments = ts.getJSDocCommentsAndTags(field.parent).filter(ts.isJSDoc);
+  return comments.some((comment) => /\[[^\]]+\]/.test(ts.getTextOfJSDocComment(comment.comment) ?? ''));
+}

@@ -1,0 +1,160 @@
+import ts from 'typescript';
+import { expect, test } from 'vitest';
+import { type SourceFile, sourceFiles } from './source-tree.js';
+
+interface Row {
+  /** Folders it may import. A folder may always import itself. */
+  readonly folders: readonly string[];
+  /** Folders it may import types of, and nothing else. */
+  readonly types?: readonly string[];
+  /** Packages it may use; `node` stands for the modules of Node. */
+  readonly packages?: readonly string[];
+}
+
+/** The house: who may know whom. `door` are the files directly in src, the public door. */
+const mayImport: Readonly<Record<string, Row>> = {
+  units: { folders: [], packages: ['mathjs'] },
+  sources: { folders: [] },
+  issues: { folders: [] },
+  catalog: { folders: ['units', 'sources'] },
+  input: {
+    folders: ['units', 'issues', 'catalog', 'sources'],
+    packages: ['zod', 'yaml', '@noble/hashes', 'fastest-levenshtein'],
+  },
+  model: { folders: ['catalog', 'issues', 'sources'], types: ['input'] },
+  algebra: { folders: ['issues'] },
+  mechanics: { folders: ['model', 'algebra', 'issues', 'sources'] },
+  checks: { folders: ['model', 'mechanics', 'catalog', 'sources', 'issues'], types: ['input'] },
+  drawing: { folders: ['model', 'mechanics', 'checks', 'units'], types: ['input'] },
+  report: {
+    folders: [
+      'units',
+      'sources',
+      'issues',
+      'catalog',
+      'input',
+      'model',
+      'algebra',
+      'mechanics',
+      'checks',
+      'drawing',
+    ],
+  },
+  render: {
+    folders: ['issues'],
+    types: ['report', 'drawing', 'input', 'sources'],
+    packages: ['handlebars', 'saxes', 'pdf-lib'],
+  },
+  door: {
+    folders: [
+      'units',
+      'sources',
+      'issues',
+      'catalog',
+      'input',
+      'model',
+      'mechanics',
+      'checks',
+      'drawing',
+      'report',
+      'render',
+    ],
+  },
+  cli: { folders: ['door', 'issues'], packages: ['node', 'commander', 'picocolors'] },
+};
+
+test.each(sourceFiles)('$name imports only what its folder may', ({ name, folder, imports }) => {
+  const row = mayImport[folder];
+  if (row === undefined) throw new Error(`the folder "${folder}" has no row in the table`);
+  for (const { specifier, file, package: used, typeOnly } of imports) {
+    if (file === undefined) {
+      expect(row.packages ?? [], `${name} uses ${specifier}`).toContain(used);
+      continue;
+    }
+    const other = file.includes('/') ? file.split('/')[0] : 'door';
+    if (other === folder) continue;
+    const allowed = typeOnly ? [...row.folders, ...(row.types ?? [])] : row.folders;
+    expect(allowed, `${name} imports ${typeOnly ? 'types of' : ''} ${specifier}`).toContain(other);
+  }
+});
+
+test('every import leads to a file', () => {
+  const names = new Set(sourceFiles.map(({ name }) => name));
+  const astray = sourceFiles.flatMap(({ name, imports }) =>
+    imports
+      .filter(({ file }) => file !== undefined && !names.has(file))
+      .map(({ specifier }) => `${name}: ${specifier}`),
+  );
+  expect(astray).toEqual([]);
+});
+
+test('the table has no loop', () => {
+  const graph = Object.entries(mayImport).map(
+    ([folder, row]) => [folder, [...row.folders, ...(row.types ?? [])]] as const,
+  );
+  expect(firstLoop(new Map(graph))).toBeUndefined();
+});
+
+test('no files import each other in a circle, not even for types', () => {
+  const graph = sourceFiles.map(
+    ({ name, imports }) => [name, imports.flatMap(({ file }) => (file === undefined ? [] : [file]))] as const,
+  );
+  expect(firstLoop(new Map(graph))?.join(' → ')).toBeUndefined();
+});
+
+test('a circle would be seen', () => {
+  const graph = new Map([
+    ['a', ['b']],
+    ['b', ['c']],
+    ['c', ['b']],
+  ]);
+  expect(firstLoop(graph)).toEqual(['b', 'c', 'b']);
+});
+
+const LONGEST_FILE = 250;
+
+/** Tables of data may be as long as the publication they come from. */
+const isTable = ({ folder }: SourceFile) => folder === 'catalog' || folder === 'sources';
+
+/** A file that declares nothing but types is a glossary: it is looked up, not read through. */
+const isGlossary = ({ tree }: SourceFile) =>
+  tree.statements.every(
+    (node) =>
+      ts.isInterfaceDeclaration(node) ||
+      ts.isTypeAliasDeclaration(node) ||
+      (ts.isImportDeclaration(node) && node.importClause?.isTypeOnly),
+  );
+
+test.each(sourceFiles.filter((file) => !isTable(file) && !isGlossary(file)))(
+  '$name is short enough to read at one sitting',
+  ({ text }) => {
+    expect(text.split('\n').length).toBeLessThanOrEqual(LONGEST_FILE + 1);
+  },
+);
+
+/** Names that say nothing of what is inside. */
+const EMPTY_NAMES = /(^|\/)(utils?|helpers?|common|types|misc|manager|data)\.ts$/;
+
+test.each(sourceFiles)('$name has a name that says what it holds', ({ name }) => {
+  expect(name).not.toMatch(EMPTY_NAMES);
+  expect(name).toMatch(/^([a-z0-9-]+\/)*[a-z0-9-]+\.ts$/);
+});
+
+function firstLoop(graph: ReadonlyMap<string, readonly string[]>): readonly string[] | undefined {
+  const finished = new Set<string>();
+  const visit = (node: string, path: readonly string[]): readonly string[] | undefined => {
+    if (path.includes(node)) return [...path.slice(path.indexOf(node)), node];
+    if (finished.has(node)) return undefined;
+    for (const next of graph.get(node) ?? []) {
+      const loop = visit(next, [...path, node]);
+      if (loop !== undefined) return loop;
+    }
+    finished.add(node);
+    return undefined;
+  };
+  for (const node of graph.keys()) {
+    const loop = visit(node, []);
+    if (loop !== undefined) return loop;
+  }
+  return undefined;
+}

@@ -1,0 +1,81 @@
+/**
+ * Builds dist/: the command line as bundles split by command, the library with its packages left outside, the
+ * declarations, the two schemas, and the notices of what the bundles hold. `--no-types` leaves the declarations out.
+ */
+import { execFileSync } from 'node:child_process';
+import { chmodSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { build } from 'esbuild';
+import { thirdPartyNotices } from './third-party-notices.mjs';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const at = (...parts) => join(root, ...parts);
+const { dependencies } = JSON.parse(readFileSync(at('package.json'), 'utf8'));
+
+const shared = {
+  absWorkingDir: root,
+  bundle: true,
+  splitting: true,
+  format: 'esm',
+  platform: 'node',
+  target: 'node20.19',
+  chunkNames: '[name]-[hash]',
+  metafile: true,
+  logLevel: 'warning',
+};
+
+/** Packages in, one entry, one part per command: a start loads only what the command needs. */
+async function buildCommandLine() {
+  const result = await build({
+    ...shared,
+    entryPoints: { main: 'src/cli/main.ts' },
+    outdir: 'dist/cli',
+    // Names of functions stay, so that a fault says where it happened.
+    minifyWhitespace: true,
+    minifySyntax: true,
+    legalComments: 'none',
+    banner: {
+      js: "import{createRequire as pipeborneRequire}from'node:module';const require=pipeborneRequire(import.meta.url);",
+    },
+  });
+  chmodSync(at('dist/cli/main.js'), 0o755);
+  writeFileSync(at('dist/THIRD-PARTY.txt'), thirdPartyNotices(root, Object.keys(result.metafile.inputs)));
+  return result.metafile;
+}
+
+/** Packages out: whoever uses the library has them once, in the versions of their own lock file. */
+async function buildLibrary() {
+  await build({
+    ...shared,
+    entryPoints: { index: 'src/index.ts' },
+    outdir: 'dist',
+    external: Object.keys(dependencies).flatMap((name) => [name, `${name}/*`]),
+  });
+}
+
+function writeDeclarations() {
+  const compiler = at('node_modules/typescript/bin/tsc');
+  execFileSync(process.execPath, [compiler, '-p', at('tests/tooling/tsconfig.types.json')], {
+    stdio: 'inherit',
+  });
+}
+
+async function writeSchemas() {
+  const library = await import(pathToFileURL(at('dist/index.js')).href);
+  const write = (name, schema) => writeFileSync(at('dist', name), `${JSON.stringify(schema, null, 2)}\n`);
+  write('schema.json', library.installationJsonSchema());
+  write('results.schema.json', library.resultsJsonSchema());
+}
+
+rmSync(at('dist'), { recursive: true, force: true });
+const metafile = await buildCommandLine();
+await buildLibrary();
+if (!process.argv.includes('--no-types')) writeDeclarations();
+await writeSchemas();
+if (process.argv.includes('--sizes')) {
+  for (const [name, { bytes }] of Object.entries(metafile.outputs)) {
+    console.log(`${String(bytes).padStart(9)} ${name}`);
+  }
+}
+console.log('built dist/');
