@@ -14,4 +14,10 @@ export const books = {
   'forsthoffer-best-practice': { title: "Forsthoffer's Best Practice Handbook for Rotating Machinery", edition: '2011', kind: 'book' },
   'insulation-handbook': { title: 'Insulation trade association handbook', edition: '2001', kind: 'book' },
   'facility-piping-handbook': { title: 'Facility Piping Systems Handbook', edition: 'tables 2.10 and 2.11', kind: 'book' },
+  'fitting-weight-lists': { title: 'Weight lists of butt-weld fittings in public catalogues', edition: 'several, the largest used', kind: 'public document' },
+  'flange-weight-list': { title: 'Public list of pipe items with masses, weld-neck flanges', edition: 'one list', kind: 'public document' },
+  'valve-weight-list': { title: 'Public table of cast steel valve weights, class 150', edition: 'one table', kind: 'public document' },
+  'copper-tube-handbook': { title: 'Copper Tube Handbook of the copper trade association', edition: 'various', kind: 'book' },
+  'iron-castings-handbook': { title: 'Handbook values of grey and ductile iron castings', edition: 'various', kind: 'book' },
+  'metals-handbook': { title: 'Handbook densities and elastic constants of metals', edition: 'various', kind: 'book' },
 } as const satisfies Record<string, Source>;

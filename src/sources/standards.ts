@@ -22,4 +22,7 @@ export const standards = {
   'mss-sp-69': { title: 'MSS SP-69 Pipe Hangers and Supports, Selection and Application', edition: 'various', kind: 'standard' },
   'iapws-if97': { title: 'IAPWS Industrial Formulation 1997, region 1', edition: 'IF97', kind: 'standard' },
   'ufgs-15562a': { title: 'UFGS 15562A Heating and Utility Systems, Central Steam', edition: 'guide specification', kind: 'public document' },
+  'asme-b1.1': { title: 'ASME B1.1 Unified Inch Screw Threads', edition: 'various', kind: 'standard' },
+  'asme-b18.2.2': { title: 'ASME B18.2.2 Nuts for General Applications, heavy hex', edition: 'various', kind: 'standard' },
+  'asme-b16.22': { title: 'ASME B16.22 Wrought Copper Solder-Joint Pressure Fittings', edition: 'various', kind: 'standard' },
 } as const satisfies Record<string, Source>;
