@@ -30,11 +30,16 @@ export async function checkCommand(
   const colour = mayColour(output, environment, options.color);
   let printed = false;
   return eachFile(files, surroundings, async (file) => {
-    const { input, review } = await reviewFile(file, options.units, surroundings);
+    const { input, review } = await reviewFile(file, surroundings);
     if (options.json === true) {
       output.write(`${JSON.stringify(reviewResults(review))}\n`);
     } else {
-      output.write(`${printed ? '\n' : ''}${checkPicture(review, { file, name: input.name, colour })}`);
+      output.write(`${printed ? '\n' : ''}${checkPicture(review, {
+        file,
+        name: input.name,
+        colour,
+        units: options.units ?? review.installation.review.units,
+      })}`);
       printed = true;
     }
     return statusOfVerdict(review.verdict);

@@ -44,7 +44,7 @@ export async function reviewCommand(
   surroundings: Surroundings,
 ): Promise<ExitStatus> {
   let names: readonly OutputNames[];
-  let look: Pick<RenderOptions, 'templates' | 'fonts' | 'reader' | 'page'>;
+  let look: Pick<RenderOptions, 'templates' | 'fonts' | 'reader' | 'page' | 'units'>;
   try {
     names = nameOutputs(files, askedNames(options), surroundings.folder);
     const shipped = join(surroundings.packageFolder, 'templates');
@@ -53,13 +53,14 @@ export async function reviewCommand(
       fonts: await readFonts(join(shipped, 'fonts')),
       reader: options.for,
       ...(options.page === undefined ? {} : { page: options.page }),
+      ...(options.units === undefined ? {} : { units: options.units }),
     };
   } catch (error) {
     return showFailure(error, 'the arguments', surroundings);
   }
   return eachFile(files, surroundings, async (file, index) => {
     const name = names[index] as OutputNames;
-    const { input, review } = await reviewFile(file, options.units, surroundings);
+    const { input, review } = await reviewFile(file, surroundings);
     const rendering = { ...look, input };
     const written: NewFile[] = [{ ...name.pdf, content: await renderReviewPdf(review, rendering) }];
     if (name.html) written.push({ ...name.html, content: await renderReviewHtml(review, rendering) });

@@ -1,5 +1,5 @@
 /** From a file name to a review: what `review` and `check` have in common. */
-import { type Review, readInstallation, review, type UnitSystem } from '../index.js';
+import { type Review, readInstallation, review } from '../index.js';
 import { IssuesError } from '../issues/issue.js';
 import { type InputText, readInput } from './read-input.js';
 import { showIssues } from './show-failure.js';
@@ -15,19 +15,14 @@ export interface ReviewedFile {
  * Reads and reviews one file. Warnings are told at once; errors are thrown, all together.
  *
  * @param file - name as given, or `-`
- * @param units - system to print in; that of the file otherwise
  * @param surroundings - where to read, and to tell warnings
  * @returns the review
  * @throws IssuesError with everything wrong in the input; EngineError when it cannot be read or worked out
  */
-export async function reviewFile(
-  file: string,
-  units: UnitSystem | undefined,
-  surroundings: Surroundings,
-): Promise<ReviewedFile> {
+export async function reviewFile(file: string, surroundings: Surroundings): Promise<ReviewedFile> {
   const input = await readInput(file, surroundings);
   const reading = readInstallation(input.text, { file: input.name });
   if (!reading.ok) throw new IssuesError(reading.issues);
   showIssues(reading.warnings, surroundings);
-  return { input, review: review(reading.installation, units === undefined ? {} : { units }) };
+  return { input, review: review(reading.installation) };
 }

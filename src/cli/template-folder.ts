@@ -4,7 +4,7 @@ import { join, resolve, sep } from 'node:path';
 import { EngineError } from '../issues/issue.js';
 import { reasonOf } from './system-reason.js';
 
-/** Text of templates by name relative to the folder, with forward slashes: `sections/weights.hbs`. */
+/** Text of templates by path below the folder, with forward slashes and without ending: `sections/weights`. */
 export type TemplateTexts = Readonly<Record<string, string>>;
 
 const ENDING = '.hbs';
@@ -49,7 +49,9 @@ async function readFolder(folder: string): Promise<TemplateTexts> {
   if (names.length > LIMIT_FILES) {
     throw new EngineError('cli.arguments.too-many-templates', { folder, limit: LIMIT_FILES });
   }
-  const entries = names.map(async (name) => [name, await readTemplate(root, name, folder)] as const);
+  const entries = names.map(
+    async (name) => [name.slice(0, -ENDING.length), await readTemplate(root, name, folder)] as const,
+  );
   return Object.fromEntries(await Promise.all(entries));
 }
 

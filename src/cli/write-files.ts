@@ -4,7 +4,7 @@
  */
 import { randomBytes } from 'node:crypto';
 import { rmSync } from 'node:fs';
-import { mkdir, open, realpath, rename, rm } from 'node:fs/promises';
+import { mkdir, open, realpath, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { EngineError } from '../issues/issue.js';
 import { isMissing, reasonOf } from './system-reason.js';
@@ -51,10 +51,12 @@ export async function writeFiles(files: readonly NewFile[]): Promise<void> {
   }
 }
 
-/** Where a symbolic link points to is replaced, not the link. */
+/** Where a symbolic link points to is replaced, not the link; a folder is found out before anything is renamed. */
 async function finalPath(path: string): Promise<string> {
   try {
-    return await realpath(path);
+    const real = await realpath(path);
+    if ((await stat(real)).isDirectory()) throw Object.assign(new Error('folder'), { code: 'EISDIR' });
+    return real;
   } catch (error) {
     if (isMissing(error)) return path;
     throw error;

@@ -1,0 +1,90 @@
+/** What `check` prints for one file: aligned columns, 80 wide, readable without colour. */
+import { glance, type Review, type UnitSystem } from '../index.js';
+import { type Paint, paintFor } from './paint.js';
+import { LINE_WIDTH } from './surroundings.js';
+import { column, columns, wrapped } from './text-columns.js';
+
+/** How to print. */
+export interface PictureOptions {
+  /** File as given, for the next command. */
+  readonly file: string;
+  /** Name of the input, as shown. */
+  readonly name: string;
+  readonly colour: boolean;
+  readonly units: UnitSystem;
+}
+
+type Glance = ReturnType<typeof glance>;
+
+/**
+ * The picture of one review.
+ *
+ * @param review - the review
+ * @param options - names, and whether to colour
+ * @returns lines that end with a line feed
+ */
+export function checkPicture(review: Review, options: PictureOptions): string {
+  const seen = glance(review, options.units);
+  const paint = paintFor(options.colour);
+  const lines = [
+    ...headLines(seen, options, paint),
+    '',
+    ...findingLines(seen, paint),
+    '',
+    ...supportLines(seen, paint),
+    '',
+    ...wrapped(countLine(seen), LINE_WIDTH),
+    ...nextLines(seen, options),
+  ];
+  return lines.map((line) => `${line.trimEnd()}\n`).join('');
+}
+
+function headLines(seen: Glance, { name }: PictureOptions, paint: Paint): readonly string[] {
+  const verdict = words(seen.verdict);
+  return [
+    `${paint.bold(column(`${seen.pump}: ${seen.project}`, LINE_WIDTH - verdict.length - 1))} ${paint.verdict(seen.verdict, verdict)}`,
+    paint.dim(column(name, LINE_WIDTH)),
+  ];
+}
+
+function findingLines(seen: Glance, paint: Paint): readonly string[] {
+  const widths = [-6, 12, 27, 22, 9] as const;
+  const head = columns(['ratio', 'verdict', 'check', 'at', 'condition'], widths);
+  const rows = seen.findings.map(({ ratio, verdict, title, at, condition }) => {
+    const line = columns([ratio, words(verdict), title, at, condition], widths);
+    return verdict === 'meets' ? line : paint.verdict(verdict, line);
+  });
+  const more = seen.unlisted === 0 ? [] : [`   and ${seen.unlisted} more that do not meet; the review lists them`];
+  return [paint.dim(head), ...rows, ...more];
+}
+
+function supportLines(seen: Glance, paint: Paint): readonly string[] {
+  const widths = [20, 16, -16, -14, 10] as const;
+  const head = columns(['support', '', 'filled', 'largest', 'in'], widths);
+  const rows = seen.supports.map(({ mark, word, filled, largest, condition }) =>
+    columns([mark, word, filled, largest, condition], widths),
+  );
+  return [paint.dim(head), ...rows];
+}
+
+function countLine({ counts, assumptions }: Glance): string {
+  const judged = counts.meets + counts.exceeds + counts['cannot-tell'];
+  const parts = [
+    `${counts.meets} ${counts.meets === 1 ? 'meets' : 'meet'}`,
+    ...(counts.exceeds === 0 ? [] : [`${counts.exceeds} ${counts.exceeds === 1 ? 'exceeds' : 'exceed'}`]),
+    ...(counts['cannot-tell'] === 0 ? [] : [`${counts['cannot-tell']} cannot be told`]),
+  ];
+  const rest = assumptions === 1 ? 'It rests on 1 assumption.' : `It rests on ${assumptions} assumptions.`;
+  return `${judged} ${judged === 1 ? 'place' : 'places'} judged: ${parts.join(', ')}. ${rest}`;
+}
+
+function nextLines({ todo }: Glance, { file }: PictureOptions): readonly string[] {
+  const command = file === '-' ? 'pipeborne review -' : `pipeborne review ${file}`;
+  const first = todo === undefined ? [] : wrapped(`Next: ${todo}.`, LINE_WIDTH);
+  return [...first, `${todo === undefined ? 'Next' : 'Then'}: ${command}`];
+}
+
+/** A verdict as words. */
+function words(verdict: string): string {
+  return verdict.replaceAll('-', ' ');
+}

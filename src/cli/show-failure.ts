@@ -1,0 +1,53 @@
+/** Errors as sentences on the message stream, and the status that goes with them. */
+import { EngineError, type Issue, IssuesError } from '../issues/issue.js';
+import { printIssue } from '../issues/print-issue.js';
+import { type ExitStatus, exitStatus, statusOfCode, worstStatus } from './exit-status.js';
+import type { Surroundings } from './surroundings.js';
+
+/**
+ * Shows whatever was thrown while working on something.
+ *
+ * @param error - what was thrown
+ * @param subject - the file, or what else was being worked on
+ * @param surroundings - where messages go
+ * @returns 2 or 3 for what the user can mend, 70 for a fault of the program
+ */
+export function showFailure(error: unknown, subject: string, surroundings: Surroundings): ExitStatus {
+  if (error instanceof IssuesError) {
+    showIssues(error.issues, surroundings);
+    return worstStatus(error.issues.filter(isError).map(({ code }) => statusOfCode(code)));
+  }
+  if (error instanceof EngineError) {
+    showIssues([{ code: error.code, severity: 'error', data: error.data }], surroundings, subject);
+    return statusOfCode(error.code);
+  }
+  const data = { file: subject, what: faultText(error) };
+  showIssues([{ code: 'cli.fault', severity: 'error', data }], surroundings);
+  return exitStatus.ourFault;
+}
+
+/**
+ * Shows issues, each as a block.
+ *
+ * @param issues - errors, warnings, hints
+ * @param surroundings - where messages go
+ * @param subject - what they are about, where they have no place of their own
+ */
+export function showIssues(issues: readonly Issue[], surroundings: Surroundings, subject?: string): void {
+  for (const issue of issues) {
+    const about = issue.place === undefined && subject !== undefined && !issue.code.startsWith('cli.');
+    const text = printIssue(issue);
+    surroundings.messages.write(about ? `${subject}: ${text}\n` : `${text}\n`);
+  }
+}
+
+function isError({ severity }: Issue): boolean {
+  return severity === 'error';
+}
+
+/** What was thrown and in which function: enough to find it, and nothing of the user's machine. */
+function faultText(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  const place = /^\s*at (?:async )?([\w.$<>]+) \(/m.exec(error.stack ?? '')?.[1];
+  return `${error.name}, ${error.message}${place === undefined ? '' : `, in ${place}`}`;
+}

@@ -1,0 +1,50 @@
+/** Surroundings that keep what is said, for tests that run the command line in their own process. */
+import { fileURLToPath } from 'node:url';
+import { run } from '../../src/cli/run.js';
+import type { Surroundings } from '../../src/cli/surroundings.js';
+
+export interface Outcome {
+  readonly status: number;
+  readonly output: string;
+  readonly messages: string;
+}
+
+export interface FakeOptions {
+  readonly folder?: string;
+  readonly standardInput?: string | Uint8Array;
+  readonly terminal?: boolean;
+  readonly environment?: Readonly<Record<string, string>>;
+}
+
+/** Runs the command line with the given arguments. */
+export async function runFake(args: readonly string[], options: FakeOptions = {}): Promise<Outcome> {
+  const said = { output: '', messages: '' };
+  const status = await run(args, fakeSurroundings(said, options));
+  return { status, ...said };
+}
+
+export function fakeSurroundings(said: { output: string; messages: string }, options: FakeOptions = {}): Surroundings {
+  const isTerminal = options.terminal ?? false;
+  return {
+    output: {
+      write: (text) => {
+        said.output += text;
+      },
+      isTerminal,
+    },
+    messages: {
+      write: (text) => {
+        said.messages += text;
+      },
+      isTerminal,
+    },
+    environment: options.environment ?? {},
+    folder: options.folder ?? '/nowhere',
+    packageFolder: fileURLToPath(new URL('../../', import.meta.url)),
+    async *standardInput() {
+      yield typeof options.standardInput === 'string' || options.standardInput === undefined
+        ? new TextEncoder().encode(options.standardInput ?? '')
+        : options.standardInput;
+    },
+  };
+}
