@@ -1,0 +1,3 @@
+import type { Sentences } from './sentence.js';
+
+export const renderSentences: Sentences = {};

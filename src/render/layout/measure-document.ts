@@ -1,0 +1,156 @@
+/** Measure step: styled blocks become pieces of known height with everything placed inside them. */
+import type { Drawing } from '../../drawing/drawing.js';
+import type { Measure } from '../font/typeface.js';
+import { breakLines } from './break-lines.js';
+import { measureContents, measureSignatures } from './measure-closing.js';
+import { measureCalculation, measureCaution, measureFacts, measureNote } from './measure-framed.js';
+import { measureFigures } from './measure-figures.js';
+import { measureTable } from './measure-table.js';
+import { heldTogether, type Piece, type Tag, withGap } from './piece.js';
+import { paragraphPieces } from './place-lines.js';
+import { type Frame, GAP, STYLES, WIDEST_TEXT } from './style-sheet.js';
+import type { StyledBlock, StyledDocument } from './styled.js';
+
+/** What every block needs to know to measure itself. */
+export interface Space {
+  readonly x: number;
+  readonly width: number;
+  /** Tallest piece a page can take. */
+  readonly tallest: number;
+  readonly parent: Tag;
+  readonly measure: Measure;
+  readonly drawings: Readonly<Record<string, Drawing>>;
+}
+
+/** Measures blocks one below the other. */
+export type MeasureBlocks = (blocks: readonly StyledBlock[], space: Space) => readonly Piece[];
+
+/**
+ * Measures a whole document.
+ *
+ * @param document - styled blocks
+ * @param frame - the part of the page blocks may use [points]
+ * @param measure - width of a text
+ * @param drawings - drawings by name
+ * @returns pieces from the first to the last
+ * @throws EngineError `render.unknown-drawing`, `render.table-too-wide`, `render.block-too-tall`
+ */
+export function measureDocument(
+  document: StyledDocument,
+  frame: Frame,
+  measure: Measure,
+  drawings: Readonly<Record<string, Drawing>>,
+): readonly Piece[] {
+  const root: Tag = { role: 'Document', parent: undefined };
+  const space: Space = { x: 0, width: frame.width, tallest: frame.height, parent: root, measure, drawings };
+  const lines = breakLines(document.title, frame.width, measure);
+  const title = paragraphPieces(lines, { x: 0, width: frame.width, style: STYLES.title, before: 0, tag: { role: 'Title', parent: root } });
+  return [...heldTogether([...title], 'strong').map(strongLast), ...measureBlocks(document.blocks, space)];
+}
+
+const strongLast = (piece: Piece): Piece => ({ ...piece, hold: 'strong' });
+
+const measureBlocks: MeasureBlocks = (blocks, space) => {
+  const pieces: Piece[] = [];
+  let breakNext = false;
+  for (let i = 0; i < blocks.length; i++) {
+    const block = blocks[i];
+    if (!block) continue;
+    if (block.kind === 'page-break') {
+      breakNext = true;
+      continue;
+    }
+    const next = blocks[i + 1];
+    const pair = block.kind === 'figure' && block.half && next?.kind === 'figure' && next.half ? next : undefined;
+    const measured = pair && block.kind === 'figure' ? measureFigures([block, pair], space) : measureBlock(block, space);
+    if (pair) i += 1;
+    const [first, ...rest] = measured;
+    if (!first) continue;
+    pieces.push(breakNext ? { ...first, newPage: true } : first, ...rest);
+    breakNext = false;
+  }
+  return pieces;
+};
+
+function measureBlock(block: StyledBlock, space: Space): readonly Piece[] {
+  const { measure } = space;
+  switch (block.kind) {
+    case 'section':
+      return measureSection(block, space);
+    case 'paragraph': {
+      if (block.role === 'caution') return measureCaution(block.spans, space);
+      const style = STYLES[block.role];
+      const width = Math.min(space.width, WIDEST_TEXT);
+      const tag: Tag = { role: 'P', parent: space.parent };
+      const before = block.role === 'verdict' || block.role === 'lead' ? GAP.block : GAP.paragraph;
+      return paragraphPieces(breakLines(block.spans, width, measure), { x: space.x, width, style, before, tag });
+    }
+    case 'list':
+      return measureList(block, space);
+    case 'note':
+      return measureNote(block, space, measureBlocks);
+    case 'table':
+      return measureTable(block, space, measure);
+    case 'figure':
+      return measureFigures([block], space);
+    case 'calculation':
+      return measureCalculation(block, space);
+    case 'facts':
+      return measureFacts(block.facts, space);
+    case 'signatures':
+      return measureSignatures(block.labels, space);
+    case 'contents':
+      return measureContents(block.title, block.entries, space);
+    case 'keep':
+      return heldTogether(measureBlocks(block.blocks, space), 'weak');
+    case 'page-break':
+      return [];
+  }
+}
+
+function measureSection(block: Extract<StyledBlock, { kind: 'section' }>, space: Space): readonly Piece[] {
+  const tag: Tag = { role: 'Sect', parent: space.parent };
+  const heading: Tag = { role: block.level === 1 ? 'H1' : 'H2', parent: tag };
+  const style = block.level === 1 ? STYLES.heading1 : STYLES.heading2;
+  const lines = breakLines([{ kind: 'text', text: block.title.trim(), style, rise: 0 }], space.width, space.measure);
+  const pieces = paragraphPieces(lines, {
+    x: space.x,
+    width: space.width,
+    style,
+    before: block.level === 1 ? GAP.section1 : GAP.section2,
+    tag: heading,
+  });
+  const inside = measureBlocks(block.blocks, { ...space, parent: tag });
+  const opened = pieces.map((piece, i): Piece => ({
+    ...piece,
+    hold: inside.length > 0 || i < pieces.length - 1 ? 'strong' : 'free',
+    ...(i === 0
+      ? { anchors: [block.id], bookmark: { title: block.title, level: block.level }, ...(block.newPage ? { newPage: true } : {}) }
+      : {}),
+  }));
+  const first = inside[0]?.before ?? 0;
+  return [...opened, ...withGap(inside, Math.min(first, GAP.afterHeading))];
+}
+
+function measureList(block: Extract<StyledBlock, { kind: 'list' }>, space: Space): readonly Piece[] {
+  const list: Tag = { role: 'L', parent: space.parent };
+  const style = STYLES.body;
+  const labels = block.items.map((_, i) => (block.ordered ? `${i + 1}.` : '–'));
+  const widest = Math.max(...labels.map((label) => space.measure(label, style.face, style.size)));
+  const indent = Math.max(13, widest + 6);
+  return block.items.flatMap((item, i) => {
+    const entry: Tag = { role: 'LI', parent: list };
+    const label = labels[i] ?? '';
+    const labelWidth = space.measure(label, style.face, style.size);
+    const tag: Tag = { role: 'Lbl', parent: entry };
+    // Numbers hang from the right of their column so that 9 and 10 line up.
+    const x = space.x + (block.ordered ? indent - 6 - labelWidth : 0);
+    const body: Tag = { role: 'LBody', parent: entry };
+    const [first, ...rest] = measureBlocks(item, { ...space, x: space.x + indent, width: space.width - indent, parent: body });
+    const marker = { kind: 'text' as const, x, y: style.leading / 2 + 0.33 * style.size, width: labelWidth, text: label, style, tag };
+    const before = i === 0 ? GAP.paragraph : GAP.item;
+    if (!first) return [{ before, height: style.leading, hold: 'free' as const, items: [marker] }];
+    return [{ ...first, before, items: [marker, ...first.items] }, ...rest];
+  });
+}
+

@@ -1,0 +1,91 @@
+/** What the measure step hands to the paginate step: pieces that are never split, with everything placed inside them. */
+import type { Drawing } from '../../drawing/drawing.js';
+import type { VerdictWord } from '../vocabulary.js';
+import type { InkName, TextStyle } from './style-sheet.js';
+
+/** An element of the tagged structure. Children find their parent here; the order of painting is the order read. */
+export interface Tag {
+  readonly role: string;
+  readonly parent: Tag | undefined;
+  readonly alt?: string;
+  /** Table head cells: what they head. */
+  readonly scope?: 'Column' | 'Row';
+  readonly columns?: number;
+}
+
+/** Something painted. Places count from the top left of the piece [points], y down. Without a tag it is decoration. */
+export type Item =
+  | {
+      readonly kind: 'text';
+      readonly x: number;
+      /** Baseline. */
+      readonly y: number;
+      readonly width: number;
+      readonly text: string;
+      readonly style: TextStyle;
+      readonly link?: string;
+      readonly tag?: Tag;
+    }
+  | { readonly kind: 'fill'; readonly x: number; readonly y: number; readonly width: number; readonly height: number; readonly ink: InkName }
+  | { readonly kind: 'mark'; readonly x: number; readonly y: number; readonly width: number; readonly verdict: VerdictWord; readonly style: TextStyle }
+  | {
+      readonly kind: 'drawing';
+      readonly x: number;
+      readonly y: number;
+      readonly width: number;
+      readonly height: number;
+      readonly scale: number;
+      readonly drawing: Drawing;
+      readonly tag: Tag;
+    }
+  | {
+      /** Number of the page a section starts on, right-aligned at x. */
+      readonly kind: 'page-number';
+      readonly x: number;
+      readonly y: number;
+      readonly target: string;
+      readonly style: TextStyle;
+      readonly tag: Tag;
+    };
+
+/** How strongly a piece holds to the next: not, if there is room on one page, or nearly always. */
+export type Hold = 'free' | 'weak' | 'strong';
+
+/** Pieces to be painted again above a piece that starts a page: the head of its table. */
+export interface Repeat {
+  readonly table: Tag;
+  readonly pieces: readonly Piece[];
+}
+
+export interface Piece {
+  /** Gap above, dropped at the top of a page. */
+  readonly before: number;
+  readonly height: number;
+  readonly hold: Hold;
+  readonly items: readonly Item[];
+  /** Ids that lead here. */
+  readonly anchors?: readonly string[];
+  readonly bookmark?: { readonly title: string; readonly level: 1 | 2 };
+  readonly repeat?: Repeat;
+  /** Starts a page. */
+  readonly newPage?: boolean;
+}
+
+/** Moves an item. */
+export const moved = (item: Item, dx: number, dy: number): Item => ({ ...item, x: item.x + dx, y: item.y + dy });
+
+/** Gives every piece but the last a hold at least as strong as the one named. */
+export function heldTogether(pieces: readonly Piece[], hold: 'weak' | 'strong'): readonly Piece[] {
+  return pieces.map((piece, i) =>
+    i === pieces.length - 1 || piece.hold === 'strong' ? piece : { ...piece, hold },
+  );
+}
+
+/** Height of pieces stacked, gaps between them included. */
+export const stackHeight = (pieces: readonly Piece[]): number =>
+  pieces.reduce((sum, piece, i) => sum + piece.height + (i > 0 ? piece.before : 0), 0);
+
+/** Changes the gap above the first piece. */
+export function withGap(pieces: readonly Piece[], before: number): readonly Piece[] {
+  return pieces.map((piece, i) => (i === 0 ? { ...piece, before } : piece));
+}

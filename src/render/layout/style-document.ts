@@ -1,0 +1,151 @@
+/** Style step: markup elements become blocks with every text in its style. */
+import { elementsOf, readColumns } from '../judge-markup.js';
+import type { MarkupElement, MarkupNode } from '../markup.js';
+import { isInline } from '../vocabulary.js';
+import { noteTitle } from '../words.js';
+import { plain, styleInline } from './style-inline.js';
+import { STYLES, type TextStyle } from './style-sheet.js';
+import type { ContentsEntry, NoteKind, RowRole, StepRole, StyledBlock, StyledDocument, StyledRow } from './styled.js';
+
+/**
+ * Gives every block and every text its style.
+ *
+ * @param root - the root element `review`
+ * @returns title and blocks
+ */
+export function styleDocument(root: MarkupElement): StyledDocument {
+  const contents = collectSections(root);
+  const blocks = elementsOf(root).map((element) => styleBlock(element, 1, contents));
+  return { title: plain(root.attributes.title ?? '', STYLES.title), blocks };
+}
+
+function collectSections(root: MarkupElement): readonly ContentsEntry[] {
+  const entries: ContentsEntry[] = [];
+  const visit = (element: MarkupElement, depth: 1 | 2): void => {
+    for (const child of elementsOf(element)) {
+      if (child.name !== 'section') continue;
+      const level = levelOf(child, depth);
+      const style: TextStyle = level === 1 ? { ...STYLES.body, face: 'bold' } : STYLES.body;
+      entries.push({ id: child.attributes.id ?? '', title: plain(child.attributes.title ?? '', style), level });
+      visit(child, 2);
+    }
+  };
+  visit(root, 1);
+  return entries;
+}
+
+const levelOf = (section: MarkupElement, depth: 1 | 2): 1 | 2 =>
+  section.attributes.level === '2' ? 2 : section.attributes.level === '1' ? 1 : depth;
+
+function styleBlock(element: MarkupElement, depth: 1 | 2, contents: readonly ContentsEntry[]): StyledBlock {
+  const at = element.attributes;
+  const inside = (child: MarkupElement): StyledBlock => styleBlock(child, depth, contents);
+  switch (element.name) {
+    case 'section':
+      return {
+        kind: 'section',
+        id: at.id ?? '',
+        title: at.title ?? '',
+        level: levelOf(element, depth),
+        newPage: at.page === 'new',
+        blocks: elementsOf(element).map((child) => styleBlock(child, 2, contents)),
+      };
+    case 'list':
+      return {
+        kind: 'list',
+        ordered: at.ordered === 'yes',
+        items: elementsOf(element).map((item) => mixed(item, STYLES.body, inside)),
+      };
+    case 'note': {
+      const kind = at.kind as NoteKind;
+      const ink = kind === 'caution' ? 'accent' : 'black';
+      const title = plain(noteTitle(kind, at.title), { ...STYLES.noteTitle, ink });
+      return { kind: 'note', note: kind, title, blocks: mixed(element, STYLES.body, inside) };
+    }
+    case 'table':
+      return {
+        kind: 'table',
+        ...(at.id === undefined ? {} : { id: at.id }),
+        caption: plain(at.caption ?? '', { ...STYLES.caption, face: 'bold', ink: 'black' }),
+        columns: readColumns(at.columns ?? 'left'),
+        head: elementsOf(element).filter((child) => child.name === 'head').flatMap(elementsOf).map((row) => styleRow(row, true)),
+        rows: elementsOf(element).filter((child) => child.name === 'row').map((row) => styleRow(row, false)),
+      };
+    case 'figure':
+      return {
+        kind: 'figure',
+        drawing: at.drawing ?? '',
+        caption: plain(at.caption ?? '', STYLES.caption),
+        half: at.width === 'half',
+        line: element.line,
+      };
+    case 'calculation':
+      return {
+        kind: 'calculation',
+        id: at.id ?? '',
+        title: plain(at.title ?? '', STYLES.calculationTitle),
+        steps: elementsOf(element).map((step) => {
+          const role = step.attributes.role as StepRole;
+          return { role, spans: styleInline(step.children, STYLES[role]) };
+        }),
+      };
+    case 'facts':
+      return {
+        kind: 'facts',
+        facts: elementsOf(element).map((fact) => ({
+          label: plain(fact.attributes.label ?? '', STYLES.factLabel),
+          value: styleInline(fact.children, STYLES.fact),
+        })),
+      };
+    case 'signatures':
+      return { kind: 'signatures', labels: elementsOf(element).map((line) => plain(line.attributes.label ?? '', STYLES.signature)) };
+    case 'keep':
+      return { kind: 'keep', blocks: elementsOf(element).map(inside) };
+    case 'contents':
+      return { kind: 'contents', title: plain(at.title ?? '', STYLES.heading2), entries: contents };
+    case 'page-break':
+      return { kind: 'page-break' };
+    default: {
+      const role = (at.role ?? 'body') as 'body' | 'lead' | 'small' | 'verdict' | 'caution';
+      return { kind: 'paragraph', role, spans: styleInline(element.children, STYLES[role]) };
+    }
+  }
+}
+
+function styleRow(row: MarkupElement, isHead: boolean): StyledRow {
+  const role = (row.attributes.role ?? 'plain') as RowRole;
+  const bold = isHead || role === 'total' || role === 'group';
+  const style: TextStyle = isHead ? STYLES.tableHead : { ...STYLES.cell, face: bold ? 'bold' : 'regular' };
+  return {
+    role,
+    cells: elementsOf(row).map((cell) => ({
+      spans: styleInline(cell.children, style, cell.attributes.to),
+      columns: Number(cell.attributes.span ?? 1),
+      ...(cell.attributes.to === undefined ? {} : { to: cell.attributes.to }),
+    })),
+  };
+}
+
+/** Loose words beside blocks become paragraphs of their own. */
+function mixed(
+  element: MarkupElement,
+  style: TextStyle,
+  styleChild: (child: MarkupElement) => StyledBlock,
+): readonly StyledBlock[] {
+  const blocks: StyledBlock[] = [];
+  let loose: MarkupNode[] = [];
+  const gather = (): void => {
+    const spans = styleInline(loose, style);
+    if (spans.length > 0) blocks.push({ kind: 'paragraph', role: 'body', spans });
+    loose = [];
+  };
+  for (const child of element.children) {
+    if (child.kind === 'text' || isInline(child.name)) loose.push(child);
+    else {
+      gather();
+      blocks.push(styleChild(child));
+    }
+  }
+  gather();
+  return blocks;
+}

@@ -1,0 +1,105 @@
+/** Every measure of the page in one place [points]: page sizes, margins, type sizes, gaps and inks. */
+import type { Face } from '../font/typeface.js';
+
+export type PageName = 'letter' | 'a4';
+
+/** Inks: near-black for words and things, grey for what is beside the matter, one accent for what exceeds or warns. */
+export type InkName = 'black' | 'grey' | 'accent' | 'white' | 'hairline' | 'tint' | 'accent-tint';
+
+/** Red, green and blue from 0 to 1. */
+export const INKS: Readonly<Record<InkName, readonly [number, number, number]>> = {
+  black: [0.1, 0.11, 0.13],
+  grey: [0.36, 0.38, 0.41],
+  accent: [0.58, 0.17, 0.08],
+  white: [1, 1, 1],
+  hairline: [0.76, 0.77, 0.79],
+  tint: [0.95, 0.95, 0.945],
+  'accent-tint': [0.985, 0.945, 0.93],
+};
+
+export interface TextStyle {
+  readonly face: Face;
+  readonly size: number;
+  readonly leading: number;
+  readonly ink: InkName;
+}
+
+const style = (face: Face, size: number, leading: number, ink: InkName = 'black'): TextStyle => ({ face, size, leading, ink });
+
+export const STYLES = {
+  title: style('bold', 20, 24),
+  heading1: style('bold', 14, 18),
+  heading2: style('bold', 11, 14),
+  body: style('regular', 9.5, 13),
+  lead: style('regular', 11.5, 16),
+  small: style('regular', 8, 10.5, 'grey'),
+  verdict: style('bold', 14, 18),
+  caution: style('regular', 9.5, 13),
+  noteTitle: style('bold', 9.5, 13),
+  caption: style('regular', 8.5, 11.5, 'grey'),
+  tableHead: style('bold', 8.5, 11),
+  cell: style('regular', 8.5, 11),
+  factLabel: style('regular', 9, 12.5, 'grey'),
+  fact: style('regular', 9.5, 12.5),
+  calculationTitle: style('bold', 9.5, 13),
+  formula: style('italic', 10, 14.5),
+  numbers: style('regular', 10, 14.5),
+  result: style('bold', 10, 14.5),
+  where: style('regular', 8.5, 11.5),
+  source: style('regular', 8, 11, 'grey'),
+  signature: style('regular', 8, 10.5, 'grey'),
+  running: style('regular', 7.5, 10, 'grey'),
+} as const satisfies Record<string, TextStyle>;
+
+/** Smaller steps tried for a table whose words do not fit its columns. */
+export const TABLE_SIZES: readonly number[] = [8.5, 8, 7.5, 7];
+
+export const GAP = {
+  paragraph: 6,
+  block: 10,
+  section1: 22,
+  section2: 14,
+  afterHeading: 5,
+  item: 2.5,
+  cellSide: 4,
+  cellTop: 2.6,
+  halfFigures: 18,
+  noteSide: 10,
+  noteTop: 7,
+} as const;
+
+export interface Frame {
+  /** Page size. */
+  readonly pageWidth: number;
+  readonly pageHeight: number;
+  /** The part of the page that blocks may use. */
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+const SIZES: Readonly<Record<PageName, readonly [number, number]>> = { letter: [612, 792], a4: [595.28, 841.89] };
+const MARGINS = { left: 60, right: 54, top: 70, bottom: 62 } as const;
+
+/** Widest line of running text: longer ones tire the eye. Tables and figures use the whole frame. */
+export const WIDEST_TEXT = 430;
+
+/** Distance of the running head and foot from the edge of the page. */
+export const RUNNING = { head: 40, foot: 36 } as const;
+
+/** The frame of a page size. */
+export function frameOf(page: PageName): Frame {
+  const [pageWidth, pageHeight] = SIZES[page];
+  return {
+    pageWidth,
+    pageHeight,
+    left: MARGINS.left,
+    top: MARGINS.top,
+    width: pageWidth - MARGINS.left - MARGINS.right,
+    height: pageHeight - MARGINS.top - MARGINS.bottom,
+  };
+}
+
+/** Baseline of a line [points below its top]: capitals stand centred in the line. */
+export const baselineOf = (leading: number, size: number): number => leading / 2 + 0.33 * size;

@@ -1,0 +1,77 @@
+/** What the style step hands to the measure step: blocks with every text in its style. */
+import type { Column } from '../judge-markup.js';
+import type { VerdictWord } from '../vocabulary.js';
+import type { TextStyle } from './style-sheet.js';
+
+/** A stretch of inline content in one style. */
+export type Span =
+  | {
+      readonly kind: 'text';
+      readonly text: string;
+      readonly style: TextStyle;
+      /** Height above the baseline [points]. */
+      readonly rise: number;
+      /** Id of the block it leads to. */
+      readonly link?: string;
+    }
+  | { readonly kind: 'break' }
+  | { readonly kind: 'mark'; readonly verdict: VerdictWord; readonly style: TextStyle };
+
+export interface StyledCell {
+  readonly spans: readonly Span[];
+  readonly columns: number;
+  /** Id it leads to. */
+  readonly to?: string;
+}
+
+export type RowRole = 'plain' | 'total' | 'group' | 'exceeds';
+
+export interface StyledRow {
+  readonly role: RowRole;
+  readonly cells: readonly StyledCell[];
+}
+
+export interface StyledTable {
+  readonly kind: 'table';
+  readonly id?: string;
+  readonly caption: readonly Span[];
+  readonly columns: readonly Column[];
+  readonly head: readonly StyledRow[];
+  readonly rows: readonly StyledRow[];
+}
+
+export interface StyledFigure {
+  readonly kind: 'figure';
+  readonly drawing: string;
+  readonly caption: readonly Span[];
+  readonly half: boolean;
+  readonly line: number;
+}
+
+export type StepRole = 'formula' | 'numbers' | 'result' | 'where' | 'source';
+export type NoteKind = 'caution' | 'information' | 'assumption';
+
+export type StyledBlock =
+  | { readonly kind: 'section'; readonly id: string; readonly title: string; readonly level: 1 | 2; readonly newPage: boolean; readonly blocks: readonly StyledBlock[] }
+  | { readonly kind: 'paragraph'; readonly role: 'body' | 'lead' | 'small' | 'verdict' | 'caution'; readonly spans: readonly Span[] }
+  | { readonly kind: 'list'; readonly ordered: boolean; readonly items: readonly (readonly StyledBlock[])[] }
+  | { readonly kind: 'note'; readonly note: NoteKind; readonly title: readonly Span[]; readonly blocks: readonly StyledBlock[] }
+  | StyledTable
+  | StyledFigure
+  | { readonly kind: 'calculation'; readonly id: string; readonly title: readonly Span[]; readonly steps: readonly { readonly role: StepRole; readonly spans: readonly Span[] }[] }
+  | { readonly kind: 'facts'; readonly facts: readonly { readonly label: readonly Span[]; readonly value: readonly Span[] }[] }
+  | { readonly kind: 'signatures'; readonly labels: readonly (readonly Span[])[] }
+  | { readonly kind: 'keep'; readonly blocks: readonly StyledBlock[] }
+  | { readonly kind: 'contents'; readonly title: readonly Span[]; readonly entries: readonly ContentsEntry[] }
+  | { readonly kind: 'page-break' };
+
+export interface ContentsEntry {
+  readonly id: string;
+  readonly title: readonly Span[];
+  readonly level: 1 | 2;
+}
+
+export interface StyledDocument {
+  readonly title: readonly Span[];
+  readonly blocks: readonly StyledBlock[];
+}

@@ -1,0 +1,121 @@
+/** Writes the content of one page: text, fills and paths, each inside its marked content. Places are from the top left. */
+import type { Face } from '../font/typeface.js';
+import type { Colour, PathStep } from '../shapes.js';
+import type { Tag } from '../layout/piece.js';
+
+/** Turns text into glyph numbers, written in hexadecimal, and remembers them. */
+export type Encode = (text: string, face: Face) => string;
+
+export interface Canvas {
+  /** Starts marked content that belongs to a structure element, or decoration without one. */
+  readonly mark: (tag: Tag | undefined) => void;
+  readonly text: (words: string, x: number, y: number, face: Face, size: number, colour: Colour) => void;
+  readonly fill: (x: number, y: number, width: number, height: number, colour: Colour) => void;
+  readonly path: (steps: readonly PathStep[], look: PathLook) => void;
+  /** Draws inside a path only. */
+  readonly clipped: (steps: readonly PathStep[], draw: () => void) => void;
+  /** Ends the page: its content, and the element of each marked content by number. */
+  readonly finish: () => { readonly content: string; readonly tags: readonly Tag[] };
+}
+
+export interface PathLook {
+  readonly fill?: Colour;
+  readonly stroke?: Colour;
+  readonly width?: number;
+  readonly dash?: readonly number[];
+  readonly round?: boolean;
+}
+
+export const FONT_NAMES: Readonly<Record<Face, string>> = { regular: 'F1', bold: 'F2', italic: 'F3' };
+
+/** A number as PDF writes it: two decimals are a hundredth of a point. */
+export const num = (value: number): string => String(Math.round(value * 100) / 100 || 0);
+
+/** Three decimals suffice for a colour. */
+const tone = (value: number): string => String(Math.round(value * 1000) / 1000);
+const colourText = (colour: Colour): string => {
+  const [r, g, b] = colour;
+  return r === g && g === b ? tone(r) : `${tone(r)} ${tone(g)} ${tone(b)}`;
+};
+
+/**
+ * Opens a canvas.
+ *
+ * @param pageHeight - height of the page [points], to turn y upside down
+ * @param encode - text to glyph numbers
+ * @returns the canvas
+ */
+export function openCanvas(pageHeight: number, encode: Encode): Canvas {
+  const out: string[] = [];
+  const tags: Tag[] = [];
+  let current: Tag | undefined | null = null; // null: no marked content open
+  let fillColour = '';
+  let strokeColour = '';
+
+  const setFill = (colour: Colour): void => {
+    const text = colourText(colour);
+    const operator = `${text} ${text.includes(' ') ? 'rg' : 'g'}`;
+    if (operator !== fillColour) out.push(operator);
+    fillColour = operator;
+  };
+  const setStroke = (colour: Colour): void => {
+    const text = colourText(colour);
+    const operator = `${text} ${text.includes(' ') ? 'RG' : 'G'}`;
+    if (operator !== strokeColour) out.push(operator);
+    strokeColour = operator;
+  };
+  const point = (x: number, y: number): string => `${num(x)} ${num(pageHeight - y)}`;
+  const trace = (steps: readonly PathStep[]): void => {
+    for (const step of steps) {
+      if (step[0] === 'Z') out.push('h');
+      else if (step[0] === 'C') out.push(`${point(step[1], step[2])} ${point(step[3], step[4])} ${point(step[5], step[6])} c`);
+      else out.push(`${point(step[1], step[2])} ${step[0] === 'M' ? 'm' : 'l'}`);
+    }
+  };
+
+  return {
+    mark: (tag) => {
+      if (tag === current) return;
+      if (current !== null) out.push('EMC');
+      current = tag;
+      if (tag === undefined) out.push('/Artifact BMC');
+      else {
+        out.push(`/${tag.role} <</MCID ${tags.length}>> BDC`);
+        tags.push(tag);
+      }
+    },
+    text: (words, x, y, face, size, colour) => {
+      if (words === '') return;
+      setFill(colour);
+      out.push(`BT /${FONT_NAMES[face]} ${num(size)} Tf ${point(x, y)} Td <${encode(words, face)}> Tj ET`);
+    },
+    fill: (x, y, width, height, colour) => {
+      setFill(colour);
+      out.push(`${point(x, y + height)} ${num(width)} ${num(height)} re f`);
+    },
+    path: (steps, look) => {
+      if (look.fill) setFill(look.fill);
+      if (look.stroke) {
+        setStroke(look.stroke);
+        const end = look.round ? '1 J 1 j' : '0 J 1 j';
+        out.push(`${num(look.width ?? 1)} w ${end} [${(look.dash ?? []).map(num).join(' ')}] 0 d`);
+      }
+      trace(steps);
+      out.push(look.fill && look.stroke ? 'B' : look.fill ? 'f' : look.stroke ? 'S' : 'n');
+    },
+    clipped: (steps, draw) => {
+      const before = [fillColour, strokeColour] as const;
+      out.push('q');
+      trace(steps);
+      out.push('W n');
+      draw();
+      out.push('Q');
+      [fillColour, strokeColour] = before;
+    },
+    finish: () => {
+      if (current !== null) out.push('EMC');
+      current = null;
+      return { content: `${out.join('\n')}\n`, tags };
+    },
+  };
+}

@@ -1,0 +1,132 @@
+/** Paints one page: its pieces, and the running head and foot around them. */
+import type { Measure } from '../font/typeface.js';
+import type { Page } from '../layout/paginate.js';
+import type { Item, Tag } from '../layout/piece.js';
+import { type Frame, INKS, RUNNING, STYLES, type TextStyle } from '../layout/style-sheet.js';
+import { MARK_SIDE, type PathStep, VERDICT_SHAPES } from '../shapes.js';
+import { pageWords } from '../words.js';
+import type { Canvas } from './canvas.js';
+import { paintDrawing } from './paint-drawing.js';
+
+/** Words at the left and the right of a running head or foot. */
+export interface Running {
+  readonly left: string;
+  readonly right: string;
+}
+
+/** A place that leads to another. Page coordinates from the top left [points]. */
+export interface LinkArea {
+  readonly tag: Tag;
+  readonly to: string;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** What painting finds out that the document needs: links, and the boxes of figures. */
+export interface PageNotes {
+  readonly link: (area: LinkArea) => void;
+  readonly figure: (tag: Tag, x: number, y: number, width: number, height: number) => void;
+  /** Number printed for the page an id stands on. */
+  readonly pageNumber: (id: string) => string;
+}
+
+export interface PagePlace {
+  readonly frame: Frame;
+  readonly number: number;
+  readonly count: number;
+  readonly head: Running;
+  readonly foot: Running;
+}
+
+/** Paints pieces at their places, then head and foot as decoration. */
+export function paintPage(canvas: Canvas, page: Page, place: PagePlace, measure: Measure, notes: PageNotes): void {
+  const { frame } = place;
+  for (const { piece, y } of page)
+    for (const item of piece.items) paintItem(canvas, item, frame.left, frame.top + y, measure, notes);
+  paintRunning(canvas, place, measure);
+}
+
+function paintItem(canvas: Canvas, item: Item, left: number, top: number, measure: Measure, notes: PageNotes): void {
+  const x = left + item.x;
+  const y = top + item.y;
+  switch (item.kind) {
+    case 'text': {
+      const { style, link, tag, width } = item;
+      const owner: Tag | undefined = link !== undefined && tag ? { role: 'Link', parent: tag } : tag;
+      canvas.mark(owner);
+      canvas.text(item.text, x, y, style.face, style.size, INKS[style.ink]);
+      if (link === undefined || !owner) return;
+      // A hair line below says that the words lead somewhere, on paper too.
+      canvas.mark(undefined);
+      canvas.fill(x, y + 0.16 * style.size, width, 0.35, INKS.grey);
+      notes.link({ tag: owner, to: link, x, y: y - 0.8 * style.size, width, height: style.size * 1.1 });
+      return;
+    }
+    case 'fill':
+      canvas.mark(undefined);
+      canvas.fill(x, y, item.width, item.height, INKS[item.ink]);
+      return;
+    case 'mark':
+      canvas.mark(undefined);
+      paintMark(canvas, item, x, y);
+      return;
+    case 'drawing':
+      canvas.mark(item.tag);
+      paintDrawing(canvas, item.drawing, { x, y, scale: item.scale }, measure);
+      notes.figure(item.tag, x, y, item.width, item.height);
+      return;
+    case 'page-number': {
+      const words = notes.pageNumber(item.target);
+      canvas.mark(item.tag);
+      canvas.text(words, x - measure(words, item.style.face, item.style.size), y, item.style.face, item.style.size, INKS[item.style.ink]);
+    }
+  }
+}
+
+function paintMark(canvas: Canvas, item: Extract<Item, { kind: 'mark' }>, x: number, baseline: number): void {
+  const side = MARK_SIDE * item.style.size;
+  const top = baseline - 0.33 * item.style.size - side / 2;
+  const at = (px: number, py: number): readonly [number, number] => [x + px * side, top + py * side];
+  for (const stroke of VERDICT_SHAPES[item.verdict]) {
+    const steps = stroke.steps.map((step): PathStep => {
+      if (step[0] === 'Z') return step;
+      if (step[0] === 'C') return ['C', ...at(step[1], step[2]), ...at(step[3], step[4]), ...at(step[5], step[6])];
+      return [step[0], ...at(step[1], step[2])];
+    });
+    const colour = INKS[stroke.ink];
+    canvas.path(steps, stroke.width === undefined ? { fill: colour } : { stroke: colour, width: stroke.width * side });
+  }
+}
+
+function paintRunning(canvas: Canvas, place: PagePlace, measure: Measure): void {
+  const { frame, head, foot } = place;
+  const style: TextStyle = STYLES.running;
+  const right = frame.left + frame.width;
+  const colour = INKS[style.ink];
+  canvas.mark(undefined);
+  const words = (text: string, x: number, y: number, align: 'left' | 'right', room: number): number => {
+    const shown = shortened(text.normalize('NFC'), room, style, measure);
+    const width = measure(shown, style.face, style.size);
+    canvas.text(shown, align === 'left' ? x : x - width, y, style.face, style.size, colour);
+    return width;
+  };
+  const headY = RUNNING.head;
+  words(head.left, frame.left, headY, 'left', frame.width * 0.62);
+  words(head.right, right, headY, 'right', frame.width * 0.35);
+  canvas.fill(frame.left, headY + 6, frame.width, 0.4, INKS.grey);
+  const footY = frame.pageHeight - RUNNING.foot;
+  canvas.fill(frame.left, footY - 11, frame.width, 0.4, INKS.hairline);
+  const pageWidth = words(pageWords(place.number, place.count), right, footY, 'right', frame.width * 0.3);
+  words(foot.left, frame.left, footY, 'left', frame.width * 0.4);
+  words(foot.right, right - pageWidth - 16, footY, 'right', frame.width * 0.35);
+}
+
+/** Ends a running line that is too long with an ellipsis; page one has the whole. */
+function shortened(text: string, room: number, style: TextStyle, measure: Measure): string {
+  if (measure(text, style.face, style.size) <= room) return text;
+  const signs = [...text];
+  while (signs.length > 0 && measure(`${signs.join('').trimEnd()}…`, style.face, style.size) > room) signs.pop();
+  return `${signs.join('').trimEnd()}…`;
+}

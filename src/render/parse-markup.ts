@@ -1,0 +1,124 @@
+/** Reads the filled template into elements and judges every one against the vocabulary, all faults in one go. */
+import { SaxesParser } from 'saxes';
+import { type Issue, IssuesError } from '../issues/issue.js';
+import type { MarkupElement, MarkupNode } from './markup.js';
+import { judgeDocument } from './judge-markup.js';
+import { allowedInside, takesText, VOCABULARY } from './vocabulary.js';
+
+/** Largest filled template that is read [bytes of UTF-16 / 2]. */
+export const LARGEST_MARKUP = 5_000_000;
+/** Deepest nesting of elements. */
+const DEEPEST = 40;
+/** More faults than this are not listed. */
+const MOST_ISSUES = 20;
+
+interface OpenElement {
+  readonly name: string;
+  readonly attributes: Record<string, string>;
+  readonly children: MarkupNode[];
+  readonly line: number;
+}
+
+/**
+ * Reads markup and checks it against the closed vocabulary.
+ *
+ * @param text - markup, for example a filled template
+ * @param name - name of the template, for messages
+ * @returns the root element `review`
+ * @throws IssuesError with every fault: line, what was found, what is allowed
+ */
+export function parseMarkup(text: string, name = 'review'): MarkupElement {
+  const issues: Issue[] = [];
+  const lines = text.split('\n', 100_000);
+  const complain = (code: string, line: number, column: number, data: Issue['data']): void => {
+    const near = (lines[line - 1] ?? '').trim().slice(0, 80);
+    const place = { file: name, line, column: Math.max(1, column), path: 'markup' };
+    issues.push({ code: `render.markup.${code}`, severity: 'error', data: { ...data, template: name, line, near }, place });
+  };
+  if (text.length > LARGEST_MARKUP) {
+    complain('too-large', 1, 1, { size: text.length, largest: LARGEST_MARKUP });
+    throw new IssuesError(issues);
+  }
+
+  const parser = new SaxesParser({ position: true });
+  parser.ENTITIES = { ...parser.ENTITIES, nbsp: '\u00a0', ensp: '\u2002', thinsp: '\u2009', shy: '' };
+  const open: OpenElement[] = [];
+  let root: MarkupElement | undefined;
+  let broken = false;
+
+  const stop = (reason: string): void => {
+    if (broken) return;
+    broken = true;
+    complain('not-well-formed', parser.line, parser.column, { reason });
+  };
+  parser.on('error', (error) => stop(error.message.replace(/^(undefined:)?\d+:\d+: /, '')));
+  parser.on('doctype', () => stop('a document type declaration is not allowed'));
+  parser.on('processinginstruction', () => stop('a processing instruction is not allowed'));
+  parser.on('opentag', (tag) => {
+    if (broken) return;
+    const attributes = tag.attributes as Record<string, string>;
+    if (open.length >= DEEPEST) return stop(`elements stand more than ${DEEPEST} deep`);
+    const parent = open.at(-1);
+    judgeElement(tag.name, attributes, parent?.name, (code, data) => complain(code, parser.line, parser.column, data));
+    open.push({ name: tag.name, attributes: normalised(attributes), children: [], line: parser.line });
+  });
+  parser.on('closetag', () => {
+    if (broken) return;
+    const done = open.pop();
+    if (!done) return;
+    const element: MarkupElement = { kind: 'element', ...done };
+    const parent = open.at(-1);
+    if (parent) parent.children.push(element);
+    else root = element;
+  });
+  const addText = (words: string): void => {
+    const parent = open.at(-1);
+    if (broken || !parent) return;
+    if (takesText(parent.name) || !VOCABULARY[parent.name]) parent.children.push({ kind: 'text', text: words.normalize('NFC') });
+    else if (/\S/.test(words))
+      complain('text-not-allowed', parser.line, parser.column, {
+        inside: parent.name,
+        found: words.trim().slice(0, 40),
+        allowed: allowedInside(parent.name),
+      });
+  };
+  parser.on('text', addText);
+  parser.on('cdata', addText);
+
+  try {
+    parser.write(text).close();
+  } catch (error) {
+    stop((error as Error).message);
+  }
+  if (!broken && root) judgeDocument(root, (code, line, data) => complain(code, line, 1, data));
+  if (issues.length > 0 || !root) throw new IssuesError(issues.slice(0, MOST_ISSUES));
+  return root;
+}
+
+function normalised(attributes: Record<string, string>): Record<string, string> {
+  return Object.fromEntries(Object.entries(attributes).map(([key, value]) => [key, value.normalize('NFC')]));
+}
+
+function judgeElement(
+  name: string,
+  attributes: Readonly<Record<string, string>>,
+  parent: string | undefined,
+  complain: (code: string, data: Issue['data']) => void,
+): void {
+  const allowed = parent === undefined ? ['review'] : allowedInside(parent);
+  const rule = Object.hasOwn(VOCABULARY, name) ? VOCABULARY[name] : undefined;
+  if (!rule) return complain('unknown-element', { found: name, inside: parent ?? 'the document', allowed });
+  if (!allowed.includes(name) && (parent === undefined || Object.hasOwn(VOCABULARY, parent)))
+    complain('misplaced-element', { found: name, inside: parent ?? 'the document', allowed });
+  for (const attribute of rule.required)
+    if (!Object.hasOwn(attributes, attribute)) complain('missing-attribute', { element: name, attribute });
+  for (const [attribute, value] of Object.entries(attributes)) {
+    const wanted = Object.hasOwn(rule.attributes, attribute) ? rule.attributes[attribute] : undefined;
+    if (!wanted) complain('unknown-attribute', { element: name, found: attribute, allowed: Object.keys(rule.attributes) });
+    else if ('oneOf' in wanted) {
+      if (!wanted.oneOf.includes(value))
+        complain('wrong-value', { element: name, attribute, found: value, allowed: wanted.oneOf });
+    } else if (!wanted.pattern.test(value))
+      complain('wrong-value', { element: name, attribute, found: value.slice(0, 60), allowed: [wanted.wanted] });
+  }
+}
