@@ -23,7 +23,12 @@ export interface Calculation {
   /** Left side symbol, for example `Pe`. */
   readonly symbol: string;
   /** Values put in, by symbol, SI, with unit and meaning. */
-  readonly values: readonly { readonly symbol: string; readonly value: number; readonly unit: CheckUnit | 'kg' | 'kg/m' | 'N/m' | 'm²' | 'm³' | 'm⁴' | 'kg/m³' | '1/K'; readonly meaning: string }[];
+  readonly values: readonly {
+    readonly symbol: string;
+    readonly value: number;
+    readonly unit: CheckUnit | 'kg' | 'kg/m' | 'N/m' | 'm²' | 'm³' | 'm⁴' | 'kg/m³' | '1/K';
+    readonly meaning: string;
+  }[];
   readonly unit: CheckUnit;
 }
 

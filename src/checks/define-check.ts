@@ -1,0 +1,128 @@
+/**
+ * The shape of a check. A check names its places and reads numbers there; it never compares. Comparing, refusing
+ * unusable numbers, picking the governing reading and ordering are done for all checks by `run-check.ts`.
+ */
+import type { Citation } from '../sources/index.js';
+import type { Calculation, CheckUnit, Subject } from './finding.js';
+
+/** Words and numbers a sentence is made of. */
+export type ReasonData = Readonly<Record<string, string | number>>;
+
+/** A code with its data; the sentence stands in `issues/sentences/checks.ts`. */
+export interface Reason {
+  readonly code: string;
+  readonly data: ReasonData;
+}
+
+interface ReadingBase {
+  /** Which of several things read at one place this is: `vertical force`. Also breaks ties. */
+  readonly label?: string;
+  /** Condition it was read in. */
+  readonly condition?: string;
+  /** Place, where one reading stands for less than the whole place. */
+  readonly at?: string;
+  /** Grounds, where they differ from the first of the check. */
+  readonly basis?: Citation;
+  /** Unit, where it differs from that of the check. */
+  readonly unit?: CheckUnit;
+  /** True where this reading is a comparison though the check as a whole is not. */
+  readonly comparison?: boolean;
+  /** Words and numbers for the sentence, beside `at`, `condition` and `label`. */
+  readonly data?: ReasonData;
+  /** Code of the advice when it exceeds, where it differs from that of the check. */
+  readonly advice?: string;
+  /** Code of the reason when a number is missing. */
+  readonly missing?: string;
+  /** Code of a remark that belongs to the finding whatever its verdict, unless advice or a reason takes its place. */
+  readonly remark?: string;
+  readonly calculation?: Calculation;
+}
+
+/** A demand that may not be above a limit. Missing, infinite or unusable numbers make it `cannot-tell`. */
+export interface ComparedReading extends ReadingBase {
+  readonly kind: 'compared';
+  readonly demand: number | undefined;
+  readonly limit: number | undefined;
+}
+
+/** Something that must not happen at all, so that there is no limit to divide by. */
+export interface ForbiddenReading extends ReadingBase {
+  readonly kind: 'forbidden';
+  /** Whether it happens; undefined where that cannot be told. */
+  readonly happens: boolean | undefined;
+  /** How much, where that is a number. */
+  readonly demand?: number;
+}
+
+/** Nothing to read: it cannot be told, or it does not apply. */
+export interface ReasonedReading extends ReadingBase {
+  readonly kind: 'cannot-tell' | 'does-not-apply';
+  readonly code: string;
+}
+
+/** What was read at one place: in one condition, of one component. */
+export type Reading = ComparedReading | ForbiddenReading | ReasonedReading;
+
+/** What the author of a check writes. `Place` is whatever the check finds handy: a support, a joint, a name. */
+export interface CheckDefinition<Place> {
+  /** A promise: `rod-load`. */
+  readonly id: string;
+  readonly title: string;
+  readonly unit: CheckUnit;
+  /** Published grounds; the first holds unless a reading names its own. */
+  readonly basis: readonly [Citation, ...Citation[]];
+  /** True when it never decides the verdict of a review. */
+  readonly comparison?: boolean;
+  /** Code of the advice when it exceeds. */
+  readonly exceeds: string;
+  /** Code of the reason when an installation has no place for it. */
+  readonly noPlace: string;
+  readonly places: (subject: Subject) => readonly Place[];
+  /** Trade word of the place. */
+  readonly at: (place: Place, subject: Subject) => string;
+  /** Everything read at the place, in all conditions; the runner reports the governing one. */
+  readonly readings: (place: Place, subject: Subject) => readonly Reading[];
+}
+
+/** A check with its kind of place sealed in, so that all of them fit one registry. */
+export interface Check {
+  readonly id: string;
+  readonly title: string;
+  readonly unit: CheckUnit;
+  readonly basis: readonly [Citation, ...Citation[]];
+  readonly comparison: boolean;
+  readonly exceeds: string;
+  readonly noPlace: string;
+  /** What was read at every place of a subject. */
+  readonly survey: (subject: Subject) => readonly SurveyedPlace[];
+}
+
+/** One place and everything read there. */
+export interface SurveyedPlace {
+  readonly at: string;
+  readonly readings: readonly Reading[];
+}
+
+/**
+ * Makes a check out of its definition.
+ *
+ * @param definition - identity, grounds, places and readings
+ * @returns the check as the registry holds it
+ */
+export function defineCheck<Place>(definition: CheckDefinition<Place>): Check {
+  const { id, title, unit, basis, exceeds, noPlace } = definition;
+  return {
+    id,
+    title,
+    unit,
+    basis,
+    exceeds,
+    noPlace,
+    comparison: definition.comparison ?? false,
+    survey: (subject) =>
+      definition.places(subject).map((place) => ({
+        at: definition.at(place, subject),
+        readings: definition.readings(place, subject),
+      })),
+  };
+}

@@ -1,0 +1,91 @@
+import { equivalentPressure } from '../mechanics/flange-equivalent-pressure.js';
+import type { FlangeSide, PlacedFlangeJoint } from '../model/layout.js';
+import type { Citation } from '../sources/index.js';
+import { pressurisedOnly, type SolvedCondition } from './conditions.js';
+import { defineCheck, type Reading } from './define-check.js';
+import type { Calculation, Subject } from './finding.js';
+import { ratedPressure, testPressureAllowed } from './flange-rating.js';
+import { describedJoints, isDescribed, undescribedOwners } from './flange-sides.js';
+import { gasketDiameter } from './gasket-diameter.js';
+import { type JointLoad, jointLoad } from './joint-load.js';
+
+const METHOD: Citation = {
+  source: 'asme-bpvc-iii',
+  clause: 'NC-3658, equivalent pressure of moment and axial force',
+  confidence: 'two sources',
+};
+
+/**
+ * Pressure plus the pressure that would open the joint as much as its bending moment and pull stays within the rating.
+ *
+ * Why: bolts and gasket do not know whether water or a sagging pipe pulls the faces apart. The design pressure goes
+ * with every service condition and the test pressure with the test, against one and a half times the rating. Torsion
+ * opens no joint and a push is not counted. The method is on the safe side.
+ */
+export const flangeEquivalentPressure = defineCheck({
+  id: 'flange-equivalent-pressure',
+  title: 'Flange joints under pressure, moment and pull',
+  unit: 'Pa',
+  basis: [METHOD],
+  exceeds: 'checks.flange-equivalent-pressure.exceeds',
+  noPlace: 'checks.flange-equivalent-pressure.no-place',
+  places: describedJoints,
+  at: ({ name }) => name,
+  readings: (joint, subject) =>
+    pressurisedOnly(subject).flatMap((condition) =>
+      joint.sides.filter(isDescribed).map((side) => sideReading(joint, side, condition, subject)),
+    ),
+});
+
+function sideReading(
+  joint: PlacedFlangeJoint,
+  side: FlangeSide,
+  condition: SolvedCondition,
+  subject: Subject,
+): Reading {
+  const { service } = subject.installation;
+  const rating = side.dimensions?.rating;
+  const isTest = condition.name === 'test';
+  const pressure = (isTest ? service.testPressure : service.designPressure).value;
+  const load = jointLoad(joint, condition, subject);
+  const gasket = gasketDiameter(joint, subject);
+  const unknown = undescribedOwners(joint);
+  const remark =
+    unknown !== ''
+      ? 'checks.flange.one-side'
+      : gasket?.given === false
+        ? 'checks.flange.gasket-safe'
+        : undefined;
+  return {
+    kind: 'compared',
+    condition: condition.name,
+    label: side.owner,
+    demand: load && gasket && pressure + equivalentPressure({ ...load, gasketDiameter: gasket.diameter }),
+    limit: isTest
+      ? testPressureAllowed(rating, condition.acts.temperature)
+      : ratedPressure(rating, condition.acts.temperature),
+    missing: rating === undefined ? 'checks.flange.no-rating' : missing(load, gasket),
+    data: { owner: side.owner, class: side.class, ...(unknown !== '' && { unknown }) },
+    ...(remark !== undefined && { remark }),
+    ...(load && gasket && { calculation: calculation(pressure, load, gasket.diameter) }),
+  };
+}
+
+function missing(load: JointLoad | undefined, gasket: object | undefined): string {
+  if (load === undefined) return 'checks.flange-equivalent-pressure.no-load';
+  return gasket === undefined ? 'checks.flange-equivalent-pressure.no-gasket' : 'checks.flange.no-rating';
+}
+
+function calculation(pressure: number, load: JointLoad, diameter: number): Calculation {
+  return {
+    symbol: 'PT',
+    formula: 'P + 16 * M / (pi * G^3) + 4 * F / (pi * G^2)',
+    unit: 'Pa',
+    values: [
+      { symbol: 'P', value: pressure, unit: 'Pa', meaning: 'pressure in the pipe' },
+      { symbol: 'M', value: load.bendingMoment, unit: 'N·m', meaning: 'bending moment at the gasket' },
+      { symbol: 'F', value: load.tension, unit: 'N', meaning: 'pull at the gasket, a push counts as zero' },
+      { symbol: 'G', value: diameter, unit: 'm', meaning: 'diameter of the gasket reaction' },
+    ],
+  };
+}

@@ -1,0 +1,32 @@
+import type { PlacedFlangeJoint } from '../model/layout.js';
+import type { Subject } from './finding.js';
+
+/** Diameter on which the gasket pushes back. */
+export interface GasketDiameter {
+  /** [m] */
+  readonly diameter: number;
+  /** False where it was taken on the safe side. */
+  readonly given: boolean;
+}
+
+/**
+ * Diameter of the gasket reaction: the smallest one given, else the outside diameter of the pipe. A gasket of either
+ * kind reaches in no further than about the outside of the pipe, so its reaction stands further out, and the smaller
+ * the diameter the larger the equivalent pressure: the pipe is the safe side.
+ *
+ * @param joint - flange joint
+ * @param subject - for the pipe at the joint
+ * @returns diameter [m], or undefined where neither gasket nor pipe is known
+ */
+export function gasketDiameter(joint: PlacedFlangeJoint, subject: Subject): GasketDiameter | undefined {
+  const given = joint.sides.flatMap(({ dimensions }) => dimensions?.gasketDiameter?.value ?? []);
+  if (given.length > 0) return { diameter: Math.min(...given), given: true };
+  const { nozzles } = subject.layout;
+  const nozzle = [nozzles.suction, nozzles.discharge].find(({ point }) => point === joint.point);
+  const pipes = [
+    ...joint.sides.flatMap(({ part }) => part?.section ?? []),
+    ...(nozzle === undefined ? [] : [nozzle.section]),
+  ];
+  if (pipes.length === 0) return undefined;
+  return { diameter: Math.min(...pipes.map(({ outsideDiameter }) => outsideDiameter)), given: false };
+}

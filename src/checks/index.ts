@@ -1,0 +1,68 @@
+/** The checks: one file each, one registry, one runner. */
+import { attachmentLoad } from './attachment-load.js';
+import type { Check } from './define-check.js';
+import { displacementStress } from './displacement-stress.js';
+import type { Finding, Subject } from './finding.js';
+import { firstSupportBend } from './first-support-bend.js';
+import { firstSupportPump } from './first-support-pump.js';
+import { flangeClass } from './flange-class.js';
+import { flangeDrilling } from './flange-drilling.js';
+import { flangeEquivalentPressure } from './flange-equivalent-pressure.js';
+import { headroomOverMotor } from './headroom-over-motor.js';
+import { nozzleCombined } from './nozzle-combined.js';
+import { nozzleComparison } from './nozzle-comparison.js';
+import { nozzleLoads } from './nozzle-loads.js';
+import { nozzlePrincipalStress } from './nozzle-principal-stress.js';
+import { raisedFaceOnFlatIron } from './raised-face-on-flat-iron.js';
+import { rodLoad } from './rod-load.js';
+import { runCheck } from './run-check.js';
+import { supportLoad } from './support-load.js';
+import { supportSpan } from './support-span.js';
+import { supportUplift } from './support-uplift.js';
+import { sustainedStress } from './sustained-stress.js';
+
+/** Every check, in the order in which findings are listed. */
+export const allChecks: readonly Check[] = [
+  nozzleLoads,
+  nozzleComparison,
+  nozzlePrincipalStress,
+  nozzleCombined,
+  sustainedStress,
+  displacementStress,
+  supportSpan,
+  rodLoad,
+  attachmentLoad,
+  supportLoad,
+  firstSupportPump,
+  firstSupportBend,
+  supportUplift,
+  flangeEquivalentPressure,
+  flangeClass,
+  raisedFaceOnFlatIron,
+  flangeDrilling,
+  headroomOverMotor,
+];
+
+/**
+ * Runs every check.
+ *
+ * @param subject - installation, layout and response
+ * @returns findings in the order of the checks, and of the places within each
+ */
+export function runChecks(subject: Subject): readonly Finding[] {
+  return allChecks.flatMap((check) => runCheck(check, subject));
+}
+
+export type { Check, CheckDefinition, Reading, Reason } from './define-check.js';
+export { defineCheck } from './define-check.js';
+export { type DisplacementStress, displacementStresses } from './displacement-stresses.js';
+export type * from './finding.js';
+export { type NozzleLimits, nozzleLimits } from './nozzle-limits.js';
+export {
+  type NozzleAxisLoads,
+  type NozzleLoadRow,
+  nozzleAxisLoads,
+  nozzleLoadRows,
+} from './nozzle-load-rows.js';
+export { overallVerdict, runCheck, worstFirst } from './run-check.js';
+export { type SustainedStress, sustainedStresses } from './sustained-stresses.js';

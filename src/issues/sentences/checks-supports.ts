@@ -1,0 +1,111 @@
+import type { Sentences } from './sentence.js';
+
+/** Reasons and advice of the checks on supports and spans. */
+export const supportCheckSentences = {
+  'checks.support-not-solved': (data) => ({
+    message: `the load on ${String(data.at)} was not worked out`,
+    wanted: 'solve the installation with all its conditions',
+  }),
+
+  'checks.rod-load.exceeds': (data) => ({
+    message: `the rod load at ${String(data.at)} is above the rating, worst in the condition ${String(data.condition)}`,
+    wanted: 'take the next rod size up with clamp and attachment to match, or add a hanger beside it',
+    hint: 'the contractor chooses the rod; the structural engineer accepts the load above it',
+  }),
+  'checks.rod-load.no-rating': (data) => ({
+    message: `the rod at ${String(data.at)} has no size of the table and no rating of its own`,
+    wanted: 'give the rod size, or the rating of one rod',
+  }),
+  'checks.rod-load.no-place': () => ({ message: 'nothing hangs on rods' }),
+
+  'checks.attachment-load.exceeds': (data) => ({
+    message: `the load at ${String(data.at)} is above the rating of its clamp or attachment`,
+    wanted: 'take a stronger attachment or share the load between two supports',
+    hint: 'the structural engineer decides what the building takes',
+  }),
+  'checks.attachment-load.no-place': () => ({
+    message: 'no rating of a clamp or attachment is given, so none is judged',
+    wanted: 'have the structural engineer accept the load of every support',
+  }),
+
+  'checks.support-load.exceeds': (data) => ({
+    message: `the load on ${String(data.at)} is above its rating, worst in the condition ${String(data.condition)}`,
+    wanted: 'take a stronger support or share the load between two',
+    hint: 'the maker of the support and the structural engineer decide',
+  }),
+  'checks.support-load.above-range': (data) => ({
+    message: `the spring ${String(data.at)} is loaded past its working range when ${String(data.condition)}`,
+    wanted: 'choose a stronger spring, or share the load with a support beside it',
+    hint: 'a spring on its stop is a rigid support; the maker of the spring confirms the choice',
+  }),
+  'checks.support-load.below-range': (data) => ({
+    message: `the spring ${String(data.at)} is loaded below its working range when ${String(data.condition)}`,
+    wanted: 'choose a weaker spring or set it higher, so that it carries its share',
+    hint: 'what it does not carry hangs on its neighbours and on the pump nozzle',
+  }),
+  'checks.support-load.no-place': () => ({ message: 'no support has a rating or a working range' }),
+
+  'checks.support-uplift.exceeds': (data) => ({
+    message: `${String(data.at)} carries nothing: the pipe lifts off or the rod goes slack when ${String(data.condition)}`,
+    wanted: 'use a spring there, move it to where the pipe does not rise, or leave it out and review again',
+    hint: 'its share hangs on the neighbours and on the pump nozzle until then',
+  }),
+  'checks.support-uplift.pulled': (data) => ({
+    message: `${String(data.at)} would have to act the wrong way when ${String(data.condition)}`,
+    wanted: 'use a support that holds both ways, or a spring',
+    hint: 'a rod cannot push and a stand cannot pull',
+  }),
+  'checks.support-uplift.no-place': () => ({ message: 'every support acts both ways' }),
+
+  'checks.support-span.exceeds': (data) => ({
+    message: `the span from ${String(data.at)} is longer than allowed`,
+    wanted: 'add a support between them',
+  }),
+  'checks.support-span.lumps': (data) => ({
+    message: `valves, flanges or other lumps stand in the span from ${String(data.at)}: the table is for plain pipe`,
+    wanted: 'a comparison only; the stress in the pipe decides',
+  }),
+  'checks.support-span.rises': (data) => ({
+    message: `part of the span from ${String(data.at)} is upright: the table is for level pipe`,
+    wanted: 'a comparison only; the stress in the pipe decides',
+  }),
+  'checks.support-span.bent': (data) => ({
+    message: `the span from ${String(data.at)} changes direction: it is compared with three quarters of the table`,
+    wanted: 'a comparison only; the stress in the pipe decides',
+  }),
+  'checks.support-span.no-table': (data) => ({
+    message: `the span table has no row for ${String(data.size)}`,
+    wanted: 'give the longest span that the specification allows',
+  }),
+  'checks.support-span.no-place': () => ({ message: 'there is no level span between two supports' }),
+
+  'checks.first-support-pump.exceeds': (data) => ({
+    message: `the first support from the ${String(data.at)} is too far away`,
+    wanted: 'bring it nearer, or add one between it and the pump',
+    hint: 'what stands between them hangs on the nozzle',
+  }),
+  'checks.first-support-pump.none': (data) => ({
+    message: `no support on the line from the ${String(data.at)} carries weight`,
+    wanted: 'add a hanger or a stand as near to the pump as practical',
+  }),
+  'checks.first-support-pump.no-limit': () => ({
+    message: 'no distance to the first support is given, and published advice names none',
+    wanted: "give the distance the specification or the pump's manual asks for",
+  }),
+  'checks.first-support-pump.no-place': () => ({ message: 'the pump has no nozzles' }),
+
+  'checks.first-support-bend.exceeds': (data) => ({
+    message: `the support nearest to ${String(data.at)}, ${String(data.support)}, is too far away`,
+    wanted: 'move it nearer to the bend or add one',
+    hint: 'the specification of the job decides on the distance',
+  }),
+  'checks.first-support-bend.none': (data) => ({
+    message: `no support near ${String(data.at)} carries weight`,
+    wanted: 'add a hanger or a stand beside the bend',
+  }),
+  'checks.first-support-bend.no-limit': () => ({
+    message: 'no distance between bends and supports is given',
+    wanted: 'give the distance the specification asks for',
+  }),
+  'checks.first-support-bend.no-place': () => ({ message: 'the lines have no bends' }),
+} as const satisfies Sentences;

@@ -1,0 +1,77 @@
+import { flangeCheckSentences } from './checks-flanges.js';
+import { nozzleCheckSentences } from './checks-nozzles.js';
+import { stressSentences } from './checks-stress.js';
+import { supportCheckSentences } from './checks-supports.js';
+import type { Sentences } from './sentence.js';
+
+/** Reasons and advice that stand beside findings. */
+export const checksSentences = {
+  'checks.nothing-read': (data) => ({
+    message: `nothing could be read at ${String(data.at)}`,
+    wanted: 'solve the installation with all its conditions',
+  }),
+  'checks.limit-missing': (data) => ({
+    message: `${String(data.title)}: there is no limit for ${String(data.at)}`,
+    wanted: 'give the limit with its source; none is assumed',
+  }),
+  'checks.demand-missing': (data) => ({
+    message: `${String(data.title)}: the value at ${String(data.at)} is not known`,
+    wanted: 'complete the description of this place',
+  }),
+  'checks.limit-unusable': (data) => ({
+    message: `${String(data.title)}: the limit for ${String(data.at)} is not a number above zero`,
+    wanted: 'correct the limit; a limit of zero or without end cannot be compared with',
+  }),
+  'checks.demand-unusable': (data) => ({
+    message: `${String(data.title)}: the value at ${String(data.at)} is not a usable number`,
+    wanted: 'look for an impossible weight, length or stiffness near this place',
+  }),
+
+  'checks.stress.no-allowable': (data) => ({
+    message: `the stress in ${String(data.at)} is worked out, but no allowable stress is known`,
+    wanted: 'give the allowable stress, hot and cold, of the pipe with the edition of the code',
+    hint: 'the engineer of record decides which code and edition hold',
+  }),
+  'checks.sustained-stress.exceeds': (data) => ({
+    message: `the pipe is bent too much by weight at ${String(data.at)}`,
+    wanted:
+      'bring a support nearer to this part, carry heavy valves on a support of their own, or use heavier pipe',
+    hint: 'the engineer of record decides',
+  }),
+  'checks.sustained-stress.no-place': () => ({ message: 'no pipe stands in the lines' }),
+  'checks.displacement-stress.exceeds': (data) => ({
+    message: `expansion bends the pipe too much at ${String(data.at)}`,
+    wanted:
+      'give the line a longer leg square to the growth, move the anchor, or free a guide near this part',
+    hint: 'the engineer of record decides; a flexible connector is no cure unless its thrust is held',
+  }),
+  'checks.displacement-stress.left-over': (data) => ({
+    message: `the unused part of the sustained allowance is used at ${String(data.at)}, as the code permits`,
+  }),
+  'checks.displacement-stress.no-place': () => ({ message: 'no pipe stands in the lines' }),
+
+  'checks.headroom-over-motor.exceeds': (data) => ({
+    message: `${String(data.overhead)} leaves too little height over the motor to draw it`,
+    wanted: `move ${String(data.overhead)} or the pump, or agree with the maker on another way of drawing the motor`,
+    hint: "the maker's lifting instructions and whoever plans the lift decide; add height for hook and hoist",
+  }),
+  'checks.headroom-over-motor.clash': (data) => ({
+    message: `${String(data.overhead)} reaches into the motor`,
+    wanted: `move ${String(data.overhead)} or the pump`,
+    hint: 'check both levels against the drawings first',
+  }),
+  'checks.headroom-over-motor.no-height': () => ({
+    message: 'the clear height needed to draw the motor is not given',
+    wanted: "give the maker's withdrawal height of the motor, with hook and hoist",
+  }),
+  'checks.headroom-over-motor.no-ceiling': () => ({
+    message: 'neither a ceiling nor anything over the motor is given',
+    wanted: 'give the level of the underside of the structure, and of ducts and pipes over the motor',
+  }),
+  'checks.headroom-over-motor.no-place': () => ({ message: 'there is no motor' }),
+
+  ...nozzleCheckSentences,
+  ...supportCheckSentences,
+  ...flangeCheckSentences,
+  ...stressSentences,
+} as const satisfies Sentences;
