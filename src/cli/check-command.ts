@@ -34,12 +34,14 @@ export async function checkCommand(
     if (options.json === true) {
       output.write(`${JSON.stringify(reviewResults(review))}\n`);
     } else {
-      output.write(`${printed ? '\n' : ''}${checkPicture(review, {
-        file,
-        name: input.name,
-        colour,
-        units: options.units ?? review.installation.review.units,
-      })}`);
+      output.write(
+        `${printed ? '\n' : ''}${checkPicture(review, {
+          file,
+          name: input.name,
+          colour,
+          units: options.units ?? review.installation.review.units,
+        })}`,
+      );
       printed = true;
     }
     return statusOfVerdict(review.verdict);

@@ -54,7 +54,8 @@ function findingLines(seen: Glance, paint: Paint): readonly string[] {
     const line = columns([ratio, words(verdict), title, at, condition], widths);
     return verdict === 'meets' ? line : paint.verdict(verdict, line);
   });
-  const more = seen.unlisted === 0 ? [] : [`   and ${seen.unlisted} more that do not meet; the review lists them`];
+  const more =
+    seen.unlisted === 0 ? [] : [`   and ${seen.unlisted} more that do not meet; the review lists them`];
   return [paint.dim(head), ...rows, ...more];
 }
 

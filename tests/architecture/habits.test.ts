@@ -30,6 +30,13 @@ const isCallOf = (object: string, method: string) => (node: ts.Node) =>
 const isMethod = (pattern: RegExp) => (node: ts.Node) =>
   ts.isPropertyAccessExpression(node) && pattern.test(node.name.text);
 
+/** `list[index]` or `map.get(key)`. */
+const isRead = (node: ts.Node) =>
+  ts.isElementAccessExpression(node) ||
+  (ts.isCallExpression(node) &&
+    ts.isPropertyAccessExpression(node.expression) &&
+    node.expression.name.text === 'get');
+
 const banned: readonly Banned[] = [
   {
     what: 'process',
@@ -50,10 +57,13 @@ const banned: readonly Banned[] = [
     matches: isGlobal('Buffer'),
   },
   {
-    what: 'Date',
+    what: 'the clock',
     reason: 'the same input gives the same bytes: dates are input',
     allowedIn: nowhere,
-    matches: isGlobal('Date'),
+    matches: (node) =>
+      isCallOf('Date', 'now')(node) ||
+      (ts.isCallExpression(node) && node.expression.getText() === 'Date') ||
+      (ts.isNewExpression(node) && node.expression.getText() === 'Date' && !node.arguments?.length),
   },
   {
     what: 'performance',
@@ -107,10 +117,10 @@ const banned: readonly Banned[] = [
       (node.kind === ts.SyntaxKind.DefaultKeyword && ts.isFunctionDeclaration(node.parent)),
   },
   {
-    what: '! after something that is not an indexed read',
+    what: '! after something that is not a read by index or key',
     reason: 'what may be missing is handled, not wished away',
     allowedIn: nowhere,
-    matches: (node) => ts.isNonNullExpression(node) && !ts.isElementAccessExpression(node.expression),
+    matches: (node) => ts.isNonNullExpression(node) && !isRead(node.expression),
   },
   {
     what: '! outside the loops over arrays',

@@ -30,7 +30,8 @@ test('every value in the door is written out; only types may come with a star', 
   const stars: string[] = [];
   if (index) {
     walk(index.tree, (node) => {
-      if (ts.isExportDeclaration(node) && node.exportClause === undefined && !node.isTypeOnly) stars.push(node.getText());
+      if (ts.isExportDeclaration(node) && node.exportClause === undefined && !node.isTypeOnly)
+        stars.push(node.getText());
     });
   }
   expect(stars).toEqual([]);

@@ -1,12 +1,14 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { checks } from '../../src/checks/index.js';
+import { allChecks as checks } from '../../src/checks/index.js';
 import { sources } from '../../src/sources/index.js';
 import { projectRoot, sourceFiles } from './source-tree.js';
 
 /** Files that make a check; the others in the folder are what checks are made with. */
-const checkFiles = sourceFiles.filter(({ folder, text }) => folder === 'checks' && /= defineCheck[<(]/.test(text));
+const checkFiles = sourceFiles.filter(
+  ({ folder, text }) => folder === 'checks' && /= defineCheck[<(]/.test(text),
+);
 
 test('there are checks', () => {
   expect(checkFiles.length).toBeGreaterThan(5);

@@ -5,7 +5,8 @@ import { outline, sections } from '../../src/report/outline.js';
 import { filesBelow, projectRoot } from './source-tree.js';
 
 const ids = Object.keys(sections).sort();
-const namesIn = (folder: string, ending: string) => filesBelow(folder, ending).map((name) => name.slice(0, -ending.length));
+const namesIn = (folder: string, ending: string) =>
+  filesBelow(folder, ending).map((name) => name.slice(0, -ending.length));
 
 test('every section has a template, and every template a section', () => {
   expect(namesIn('templates/sections', '.hbs')).toEqual(ids);
@@ -25,8 +26,11 @@ test('the master template calls every section', () => {
   expect(ids.filter((id) => !master.includes(`{{> sections/${id}}}`))).toEqual([]);
 });
 
-test.each(filesBelow('templates', '.hbs'))('%s computes nothing: no subexpression, no number of its own making', (name) => {
-  const text = readFileSync(join(projectRoot, 'templates', name), 'utf8');
-  const tags = text.match(/\{\{[^}]*\}\}/g) ?? [];
-  expect(tags.filter((tag) => /\(|[*/+]\s*\d/.test(tag.replace(/^\{\{[#/>!~^]?/, '')))).toEqual([]);
-});
+test.each(filesBelow('templates', '.hbs'))(
+  '%s computes nothing: no subexpression, no number of its own making',
+  (name) => {
+    const text = readFileSync(join(projectRoot, 'templates', name), 'utf8');
+    const tags = text.match(/\{\{[^}]*\}\}/g) ?? [];
+    expect(tags.filter((tag) => /\(|[*/+]\s*\d/.test(tag.replace(/^\{\{[#/>!~^]?/, '')))).toEqual([]);
+  },
+);

@@ -39,7 +39,7 @@ const nowhere: readonly {
   { reason: 'a value carries its published source', words: pattern('shared/', 'reference') },
   {
     reason: 'work to be done is not left in comments',
-    words: pattern('\\b(TO', 'DO|FIX', 'ME|XX', 'X|HA', 'CK)\\b'),
+    words: new RegExp(['\\b(TO', 'DO|FIX', 'ME|XX', 'X|HA', 'CK)\\b'].join('')),
   },
 ];
 

@@ -2,7 +2,14 @@ import { expect, test } from 'vitest';
 import { exitStatus, statusOfCode, statusOfVerdict, worstStatus } from '../../src/cli/exit-status.js';
 
 test('the statuses are the promised numbers', () => {
-  expect(exitStatus).toEqual({ meets: 0, exceeds: 1, unusable: 2, fileTrouble: 3, cannotTell: 4, ourFault: 70 });
+  expect(exitStatus).toEqual({
+    meets: 0,
+    exceeds: 1,
+    unusable: 2,
+    fileTrouble: 3,
+    cannotTell: 4,
+    ourFault: 70,
+  });
 });
 
 test('over several files a fault of ours comes before all, then trouble with files, input, exceeding, doubt', () => {

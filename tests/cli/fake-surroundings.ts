@@ -23,7 +23,10 @@ export async function runFake(args: readonly string[], options: FakeOptions = {}
   return { status, ...said };
 }
 
-export function fakeSurroundings(said: { output: string; messages: string }, options: FakeOptions = {}): Surroundings {
+export function fakeSurroundings(
+  said: { output: string; messages: string },
+  options: FakeOptions = {},
+): Surroundings {
   const isTerminal = options.terminal ?? false;
   return {
     output: {

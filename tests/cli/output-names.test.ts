@@ -45,8 +45,12 @@ test('several inputs want a folder, said once', () => {
 });
 
 test('a wrong ending is refused, so that no source is overwritten by a slip', () => {
-  expect(refusals(['p.yaml'], { pdf: 'other.yaml' }, temporaryFolder())).toEqual(['cli.arguments.wrong-ending']);
-  expect(refusals(['p.yaml'], { html: 'page.pdf' }, temporaryFolder())).toEqual(['cli.arguments.wrong-ending']);
+  expect(refusals(['p.yaml'], { pdf: 'other.yaml' }, temporaryFolder())).toEqual([
+    'cli.arguments.wrong-ending',
+  ]);
+  expect(refusals(['p.yaml'], { html: 'page.pdf' }, temporaryFolder())).toEqual([
+    'cli.arguments.wrong-ending',
+  ]);
 });
 
 test('an input is never an output, not even through a link', () => {

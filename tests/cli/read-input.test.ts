@@ -5,7 +5,8 @@ import { INPUT_LIMIT_BYTES, readInput } from '../../src/cli/read-input.js';
 import { type FakeOptions, fakeSurroundings } from './fake-surroundings.js';
 import { temporaryFolder } from './temporary-folder.js';
 
-const read = (file: string, options: FakeOptions) => readInput(file, fakeSurroundings({ output: '', messages: '' }, options));
+const read = (file: string, options: FakeOptions) =>
+  readInput(file, fakeSurroundings({ output: '', messages: '' }, options));
 
 test('a file is read relative to the working folder and called as the user called it', async () => {
   const folder = temporaryFolder();

@@ -17,10 +17,14 @@ test('a row has one blank between its columns', () => {
 
 test('a column has its width whatever the text', () => {
   fc.assert(
-    fc.property(fc.string({ unit: fc.constantFrom('a', ' ', 'é') }), fc.integer({ min: 2, max: 30 }), (text, width) => {
-      expect(column(text, width)).toHaveLength(width);
-      expect(column(text, -width)).toHaveLength(width);
-    }),
+    fc.property(
+      fc.string({ unit: fc.constantFrom('a', ' ', 'é') }),
+      fc.integer({ min: 2, max: 30 }),
+      (text, width) => {
+        expect(column(text, width)).toHaveLength(width);
+        expect(column(text, -width)).toHaveLength(width);
+      },
+    ),
   );
 });
 

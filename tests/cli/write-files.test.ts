@@ -1,10 +1,22 @@
-import { chmodSync, lstatSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  lstatSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { writeFiles } from '../../src/cli/write-files.js';
 import { temporaryFolder } from './temporary-folder.js';
 
-const file = (folder: string, name: string, content: string) => ({ path: join(folder, name), shown: name, content });
+const file = (folder: string, name: string, content: string) => ({
+  path: join(folder, name),
+  shown: name,
+  content,
+});
 
 test('files are written whole and nothing else is left', async () => {
   const folder = temporaryFolder();
@@ -36,7 +48,10 @@ test('a folder in place of the file is told, and nothing is left beside it', asy
   const folder = temporaryFolder();
   mkdirSync(join(folder, 'a.pdf'));
   const writing = writeFiles([file(folder, 'first.json', 'new'), file(folder, 'a.pdf', 'new')]);
-  await expect(writing).rejects.toMatchObject({ code: 'cli.write.failed', data: { reason: 'it is a folder' } });
+  await expect(writing).rejects.toMatchObject({
+    code: 'cli.write.failed',
+    data: { reason: 'it is a folder' },
+  });
   expect(readdirSync(folder)).toEqual(['a.pdf']);
 });
 
@@ -49,13 +64,16 @@ test('a link keeps being a link, and what it points to is replaced', async () =>
   expect(readFileSync(join(folder, 'real.pdf'), 'utf8')).toBe('new');
 });
 
-test.skipIf(process.getuid?.() === 0)('a folder that may not be written to is told with its reason', async () => {
-  const folder = temporaryFolder();
-  chmodSync(folder, 0o500);
-  await expect(writeFiles([file(folder, 'a.pdf', 'new')])).rejects.toMatchObject({
-    data: { reason: 'permission is denied' },
-  });
-});
+test.skipIf(process.getuid?.() === 0)(
+  'a folder that may not be written to is told with its reason',
+  async () => {
+    const folder = temporaryFolder();
+    chmodSync(folder, 0o500);
+    await expect(writeFiles([file(folder, 'a.pdf', 'new')])).rejects.toMatchObject({
+      data: { reason: 'permission is denied' },
+    });
+  },
+);
 
 test('no listener for signals is left behind', async () => {
   const before = process.listenerCount('SIGINT');
