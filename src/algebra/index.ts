@@ -1,0 +1,8 @@
+/** Algebra of symmetric matrices kept by profile, and of small dense ones. */
+export * from './condition-estimate.js';
+export * from './gauss-legendre.js';
+export * from './graph-ordering.js';
+export * from './profile-factor.js';
+export * from './profile-matrix.js';
+export * from './singular-values.js';
+export * from './small-inverse.js';

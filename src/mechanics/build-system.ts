@@ -1,0 +1,52 @@
+import { reciprocalCondition } from '../algebra/condition-estimate.js';
+import { factorProfile } from '../algebra/profile-factor.js';
+import { scaleProfile } from '../algebra/profile-matrix.js';
+import { assembleStiffness } from './assemble.js';
+import type { Clusters } from './cluster.js';
+import type { Hold } from './hold.js';
+import { refuseMechanism } from './mechanism.js';
+import type { PreparedFrame } from './prepare-frame.js';
+import type { System } from './system.js';
+import { numberUnknowns } from './unknowns.js';
+
+/** Pivots of the scaled stiffness below this are looked at closer [-]. */
+const SUSPICIOUS_PIVOT = 1e-9;
+/** Pivots below this are raised to it so that the free movement can be found [-]. */
+const PIVOT_FLOOR = 1e-15;
+
+/**
+ * Numbers, assembles and factors the stiffness, and refuses a frame that something does not hold.
+ *
+ * @param prepared - the frame
+ * @param clusters - bodies and joints that stand
+ * @param holds - what the supports do
+ * @param condition - name of the condition, for messages [-]
+ * @returns the system [N/m]
+ * @throws EngineError `mechanics.mechanism`
+ * @source statics
+ */
+export function buildSystem(
+  prepared: PreparedFrame,
+  clusters: Clusters,
+  holds: readonly Hold[],
+  condition: string,
+): System {
+  const unknowns = numberUnknowns(prepared, clusters, holds);
+  const matrix = assembleStiffness(prepared, clusters, unknowns, holds);
+  const { scale, norm } = scaleProfile(matrix);
+  const factor = factorProfile(matrix, PIVOT_FLOOR);
+  const system: System = { prepared, clusters, unknowns, factor, scale, norm };
+  if (factor.smallest < SUSPICIOUS_PIVOT) refuseMechanism(system, holds, condition);
+  return system;
+}
+
+/**
+ * Estimate of the reciprocal condition number of the scaled stiffness.
+ *
+ * @param system - factored stiffness
+ * @returns 1 at best [-]
+ * @source statics
+ */
+export function systemCondition(system: System): number {
+  return reciprocalCondition(system.factor, system.norm);
+}
