@@ -1,6 +1,7 @@
 /**
- * Reporter of the published checks: prints the validation table, and with ACCEPT_VALIDATION_TABLE=yes writes it into
- * the README. What a test compared without success, to show that it can fail, is left out.
+ * Reporter of the published checks: prints every comparison, and keeps the table of the README, which has one row a
+ * publication: how many values were compared, and the one that differs most. ACCEPT_VALIDATION_TABLE=yes writes it.
+ * What a test compared without success, to show that it can fail, is left out.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -16,19 +17,22 @@ interface Row {
   readonly quantity: string;
   readonly printed: string;
   readonly ours: string;
-  readonly difference: string;
+  /** Ours over the printed one, less 1 [-]; undefined where 0 is printed. */
+  readonly difference: number | undefined;
 }
 
 export default class ValidationTable implements Reporter {
   onTestRunEnd(modules: readonly TestModule[]): void {
     const rows = [...modules].sort((a, b) => (a.moduleId < b.moduleId ? -1 : 1)).flatMap(rowsOf);
-    const table = tableOf(rows);
-    process.stdout.write(`\n${table}\n${rows.length} printed values compared\n`);
+    process.stdout.write(`\n${tableOf(rows)}\n${rows.length} printed values compared\n`);
     const readme = readFileSync(README, 'utf8');
-    const accepted = withTable(readme, table);
+    const accepted = withTable(readme, summaryOf(rows));
     if (accepted === readme) return;
     if (process.env.ACCEPT_VALIDATION_TABLE === 'yes') writeFileSync(README, accepted);
-    else process.stdout.write('The table in README.md differs; `npm run validation:accept` writes this one into it.\n');
+    else
+      process.stdout.write(
+        'The table in README.md differs; `npm run validation:accept` writes this one into it.\n',
+      );
   }
 }
 
@@ -45,7 +49,7 @@ function rowsOfTest(test: TestCase, publication: string): readonly Row[] {
       publication,
       quantity: test.name,
       printed,
-      ours: readable(ours, lastDigit),
+      ours: readable(ours, printed, lastDigit),
       difference: share(ours, Number(printed.replace(/[, ]/g, ''))),
     }));
 }
@@ -62,26 +66,55 @@ function publicationOf(text: string): string {
 }
 
 /** Two digits more than the publication prints. */
-function readable(value: number, lastDigit: number): string {
-  const decimals = Math.max(0, 2 - Math.round(Math.log10(lastDigit)));
-  const [whole = '', part] = value.toFixed(decimals).split('.');
+function readable(value: number, printed: string, lastDigit: number): string {
+  const printedDecimals = printed.split('.')[1]?.length ?? 0;
+  const decimals = Math.max(0, Math.min(printedDecimals, -Math.round(Math.log10(lastDigit))) + 2);
+  const [whole = '', part] = value.toFixed(lastDigit >= 100 ? 0 : decimals).split('.');
   const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ',');
   return part === undefined ? grouped : `${grouped}.${part}`;
 }
 
-function share(ours: number, printed: number): string {
-  return printed === 0 ? '–' : `${((ours / printed - 1) * 100).toFixed(2)} %`;
+function share(ours: number, printed: number): number | undefined {
+  return printed === 0 ? undefined : ours / printed - 1;
 }
 
+function percent(difference: number | undefined): string {
+  if (difference === undefined) return '–';
+  const text = (difference * 100).toFixed(2);
+  return `${text === '-0.00' ? '0.00' : text} %`;
+}
+
+const cell = (text: string) => text.replaceAll('|', '\\|').replace(/\.$/, '');
+const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |\n`;
+
+/** Every comparison, one a row. */
 function tableOf(rows: readonly Row[]): string {
-  const cell = (text: string) => text.replaceAll('|', '\\|').replace(/\.$/, '');
-  const head = ['publication', 'quantity', 'printed', 'ours', 'difference'];
   const body = rows.map(({ publication, quantity, printed, ours, difference }, index) => {
     const again = rows[index - 1]?.publication === publication;
-    return [again ? '' : cell(publication), cell(quantity), printed, ours, difference];
+    return line([again ? '' : cell(publication), cell(quantity), printed, ours, percent(difference)]);
   });
-  const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |\n`;
-  return [line(head), '|---|---|--:|--:|--:|\n', ...body.map(line)].join('');
+  return [
+    line(['publication', 'quantity', 'printed', 'ours', 'difference']),
+    '|---|---|--:|--:|--:|\n',
+    ...body,
+  ].join('');
+}
+
+/** One row a publication, with the value that differs most. */
+function summaryOf(rows: readonly Row[]): string {
+  const publications = [...new Set(rows.map(({ publication }) => publication))];
+  const size = ({ difference }: Row) => Math.abs(difference ?? 0);
+  const body = publications.map((publication) => {
+    const own = rows.filter((row) => row.publication === publication);
+    const most = own.reduce((a, b) => (size(b) > size(a) ? b : a));
+    const { quantity, printed, ours, difference } = most;
+    return line([cell(publication), String(own.length), cell(quantity), printed, ours, percent(difference)]);
+  });
+  return [
+    line(['publication', 'values', 'the one that differs most', 'printed', 'ours', 'difference']),
+    '|---|--:|---|--:|--:|--:|\n',
+    ...body,
+  ].join('');
 }
 
 function withTable(readme: string, table: string): string {
