@@ -25,7 +25,7 @@ const coarseThreads: Readonly<Record<string, number>> = { '5/8': 11, '3/4': 10, 
 /**
  * Estimated mass of the studs and nuts that close one joint of two equal flanges.
  *
- *     stud length  L = 2 t + g + 2 (d + 2 / n)        nut height d, two threads clear at each end
+ *     stud length  L = 2 t + g + 2 (d + 1.5 / n)      nut height d, one and a half threads clear
  *     stud         π/4 (d - 0.6495 / n)² L            at the pitch diameter
  *     nut          (0.866 F² - π/4 d²) d              heavy hexagon, F = 1.5 d + 1/8 in across flats
  *     mass = number × (stud + 2 nuts) × 0.2833 lb/in³
@@ -47,7 +47,7 @@ export function boltSetMass(query: {
   if (flange === undefined || density === undefined || d === undefined) return undefined;
   const { bolt, bolts, nps } = flange.joint;
   const n = coarseThreads[bolt] ?? 8;
-  const L = (2 * flange.thickness) / INCH + GASKET + 2 * (d + 2 / n);
+  const L = (2 * flange.thickness) / INCH + GASKET + 2 * (d + 1.5 / n);
   const F = 1.5 * d + 0.125;
   const stud = (Math.PI / 4) * (d - 0.6495 / n) ** 2 * L;
   const nut = ((Math.sqrt(3) / 2) * F ** 2 - (Math.PI / 4) * d ** 2) * d;

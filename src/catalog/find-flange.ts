@@ -167,12 +167,12 @@ function ironFlange(name: string, row: PrintedIronFlange, type: string): Catalog
   if (type !== 'blind') return undefined;
   const squares = outside ** 2 - bolts * holeInches(bolt) ** 2;
   const density = densityOf('cast iron') ?? Number.NaN;
-  const row_ = { table: oneTable, row: `class ${name} NPS ${nps} blind` };
+  const entry = { table: oneTable, row: `class ${name} NPS ${nps} blind` };
   return {
     ...base,
-    length: { ...row_, value: base.thickness, citation: base.citation },
+    length: { ...entry, value: base.thickness, citation: base.citation },
     mass: {
-      ...row_,
+      ...entry,
       value: (Math.PI / 4) * squares * thickness * INCH ** 3 * density,
       citation: { source: 'asme-b16.1', clause: 'from the dimensions', confidence: 'computed' },
       how: 'disc less bolt holes, grey iron',
@@ -234,7 +234,10 @@ export function flangeTypes(standard: string): readonly string[] {
  * @source asme-b16.5, asme-b16.1
  */
 export function flangeSizes(query: { readonly standard: string; readonly class: string }): readonly string[] {
-  const tables: Readonly<Record<string, readonly (readonly [string, ...unknown[]])[]>> =
-    query.standard === 'B16.5' ? steelFlanges : query.standard === 'B16.1' ? ironFlanges : {};
-  return (tables[query.class] ?? []).map(([nps]) => nps);
+  const { standard, class: name } = query;
+  if (standard === 'B16.5' && (name === '150' || name === '300'))
+    return steelFlanges[name].map(([nps]) => nps);
+  if (standard === 'B16.1' && (name === '125' || name === '250'))
+    return ironFlanges[name].map(([nps]) => nps);
+  return [];
 }

@@ -43,12 +43,12 @@ const tables: Readonly<Record<string, readonly (readonly [SourceId, readonly Pri
 };
 
 /** Words for schedules that are written out. */
-const scheduleWords: Readonly<Record<string, string>> = {
-  STANDARD: 'STD',
-  'STANDARD WEIGHT': 'STD',
-  'EXTRA STRONG': 'XS',
-  XH: 'XS',
-};
+const scheduleWords: ReadonlyMap<string, string> = new Map([
+  ['STANDARD', 'STD'],
+  ['STANDARD WEIGHT', 'STD'],
+  ['EXTRA STRONG', 'XS'],
+  ['XH', 'XS'],
+]);
 
 /**
  * The one label by which a schedule or a tube type stands in the tables.
@@ -62,7 +62,7 @@ export function scheduleLabel(label: string): string {
     .trim()
     .toUpperCase()
     .replace(/^(SCHEDULE|SCH|TYPE)\b\.?\s*/, '');
-  return scheduleWords[bare] ?? bare;
+  return scheduleWords.get(bare) ?? bare;
 }
 
 /**
@@ -79,12 +79,17 @@ export function findPipe(query: PipeQuery): CataloguedPipe | undefined {
   const schedule = scheduleLabel(query.schedule);
   const density = densityOf(query.material);
   if (nps === undefined || density === undefined) return undefined;
-  for (const [source, table] of tables[query.material] ?? []) {
+  for (const [source, table] of tablesOf(query.material)) {
     const pipe = table.find(([size]) => size === nps);
     const printed = pipe?.[2].find(([label]) => label === schedule);
     if (pipe !== undefined && printed !== undefined) return pipeOf(source, pipe, printed, density);
   }
   return undefined;
+}
+
+/** A name that every object carries, such as `constructor`, is no material. */
+function tablesOf(material: string): readonly (readonly [SourceId, readonly PrintedPipe[]])[] {
+  return Object.hasOwn(tables, material) ? (tables[material] ?? []) : [];
 }
 
 function pipeOf(source: SourceId, pipe: PrintedPipe, printed: PrintedWall, density: number): CataloguedPipe {
@@ -107,7 +112,7 @@ function pipeOf(source: SourceId, pipe: PrintedPipe, printed: PrintedWall, densi
  * @source asme-b36.10m, asme-b36.19m, astm-b88
  */
 export function pipeSizes(material?: string): readonly string[] {
-  const wanted = material === undefined ? Object.values(tables).flat() : (tables[material] ?? []);
+  const wanted = material === undefined ? Object.values(tables).flat() : tablesOf(material);
   const labels = new Set(wanted.flatMap(([, table]) => table.map(([nps]) => nps)));
   return [...labels].sort((a, b) => (nominalInches(a) ?? 0) - (nominalInches(b) ?? 0));
 }
@@ -122,6 +127,6 @@ export function pipeSizes(material?: string): readonly string[] {
  */
 export function pipeSchedules(nps: string, material: string): readonly string[] {
   const label = nominalSize(nps);
-  const found = (tables[material] ?? []).flatMap(([, table]) => table.filter(([size]) => size === label));
+  const found = tablesOf(material).flatMap(([, table]) => table.filter(([size]) => size === label));
   return [...new Set(found.flatMap(([, , walls]) => walls.map(([schedule]) => schedule)))];
 }

@@ -62,4 +62,4 @@ export {
 } from './reducers.js';
 export { type CataloguedTee, findTee, type TeeQuery, teeBranches, teeSizes } from './tees.js';
 export { type Tube, type TubeProperties, tubeMassPerLength, tubeProperties } from './tube-properties.js';
-export { waterDensity, waterSaturationPressure, waterSpecificVolume } from './water.js';
+export { regionOneDensity, waterDensity, waterSaturationPressure } from './water.js';

@@ -66,7 +66,7 @@ export interface CoveringLayer {
   readonly thickness: number;
   /** [kg/m³] */
   readonly density: number;
-  /** Jacket or cladding on the outside [kg/m²]. */
+  /** Jacket or cladding on the outside, in kilograms per square metre. */
   readonly jacketMassPerArea: number;
 }
 
@@ -75,7 +75,7 @@ export interface CoveringLayer {
  *
  *     m = π ρ t (D + t) + π (D + 2 t) × jacket mass per area
  *
- * @param layer - diameter and thickness [m], density [kg/m³], jacket [kg/m²]
+ * @param layer - diameter and thickness [m], density [kg/m³], jacket in kilograms per square metre
  * @returns mass per length [kg/m]
  * @source statics
  */

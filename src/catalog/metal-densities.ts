@@ -17,6 +17,6 @@ const printedDensities: Readonly<Record<string, number>> = {
  * @source metals-handbook
  */
 export function densityOf(material: string): number | undefined {
-  const printed = printedDensities[material];
+  const printed = Object.hasOwn(printedDensities, material) ? printedDensities[material] : undefined;
   return printed === undefined ? undefined : printed * POUND_PER_CUBIC_INCH;
 }

@@ -42,25 +42,22 @@ const regionOne: readonly (readonly [I: number, J: number, n: number])[] = [
 ];
 
 /**
- * Specific volume of liquid water by the region 1 equation, valid from 273.15 K to 623.15 K up to 100 MPa.
+ * Density of liquid water by the region 1 equation, valid from 273.15 K to 623.15 K up to 100 MPa; not guarded.
  *
- *     v = (R T / p) π Σ -n I (7.1 - π)^(I-1) (τ - 1.222)^J      π = p / 16.53 MPa, τ = 1386 K / T
+ *     1 / density = (R T / p) π Σ -n I (7.1 - π)^(I-1) (τ - 1.222)^J      π = p / 16.53 MPa, τ = 1386 K / T
  *
  * @param state - temperature [K] and absolute pressure [Pa]
- * @returns specific volume [m³/kg]
+ * @returns density [kg/m³]
  * @source iapws-if97
  */
-export function waterSpecificVolume(state: {
-  readonly temperature: number;
-  readonly pressure: number;
-}): number {
-  const p = state.pressure / 16.53e6;
+export function regionOneDensity(state: { readonly temperature: number; readonly pressure: number }): number {
+  const reduced = state.pressure / 16.53e6;
   const tau = 1386 / state.temperature;
   let slope = 0;
   for (const [I, J, n] of regionOne) {
-    if (I > 0) slope -= n * I * (7.1 - p) ** (I - 1) * (tau - 1.222) ** J;
+    if (I > 0) slope -= n * I * (7.1 - reduced) ** (I - 1) * (tau - 1.222) ** J;
   }
-  return ((GAS_CONSTANT * state.temperature) / state.pressure) * p * slope;
+  return state.pressure / (GAS_CONSTANT * state.temperature * reduced * slope);
 }
 
 /**
@@ -96,7 +93,7 @@ export function waterDensity(state: {
   if (!(temperature >= 273.15 && temperature <= 623.15)) return undefined;
   if (!(pressure >= waterSaturationPressure(temperature) && pressure <= 1e8)) return undefined;
   return {
-    value: 1 / waterSpecificVolume({ temperature, pressure }),
+    value: regionOneDensity({ temperature, pressure }),
     table: 'density of water',
     row: `${temperature} K, ${pressure} Pa absolute`,
     citation: { source: 'iapws-if97', clause: 'region 1', confidence: 'computed' },
