@@ -2,7 +2,7 @@
  * Expressions of worked calculations: one source text, one tree; the tree is evaluated and printed twice, with its
  * symbols and with their numbers, so that what is printed is what was computed.
  */
-import type { MathNode } from './mathjs.js';
+import type { MathNode } from 'mathjs';
 
 /** What is wrong with an expression; a fault of the text, not of the user's input. */
 export class ExpressionError extends Error {

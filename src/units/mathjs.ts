@@ -28,7 +28,6 @@ import {
 
 import { type ParsedExpression, readExpression } from './expression.js';
 
-export type { MathNode } from 'mathjs';
 export { ExpressionError, type ParsedExpression, type Scope } from './expression.js';
 
 let unitInstance: MathJsInstance | undefined;

@@ -1,0 +1,75 @@
+/** The way in: text to a checked installation, or every issue at once. */
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import type { Issue } from '../issues/issue.js';
+import type { SourceId } from '../sources/index.js';
+import { checkWalks } from './check-walks.js';
+import type { Draft } from './draft.js';
+import type { Installation } from './installation.js';
+import { type ReadText, readText } from './read-text.js';
+import { resolveInstallation } from './resolve/resolve-installation.js';
+import { fileSchema } from './schema/file-schema.js';
+import { schemaDrafts, told } from './schema-drafts.js';
+import { sourcesOf } from './sources-of.js';
+
+/** What reading gave: an installation with warnings, or issues. */
+export type ReadInstallation =
+  | { readonly ok: true; readonly installation: Installation; readonly warnings: readonly Issue[] }
+  | { readonly ok: false; readonly issues: readonly Issue[] };
+
+/**
+ * Reads an input file: YAML 1.2 or JSON, format `pipeborne/1`. Never throws; all issues come at once, in the order of
+ * the file, each with its line and column.
+ *
+ * @param text - content of the file [-]
+ * @param options - name of the file, for places in messages [-]
+ * @returns the installation in SI with its assumptions, or the issues [-]
+ */
+export function readInstallation(text: string, options: { readonly file?: string } = {}): ReadInstallation {
+  const read = readText(text, options.file);
+  if (read.faults.length > 0) {
+    return {
+      ok: false,
+      issues: inOrder(read.faults.map(({ code, data, place }) => ({ code, severity: 'error', data, place }))),
+    };
+  }
+  if (read.content === null || read.content === undefined) {
+    return {
+      ok: false,
+      issues: [{ code: 'input.nothing', severity: 'error', data: {}, place: read.placeOf([], 'value') }],
+    };
+  }
+  const written = checkWalks(read.content);
+  // A walk that is too deep or too long is not looked at any further.
+  const isTooMuch = written.some(
+    ({ code }) => code === 'input.too-many-parts' || code === 'input.walk-too-deep',
+  );
+  const parsed = isTooMuch ? undefined : fileSchema.safeParse(read.content);
+  if (!parsed?.success) {
+    const faults = parsed ? schemaDrafts(parsed.error.issues, read.content, fileSchema) : [];
+    return { ok: false, issues: issuesOf([...faults, ...written], read) };
+  }
+  const { installation, drafts } = resolveInstallation(parsed.data);
+  const issues = issuesOf([...written, ...drafts], read);
+  if (issues.some(({ severity }) => severity === 'error')) return { ok: false, issues };
+  const fingerprint = bytesToHex(sha256(utf8ToBytes(text)));
+  const sourcesUsed: readonly SourceId[] = sourcesOf(installation);
+  return { ok: true, installation: { ...installation, fingerprint, sourcesUsed }, warnings: issues };
+}
+
+function issuesOf(drafts: readonly Draft[], read: ReadText): readonly Issue[] {
+  return inOrder(
+    drafts.map(({ code, severity = 'error', path, at, data }) => ({
+      code,
+      severity,
+      data: { ...told(fileSchema, path), ...data },
+      place: read.placeOf(path, at),
+    })),
+  );
+}
+
+function inOrder(issues: readonly Issue[]): readonly Issue[] {
+  return [...issues].sort(
+    (a, b) => (a.place?.line ?? 0) - (b.place?.line ?? 0) || (a.place?.column ?? 0) - (b.place?.column ?? 0),
+  );
+}

@@ -1,0 +1,148 @@
+/** From text to plain data with places: the YAML reader, bounded. */
+import {
+  type Document,
+  isAlias,
+  isCollection,
+  isMap,
+  isNode,
+  isPair,
+  isScalar,
+  LineCounter,
+  type Node,
+  parseDocument,
+  type YAMLError,
+} from 'yaml';
+import type { Place } from '../issues/issue.js';
+import { type Draft, type Path, pathText } from './draft.js';
+
+/** Longest file read [characters]; the largest sample has some six thousand. */
+const LONGEST_FILE = 1_048_576;
+/** Deepest nesting; eight tees in each other need about forty levels. */
+const DEEPEST_NESTING = 64;
+/** How often anchors may be repeated. */
+const MOST_ALIASES = 100;
+
+/** What a text holds, with a way to find places in it. */
+export interface ReadText {
+  readonly content: unknown;
+  readonly faults: readonly (Omit<Draft, 'path' | 'at'> & { readonly place: Place })[];
+  readonly placeOf: (path: Path, at: Draft['at']) => Place;
+}
+
+/**
+ * Reads YAML 1.2 or JSON: no custom tags, no key twice, bounded size, depth and repetition. Never throws.
+ *
+ * @param text - the file [-]
+ * @param file - its name, for places [-]
+ * @returns content, or faults with their places [-]
+ */
+export function readText(text: string, file?: string): ReadText {
+  const top: Place = { ...(file !== undefined && { file }), line: 1, column: 1, path: '' };
+  const stop = (code: string, data: Draft['data'] = {}): ReadText => ({
+    content: undefined,
+    faults: [{ code, data, place: top }],
+    placeOf: () => top,
+  });
+  if (text.length > LONGEST_FILE)
+    return stop('input.file-too-large', { found: text.length, most: LONGEST_FILE });
+  if (text.includes('\0')) return stop('input.not-text');
+  try {
+    return readDocument(text, top, stop);
+  } catch (error) {
+    // A text that nests thousands deep runs the reader out of stack.
+    if (error instanceof RangeError) return stop('input.too-deep', { most: DEEPEST_NESTING });
+    if (error instanceof ReferenceError) return stop('input.too-many-aliases', { most: MOST_ALIASES });
+    return stop('input.not-yaml', {
+      reason: error instanceof Error ? (error.message.split('\n')[0] ?? '') : '',
+    });
+  }
+}
+
+function readDocument(
+  text: string,
+  top: Place,
+  stop: (code: string, data?: Draft['data']) => ReadText,
+): ReadText {
+  const lines = new LineCounter();
+  const document = parseDocument(text, {
+    version: '1.2',
+    schema: 'core',
+    uniqueKeys: true,
+    lineCounter: lines,
+    prettyErrors: false,
+    logLevel: 'silent',
+  });
+  const placeAt = (offset: number, path: Path): Place => {
+    const { line, col } = lines.linePos(Math.min(offset, text.length));
+    return { ...top, line: Math.max(1, line), column: Math.max(1, col), path: pathText(path) };
+  };
+  const faults = [...document.errors, ...document.warnings].map((error) => ({
+    ...yamlFault(error),
+    place: placeAt(error.pos[0], []),
+  }));
+  const placeOf = (path: Path, at: Draft['at']): Place => placeAt(offsetOf(document, path, at), path);
+  if (faults.length > 0) return { content: undefined, faults, placeOf };
+  if (isTooDeep(document.contents)) return stop('input.too-deep', { most: DEEPEST_NESTING });
+  const content: unknown = document.toJS({ maxAliasCount: MOST_ALIASES });
+  if (isTooDeepData(content)) return stop('input.too-deep', { most: DEEPEST_NESTING });
+  return { content, faults: [], placeOf };
+}
+
+function yamlFault(error: YAMLError): { readonly code: string; readonly data: Draft['data'] } {
+  if (error.code === 'DUPLICATE_KEY') return { code: 'input.key-twice', data: {} };
+  if (error.code === 'TAG_RESOLVE_FAILED') return { code: 'input.tag', data: {} };
+  if (error.code === 'MULTIPLE_DOCS') return { code: 'input.many-documents', data: {} };
+  if (error.code === 'TAB_AS_INDENT') return { code: 'input.tab', data: {} };
+  return { code: 'input.not-yaml', data: { reason: error.message.split('\n')[0] ?? '' } };
+}
+
+/** Looks level by level, so that depth costs no stack. */
+function isTooDeep(root: unknown): boolean {
+  let level: readonly unknown[] = [root];
+  for (let depth = 0; level.length > 0; depth += 1) {
+    if (depth > DEEPEST_NESTING) return true;
+    level = level.flatMap((node) =>
+      isCollection(node)
+        ? node.items.flatMap((item) => (isPair(item) ? [item.key, item.value] : [item]))
+        : [],
+    );
+  }
+  return false;
+}
+
+/** Aliases may nest what they repeat, even in themselves. */
+function isTooDeepData(root: unknown): boolean {
+  let level: readonly unknown[] = [root];
+  for (let depth = 0; level.length > 0; depth += 1) {
+    if (depth > DEEPEST_NESTING) return true;
+    level = [
+      ...new Set(
+        level.flatMap((value) => (typeof value === 'object' && value !== null ? Object.values(value) : [])),
+      ),
+    ];
+  }
+  return false;
+}
+
+function offsetOf(document: Document, path: Path, at: Draft['at']): number {
+  if (at === 'holder')
+    return offsetOf(
+      document,
+      path.slice(0, -1),
+      path.length > 1 && typeof path.at(-2) === 'string' ? 'key' : 'value',
+    );
+  const key = at === 'key' ? keyNode(document, path) : undefined;
+  const node = key ?? document.getIn(path, true);
+  if (isNode(node) && !isAlias(node) && node.range) return node.range[0];
+  if (isAlias(node) && node.range) return node.range[0];
+  return path.length === 0
+    ? 0
+    : offsetOf(document, path.slice(0, -1), typeof path.at(-2) === 'string' ? 'key' : 'value');
+}
+
+function keyNode(document: Document, path: Path): Node | undefined {
+  const holder = document.getIn(path.slice(0, -1), true);
+  if (!isMap(holder)) return undefined;
+  const pair = holder.items.find(({ key }) => isScalar(key) && String(key.value) === String(path.at(-1)));
+  return isNode(pair?.key) ? pair.key : undefined;
+}

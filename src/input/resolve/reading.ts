@@ -1,0 +1,139 @@
+/** What every step of resolving shares: where it is, how it reports, how it notes what it took. */
+import type { Catalogued } from '../../catalog/index.js';
+import type { IssueData } from '../../issues/issue.js';
+import type { Citation } from '../../sources/index.js';
+import { type Dimension, formatQuantity } from '../../units/index.js';
+import { type Draft, type Path, pathText } from '../draft.js';
+import type { Assumption, Sourced, UnitSystem, Vec3 } from '../installation.js';
+import { nearMiss } from '../near-miss.js';
+import { fileSchema } from '../schema/file-schema.js';
+import { told } from '../schema-drafts.js';
+
+/** A value taken because the file gives none. */
+interface Taken {
+  readonly what: string;
+  readonly value: string;
+  readonly citation: Citation;
+  readonly effect: string;
+}
+
+export interface Reading {
+  readonly units: UnitSystem;
+  /** Reports an issue of error grade; the value returned in its place is never used. */
+  readonly report: (code: string, path: Path, data?: IssueData, at?: Draft['at']) => void;
+  /** Reports something odd that does not stop the review. */
+  readonly warn: (code: string, path: Path, data?: IssueData) => void;
+  /** Notes a value taken. */
+  readonly assume: (path: Path, taken: Taken) => void;
+  /** Notes a value taken alike for several parts, as one assumption that names them. */
+  readonly assumeAlike: (key: string, part: string, path: Path, taken: Taken) => void;
+  /** A quantity as printed in the units of the review. */
+  readonly print: (value: number, dimension: Dimension) => string;
+}
+
+/** A reading and what it gathered. */
+export interface Gathered {
+  readonly reading: Reading;
+  readonly drafts: readonly Draft[];
+  readonly assumptions: () => readonly Assumption[];
+}
+
+/**
+ * A new reading with nothing gathered.
+ *
+ * @param units - units of the review [-]
+ * @returns the reading, and lists that fill as it is used [-]
+ */
+export function startReading(units: UnitSystem): Gathered {
+  const drafts: Draft[] = [];
+  const assumptions: Assumption[] = [];
+  const alike = new Map<string, { readonly at: number; readonly parts: string[] }>();
+  const add = (
+    severity: 'error' | 'warning',
+    code: string,
+    path: Path,
+    data: IssueData,
+    at: Draft['at'],
+  ): void => {
+    const draft = { code, severity, path, at, data: { ...told(fileSchema, path), ...data } };
+    // Both lines may stumble over one fault of the piping they share.
+    if (!drafts.some((other) => other.code === code && pathText(other.path) === pathText(path)))
+      drafts.push(draft);
+  };
+  const reading: Reading = {
+    units,
+    report: (code, path, data = {}, at = 'value') => add('error', code, path, data, at),
+    warn: (code, path, data = {}) => add('warning', code, path, data, 'value'),
+    assume: (path, taken) => {
+      if (!assumptions.some((other) => other.path === pathText(path)))
+        assumptions.push({ path: pathText(path), ...taken });
+    },
+    assumeAlike: (key, part, path, taken) => {
+      const known = alike.get(key);
+      if (known) known.parts.push(part);
+      else alike.set(key, { at: assumptions.push({ path: pathText(path), ...taken }) - 1, parts: [part] });
+    },
+    print: (value, dimension) => formatQuantity(value, dimension, units, { significant: 4 }),
+  };
+  const named = (): readonly Assumption[] => {
+    const partsAt = new Map([...alike.values()].map(({ at, parts }) => [at, parts]));
+    return assumptions.map((assumption, index) => {
+      const parts = partsAt.get(index);
+      return parts ? { ...assumption, what: `${assumption.what}: ${parts.join(', ')}` } : assumption;
+    });
+  };
+  return { reading, drafts, assumptions: named };
+}
+
+/** A value the file gives. */
+export function given(
+  value: number,
+  path: Path,
+  known?: 'weighed' | 'maker' | 'handbook' | 'estimated',
+): Sourced {
+  return { value, origin: { kind: 'given', path: pathText(path), ...(known !== undefined && { known }) } };
+}
+
+/** A value of the catalogue. */
+export function catalogued(found: Catalogued): Sourced {
+  const { value, table, row, citation, how } = found;
+  return {
+    value,
+    origin: { kind: 'catalogue', table, row: how === undefined ? row : `${row} (${how})`, citation },
+  };
+}
+
+/** A value taken; the assumption itself is noted with `assume`. */
+export function assumed(value: number, path: Path): Sourced {
+  return { value, origin: { kind: 'assumed', path: pathText(path) } };
+}
+
+/** A value worked out from others. */
+export function computed(value: number, how: string, citation: Citation): Sourced {
+  return { value, origin: { kind: 'computed', how, citation } };
+}
+
+/** Stands where an issue was reported; an installation with issues is never handed out. */
+export const hole: Sourced = { value: Number.NaN, origin: { kind: 'assumed', path: '' } };
+
+/** The near miss among words, as data of an issue. */
+export function nearest(found: string, words: readonly string[]): IssueData {
+  const near = nearMiss(found, words);
+  return { found, words, ...(near !== undefined && { nearest: near }) };
+}
+
+/** A custom of the trade. */
+export function practice(clause: string): Citation {
+  return { source: 'common-practice', clause, confidence: 'common practice' };
+}
+
+interface Offset {
+  readonly east?: number | undefined;
+  readonly north?: number | undefined;
+  readonly up?: number | undefined;
+}
+
+/** An offset of the file as a vector; what is not given is nothing. */
+export function offsetVector(offset: Offset): Vec3 {
+  return [offset.east ?? 0, offset.north ?? 0, offset.up ?? 0];
+}

@@ -1,0 +1,98 @@
+import type { Draft } from '../draft.js';
+import type { Assumption, Installation, Line, ReviewData } from '../installation.js';
+import type { FileContent } from '../schema/file-schema.js';
+import { startReading } from './reading.js';
+import { resolveLimits, rodEdition } from './resolve-limits.js';
+import { type MaterialFinder, materialFinder } from './resolve-materials.js';
+import { linePipe } from './resolve-pipe.js';
+import { resolvePump } from './resolve-pump.js';
+import { resolveRoom } from './resolve-room.js';
+import { resolveService } from './resolve-service.js';
+import { resolveWalk } from './resolve-walk.js';
+import { nameCounter, type Walking } from './walking.js';
+
+/** An installation with what was found on the way; with a draft of error grade it must not be used. */
+export interface Resolved {
+  readonly installation: Omit<Installation, 'fingerprint' | 'sourcesUsed'>;
+  readonly drafts: readonly Draft[];
+}
+
+/**
+ * Fills in catalogue values and assumptions, and checks what one field says against another.
+ *
+ * @param file - content of the file, as the schema gives it [-]
+ * @returns the installation, and issues [-]
+ */
+export function resolveInstallation(file: FileContent): Resolved {
+  const { reading, drafts, assumptions } = startReading(file.review.units);
+  const materials = materialFinder(reading, file.materials);
+  const service = resolveService(reading, file.service);
+  const pump = resolvePump(reading, materials, file);
+  const walking: Walking = {
+    reading,
+    rods: rodEdition(reading, file.limits),
+    name: nameCounter(),
+    materials: new Set(),
+  };
+  const lines = resolveLines(walking, materials, file);
+  const room = resolveRoom(reading, file.room);
+  const pipeMaterials = [...walking.materials].filter((name) => name !== '');
+  const limits = resolveLimits(reading, file.limits, service, pipeMaterials);
+  for (const name of Object.keys(file.materials ?? {})) materials.find(name, ['materials', name]);
+  const taken: readonly Assumption[] = assumptions();
+  return {
+    installation: {
+      format: 'pipeborne/1',
+      review: resolveReview(file.review),
+      service,
+      materials: materials.used,
+      pump,
+      lines,
+      room,
+      limits,
+      assumptions: taken,
+    },
+    drafts,
+  };
+}
+
+function resolveReview(file: FileContent['review']): ReviewData {
+  const { project, location, client, status, date, revisions = [], notes = [], units } = file;
+  const preparedBy = file['prepared-by'];
+  const engineerOfRecord = file['engineer-of-record'];
+  return {
+    project,
+    ...(location !== undefined && { location }),
+    ...(client !== undefined && { client }),
+    ...(preparedBy !== undefined && { preparedBy }),
+    ...(engineerOfRecord !== undefined && { engineerOfRecord }),
+    status,
+    date,
+    revisions,
+    notes,
+    units,
+  };
+}
+
+/** The suction line first, whatever the order of the file, so that parts are counted from there. */
+function resolveLines(walking: Walking, materials: MaterialFinder, file: FileContent): readonly Line[] {
+  const { reading } = walking;
+  return (['suction', 'discharge'] as const).flatMap((from) => {
+    const index = file.piping.lines.findIndex((line) => line.from === from);
+    const line = file.piping.lines[index];
+    if (!line) return [];
+    const path = ['piping', 'lines', index] as const;
+    const pipe = linePipe({ reading, materials, whole: file.piping, line, linePath: path });
+    const port = file.pump[from];
+    const { nps } = pipe.section;
+    if (nps !== undefined && nps !== port.size) {
+      reading.report('input.size-jump', line.size === undefined ? [...path, 'from'] : [...path, 'size'], {
+        line: nps,
+        port: port.size,
+        from,
+      });
+    }
+    const walk = resolveWalk(walking, line.walk, { path: [...path, 'walk'], travel: port.facing, pipe });
+    return [{ name: line.name ?? `${from} line`, from, section: pipe.section, walk }];
+  });
+}

@@ -1,0 +1,161 @@
+import { allowableStress } from '../../catalog/index.js';
+import type { Path } from '../draft.js';
+import type { Limits, NozzleAllowance, Service, Sourced } from '../installation.js';
+import type { FileContent } from '../schema/file-schema.js';
+import { assumed, catalogued, given, practice, type Reading } from './reading.js';
+
+type FileLimits = NonNullable<FileContent['limits']>;
+type FileAllowance = NonNullable<NonNullable<NonNullable<FileLimits['nozzle-loads']>['maker']>['suction']>;
+
+/** Cycles of heating and cooling up to which a code takes nothing off [-]. */
+const USUAL_CYCLES = 7000;
+/** 1 ft [m]. */
+const BEND_DISTANCE = 0.3048;
+
+/**
+ * What the results are held against. A limit nobody gave is left out, never invented.
+ *
+ * @param reading - where issues and assumptions go [-]
+ * @param file - content of `limits` [-]
+ * @param service - temperatures for the allowable stresses [-]
+ * @param pipeMaterials - materials of the pipes [-]
+ * @returns the limits, SI [-]
+ */
+export function resolveLimits(
+  reading: Reading,
+  file: FileContent['limits'],
+  service: Service,
+  pipeMaterials: readonly string[],
+): Limits {
+  const longest = file?.span?.longest;
+  return {
+    nozzle: resolveNozzle(reading, file?.['nozzle-loads']),
+    stress: resolveStress(reading, file?.['pipe-stress'], service, pipeMaterials),
+    rods: { edition: rodEdition(reading, file) },
+    span: longest === undefined ? {} : { longest: given(longest, ['limits', 'span', 'longest']) },
+    firstSupport: resolveFirstSupport(reading, file?.['first-support']),
+  };
+}
+
+/**
+ * Edition of the rod ratings; the older ratings are lower.
+ *
+ * @param reading - where the assumption goes [-]
+ * @param file - content of `limits` [-]
+ * @returns the edition [-]
+ */
+export function rodEdition(reading: Reading, file: FileContent['limits']): 'older' | 'later' {
+  if (file?.rods) return file.rods.edition;
+  reading.assume(['limits', 'rods', 'edition'], {
+    what: 'edition of the rod ratings',
+    value: 'older',
+    citation: {
+      source: 'mss-sp-58',
+      clause: '1993 and before; its ratings are the lower ones',
+      confidence: 'read',
+    },
+    effect: 'The later edition allows about a fifth more on each rod',
+  });
+  return 'older';
+}
+
+function resolveNozzle(reading: Reading, file: FileLimits['nozzle-loads']): Limits['nozzle'] {
+  const path: Path = ['limits', 'nozzle-loads'];
+  const { basis, compare = [], maker } = file ?? {};
+  if ((basis === 'maker' || compare.includes('maker')) && !maker)
+    reading.report('input.missing', [...path, 'maker'], { key: 'maker' }, 'holder');
+  if (maker && !maker.suction && !maker.discharge) reading.report('input.maker-empty', [...path, 'maker']);
+  return {
+    ...(basis !== undefined && { basis }),
+    comparisons: [...new Set(compare)],
+    ...(maker && {
+      maker: {
+        document: maker.document,
+        suction: allowance(maker.suction),
+        discharge: allowance(maker.discharge),
+      },
+    }),
+  };
+}
+
+function allowance(file: FileAllowance | undefined): NozzleAllowance {
+  const keys = {
+    axialForce: file?.['axial-force'],
+    verticalForce: file?.['vertical-force'],
+    crossForce: file?.['cross-force'],
+    resultantForce: file?.['resultant-force'],
+    axialMoment: file?.['axial-moment'],
+    verticalMoment: file?.['vertical-moment'],
+    crossMoment: file?.['cross-moment'],
+    resultantMoment: file?.['resultant-moment'],
+  };
+  return Object.fromEntries(Object.entries(keys).filter(([, value]) => value !== undefined));
+}
+
+function resolveStress(
+  reading: Reading,
+  file: FileLimits['pipe-stress'],
+  service: Service,
+  materials: readonly string[],
+): Limits['stress'] {
+  const path = (key: string): Path => ['limits', 'pipe-stress', key];
+  const code = file?.code ?? 'B31.9';
+  if (file?.code === undefined) {
+    reading.assume(path('code'), {
+      what: 'code of the pipe stresses',
+      value: code,
+      citation: practice('building services piping'),
+      effect: 'Allowable stresses and stress factors',
+    });
+  }
+  if (file?.cycles === undefined) {
+    reading.assume(path('cycles'), {
+      what: 'heating and cooling cycles',
+      value: '7,000',
+      citation: {
+        source: 'asme-b31.1',
+        clause: 'stress range factor 1.0 to 7,000 cycles',
+        confidence: 'memory',
+      },
+      effect: 'More cycles lower the allowable displacement stress',
+    });
+  }
+  const allowable = (key: 'hot' | 'cold', temperature: number): Sourced | undefined => {
+    const own = file?.[key];
+    if (own !== undefined) return given(own, path(key));
+    const found = materials.map((material) => allowableStress({ code, material, temperature }));
+    // Where one material of the piping has no sourced value, none is taken for the whole.
+    const least = found.reduce((a, b) => (a && b && a.value <= b.value ? a : a && b));
+    return least && catalogued(least);
+  };
+  const hot = allowable('hot', service.hotTemperature.value);
+  const cold = allowable(
+    'cold',
+    Math.min(service.coldTemperature.value, service.installationTemperature.value),
+  );
+  return {
+    code,
+    ...(file?.edition !== undefined && { edition: file.edition }),
+    ...(hot && { hot }),
+    ...(cold && { cold }),
+    cycles:
+      file?.cycles === undefined ? assumed(USUAL_CYCLES, path('cycles')) : given(file.cycles, path('cycles')),
+  };
+}
+
+function resolveFirstSupport(reading: Reading, file: FileLimits['first-support']): Limits['firstSupport'] {
+  const path = (key: string): Path => ['limits', 'first-support', key];
+  const pump = file?.pump === undefined ? {} : { pump: given(file.pump, path('pump')) };
+  if (file?.bend !== undefined) return { ...pump, bend: given(file.bend, path('bend')) };
+  reading.assume(path('bend'), {
+    what: 'farthest support from a bend',
+    value: reading.print(BEND_DISTANCE, 'length'),
+    citation: {
+      source: 'ufgs-15562a',
+      clause: 'support within 1 ft of each change of direction',
+      confidence: 'read',
+    },
+    effect: 'Bends without a support so near are listed',
+  });
+  return { ...pump, bend: assumed(BEND_DISTANCE, path('bend')) };
+}

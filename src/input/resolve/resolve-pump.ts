@@ -1,0 +1,238 @@
+import { findFlange, flangeClasses, flangeRating } from '../../catalog/index.js';
+import type { Path } from '../draft.js';
+import type { Port, Pump, Sourced, Vec3 } from '../installation.js';
+import type { FileContent } from '../schema/file-schema.js';
+import { assumed, given, nearest, offsetVector, practice, type Reading } from './reading.js';
+import type { MaterialFinder } from './resolve-materials.js';
+
+type FilePump = FileContent['pump'];
+type FilePort = FilePump['suction'];
+
+/** 18 lb per hp, the upper end of what cast-iron enclosed four-pole motors weigh [kg/W]. */
+const MOTOR_MASS_PER_POWER = (18 * 0.45359237) / 745.6998715822702;
+/** Proportions of an outline where none is given [-]. */
+const MOTOR_TOP_OVER_CENTRE = 1.4;
+const MOTOR_DIAMETER_OVER_CENTRE = 0.4;
+const CASING_DIAMETER_OVER_FACES = 0.75;
+
+/**
+ * The pump with its ports, weights, base and outline.
+ *
+ * @param reading - where issues and assumptions go [-]
+ * @param materials - finder of materials [-]
+ * @param file - content of the file [-]
+ * @returns the pump, SI [-]
+ */
+export function resolvePump(reading: Reading, materials: MaterialFinder, file: FileContent): Pump {
+  const { pump } = file;
+  const material = resolveCasingMaterial(reading, materials, pump);
+  const suction = resolvePort(reading, 'suction', pump.suction);
+  const discharge = resolvePort(reading, 'discharge', pump.discharge);
+  return {
+    mark: pump.mark,
+    build: pump.build,
+    mount: pump.mount,
+    position: resolvePosition(reading, file),
+    casing: {
+      mass: given(pump.casing.weight, ['pump', 'casing', 'weight'], pump.casing.known),
+      centre: resolveCasingCentre(reading, pump),
+      material,
+    },
+    motor: {
+      mass: resolveMotorMass(reading, pump),
+      centre: offsetVector(pump.motor['centre-of-gravity']),
+      power: pump.motor.power,
+      speed: pump.motor.speed,
+    },
+    contents: given(pump.casing.contents, ['pump', 'casing', 'contents']),
+    ports: { suction, discharge },
+    ...resolveBase(reading, pump),
+    duty: {
+      flow: pump.duty.flow,
+      head: pump.duty.head,
+      ...(pump.duty.efficiency !== undefined && { efficiency: pump.duty.efficiency }),
+    },
+    outline: resolveOutline(reading, pump, suction, discharge),
+  };
+}
+
+function resolvePosition(reading: Reading, file: FileContent): Vec3 {
+  const { at } = file.pump;
+  if (at) return [at.east, at.north, at.elevation];
+  if (file.room) {
+    reading.assume(['pump', 'at'], {
+      what: 'place of the pump in the room',
+      value: 'origin of the plan, ports at elevation 0',
+      citation: practice('origin of the plan'),
+      effect: 'Headroom and distances to floor, ceiling and objects count from it',
+    });
+  }
+  return [0, 0, 0];
+}
+
+function resolveCasingMaterial(reading: Reading, materials: MaterialFinder, pump: FilePump): string {
+  const path: Path = ['pump', 'casing', 'material'];
+  const material = pump.casing.material ?? 'cast iron';
+  if (pump.casing.material === undefined) {
+    reading.assume(path, {
+      what: 'material of the casing',
+      value: material,
+      citation: practice('usual material of in-line casings'),
+      effect: 'Growth of the casing between its ports',
+    });
+  }
+  materials.find(material, path);
+  return material;
+}
+
+function resolveCasingCentre(reading: Reading, pump: FilePump): Vec3 {
+  const centre = pump.casing['centre-of-gravity'];
+  if (centre) return offsetVector(centre);
+  reading.assume(['pump', 'casing', 'centre-of-gravity'], {
+    what: 'centre of gravity of the casing',
+    value: 'on the shaft axis at the height of the ports',
+    citation: practice('in-line casings are nearly even about their ports'),
+    effect: 'Moments at the nozzles',
+  });
+  return [0, 0, 0];
+}
+
+function resolveMotorMass(reading: Reading, pump: FilePump): Sourced {
+  const path: Path = ['pump', 'motor', 'weight'];
+  if (pump.motor.weight !== undefined) return given(pump.motor.weight, path, pump.motor.known);
+  const mass = MOTOR_MASS_PER_POWER * pump.motor.power;
+  reading.assume(path, {
+    what: 'weight of the motor',
+    value: reading.print(mass, 'mass'),
+    citation: practice('18 lb per hp, upper end for cast-iron enclosed motors'),
+    effect: 'Support and nozzle loads; may be off by 40 %: read the nameplate',
+  });
+  return assumed(mass, path);
+}
+
+function resolvePort(reading: Reading, which: 'suction' | 'discharge', port: FilePort): Port {
+  const path: Path = ['pump', which];
+  const distance = port['from-shaft'];
+  if (port.at !== undefined && (distance !== undefined || port.up !== undefined))
+    reading.report('input.port-twice', [...path, 'at']);
+  if (port.at === undefined && distance === undefined)
+    reading.report('input.missing', [...path, 'from-shaft'], { key: 'from-shaft' }, 'holder');
+  const reach = distance ?? 0;
+  const position: Vec3 = port.at
+    ? offsetVector(port.at)
+    : [port.facing[0] * reach, port.facing[1] * reach, port.up ?? 0];
+  return {
+    which,
+    nps: port.size,
+    position,
+    facing: port.facing,
+    flange: resolvePortFlange(reading, port, [...path, 'flange']),
+  };
+}
+
+function resolvePortFlange(reading: Reading, port: FilePort, path: Path): Port['flange'] {
+  const { standard, face } = port.flange;
+  const pressureClass = port.flange.class;
+  const material = port.flange.material ?? (standard === 'B16.1' ? 'cast iron' : 'unknown');
+  const listed =
+    standard === 'own'
+      ? undefined
+      : findFlange({ standard, class: pressureClass, nps: port.size, type: 'integral' });
+  if (standard !== 'own' && !listed) {
+    if (!flangeClasses(standard).includes(pressureClass))
+      reading.report('input.unknown-class', [...path, 'class'], {
+        ...nearest(pressureClass, flangeClasses(standard)),
+        standard,
+      });
+    else
+      reading.report('input.flange-not-listed', [...path, 'class'], {
+        found: `${standard} class ${pressureClass}`,
+        size: port.size,
+      });
+  }
+  const group = material === 'cast iron' ? 'A126-B' : material === 'steel' ? '1.1' : undefined;
+  const rating =
+    group === undefined
+      ? undefined
+      : flangeRating({ standard, class: pressureClass, materialGroup: group, nps: port.size });
+  return {
+    ...(listed?.joint ?? { nps: port.size }),
+    ...(rating && { rating: rating.pairs, ratingCitation: rating.citation }),
+    standard,
+    class: pressureClass,
+    face: face ?? 'unknown',
+    material,
+  };
+}
+
+function resolveBase(reading: Reading, pump: FilePump): Pick<Pump, 'base'> {
+  const { base, mount } = pump;
+  if (mount === 'hung') {
+    if (base) reading.report('input.base-of-hung', ['pump', 'base'], {}, 'key');
+    return {};
+  }
+  if (!base) {
+    reading.report('input.missing', ['pump', 'base'], { key: 'base' }, 'holder');
+    return {};
+  }
+  const { springs } = base;
+  const path: Path = ['pump', 'base', 'springs'];
+  if (mount === 'sprung' && !springs) reading.report('input.missing', path, { key: 'springs' }, 'holder');
+  if (mount !== 'sprung' && springs) reading.report('input.springs-not-sprung', path, { mount }, 'key');
+  const { east = 0, north = 0, up = 0 } = base.at ?? {};
+  if (up !== 0) reading.report('input.base-up', ['pump', 'base', 'at', 'up'], {}, 'key');
+  return {
+    base: {
+      position: [east, north, -base['below-ports']],
+      ...(springs && {
+        springs: { rate: springs.rate, load: given(springs.load, [...path, 'load']), count: springs.count },
+      }),
+    },
+  };
+}
+
+function resolveOutline(reading: Reading, pump: FilePump, suction: Port, discharge: Port): Pump['outline'] {
+  const height = Math.abs(pump.motor['centre-of-gravity'].up ?? 0);
+  const faces = Math.hypot(
+    ...suction.position.map((component, axis) => component - (discharge.position[axis] ?? 0)),
+  );
+  const entry = (
+    key: 'motor-top' | 'motor-diameter' | 'casing-diameter',
+    what: string,
+    taken: number,
+    clause: string,
+  ): Sourced => {
+    const path: Path = ['pump', 'outline', key];
+    const value = pump.outline?.[key];
+    if (value !== undefined) return given(value, path);
+    reading.assume(path, {
+      what,
+      value: reading.print(taken, 'length'),
+      citation: practice(clause),
+      effect: 'Drawings and headroom only',
+    });
+    return assumed(taken, path);
+  };
+  const withdrawal = pump.outline?.withdrawal;
+  return {
+    motorTop: entry(
+      'motor-top',
+      'height of the motor top',
+      height * MOTOR_TOP_OVER_CENTRE,
+      `${MOTOR_TOP_OVER_CENTRE} times the height of its centre of gravity`,
+    ),
+    motorDiameter: entry(
+      'motor-diameter',
+      'diameter of the motor',
+      height * MOTOR_DIAMETER_OVER_CENTRE,
+      `${MOTOR_DIAMETER_OVER_CENTRE} times the height of its centre of gravity`,
+    ),
+    casingDiameter: entry(
+      'casing-diameter',
+      'diameter of the casing',
+      faces * CASING_DIAMETER_OVER_FACES,
+      `${CASING_DIAMETER_OVER_FACES} times the distance between the port faces`,
+    ),
+    ...(withdrawal !== undefined && { withdrawal: given(withdrawal, ['pump', 'outline', 'withdrawal']) }),
+  };
+}

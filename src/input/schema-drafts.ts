@@ -1,0 +1,139 @@
+/** Issues of the schema library to issues of ours: a code, data for its sentence, what was wanted, an example. */
+import type { z } from 'zod';
+import type { IssueData } from '../issues/issue.js';
+import type { Draft, Path } from './draft.js';
+import { exampleText } from './example-text.js';
+import { nearMiss } from './near-miss.js';
+import { schemaAt } from './schema/schema-at.js';
+
+type Found = z.core.$ZodIssue;
+
+/**
+ * Every issue the schema found, as drafts.
+ *
+ * @param issues - issues of the schema library [-]
+ * @param content - what the file holds [-]
+ * @param root - the schema [-]
+ * @returns drafts, in no order [-]
+ */
+export function schemaDrafts(
+  issues: readonly Found[],
+  content: unknown,
+  root: z.core.$ZodType,
+): readonly Draft[] {
+  const drafts = issues.flatMap((issue) => draftsOf(issue, [], content, root));
+  // A slip in a key makes two issues, the unknown key and the missing one; the first says it all.
+  const meant = new Set(
+    drafts
+      .filter(({ code }) => code === 'input.unknown-key')
+      .map(({ path, data }) => `${path.slice(0, -1).join('.')}.${data.nearest}`),
+  );
+  return drafts.filter(({ code, path }) => code !== 'input.missing' || !meant.has(path.join('.')));
+}
+
+function draftsOf(issue: Found, above: Path, content: unknown, root: z.core.$ZodType): readonly Draft[] {
+  const path: Path = [
+    ...above,
+    ...issue.path.map((step) => (typeof step === 'number' ? step : String(step))),
+  ];
+  const found = valueAt(content, path);
+  if (issue.code === 'invalid_union' && issue.errors.length > 0) {
+    return meantOption(issue.errors, found).flatMap((inner) => draftsOf(inner, path, content, root));
+  }
+  if (issue.code === 'unrecognized_keys') {
+    const known = schemaAt(root, path).keys;
+    return issue.keys.map((key) => unknownKey(key, path, known));
+  }
+  if (found === undefined && path.length > 0) {
+    const data = { key: String(path.at(-1)), ...told(root, path) };
+    return [{ code: 'input.missing', path, at: 'holder', data }];
+  }
+  const { code, data } = codeAndData(issue, found);
+  return [{ code, path, at: 'value', data: { ...told(root, path), ...data } }];
+}
+
+function unknownKey(key: string, path: Path, known: readonly string[]): Draft {
+  const nearest = nearMiss(key, known);
+  return {
+    code: 'input.unknown-key',
+    path: [...path, key],
+    at: 'key',
+    data: { key, known, ...(nearest !== undefined && { nearest }) },
+  };
+}
+
+/** What the schema says of a place: what is wanted there, and an example. */
+export function told(root: z.core.$ZodType, path: Path): IssueData {
+  const { description, example } = schemaAt(root, path);
+  const last = path.at(-1);
+  return {
+    ...(description !== undefined && { wanted: description }),
+    ...(example !== undefined && {
+      example: exampleText(typeof last === 'string' ? last : undefined, example),
+    }),
+  };
+}
+
+/** Of the options of a union, the one the writer meant: the one of the same shape as what was found. */
+function meantOption(options: readonly (readonly Found[])[], found: unknown): readonly Found[] {
+  const isMap = typeof found === 'object' && found !== null;
+  const strange: readonly string[] = isMap ? ['invalid_type', 'invalid_value', 'custom'] : ['invalid_type'];
+  const meant = options.find(
+    (option) => !option.some((issue) => issue.path.length === 0 && strange.includes(issue.code)),
+  );
+  return (meant ?? options[0] ?? []).slice();
+}
+
+function codeAndData(issue: Found, found: unknown): { readonly code: string; readonly data: IssueData } {
+  const shown = foundText(found);
+  switch (issue.code) {
+    case 'custom': {
+      const { code, data } = issue.params as { readonly code: string; readonly data: IssueData };
+      const list = [data.sizes, data.words].find(Array.isArray);
+      const nearest = list && typeof data.found === 'string' ? nearMiss(data.found, list) : undefined;
+      return { code, data: { ...data, ...(nearest !== undefined && { nearest }) } };
+    }
+    case 'invalid_value': {
+      const words = issue.values.map(String);
+      const nearest = typeof found === 'string' ? nearMiss(found, words) : undefined;
+      return {
+        code: 'input.not-one-of',
+        data: { found: shown, words, ...(nearest !== undefined && { nearest }) },
+      };
+    }
+    case 'too_small':
+      if (issue.origin === 'string' || issue.origin === 'array')
+        return { code: 'input.empty', data: { found: shown } };
+      return { code: 'input.too-small', data: { found: shown, least: Number(issue.minimum) } };
+    case 'too_big':
+      if (issue.origin === 'string')
+        return { code: 'input.text-too-long', data: { most: Number(issue.maximum) } };
+      if (issue.origin === 'array')
+        return { code: 'input.list-too-long', data: { most: Number(issue.maximum) } };
+      return { code: 'input.too-large', data: { found: shown, most: Number(issue.maximum) } };
+    default:
+      return { code: 'input.wrong-type', data: { found: shown } };
+  }
+}
+
+const LONGEST_SHOWN = 60;
+
+/** What was found, short enough for a message. */
+export function foundText(found: unknown): string {
+  if (found === null || found === undefined) return 'nothing';
+  if (Array.isArray(found)) return 'a list';
+  if (typeof found === 'object') return 'a map';
+  const text = String(found);
+  const short = text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN)}…` : text;
+  return typeof found === 'string' ? `"${short}"` : short;
+}
+
+/** Value at a path, or undefined. */
+export function valueAt(content: unknown, path: Path): unknown {
+  let value = content;
+  for (const step of path) {
+    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, step)) return undefined;
+    value = (value as Readonly<Record<string, unknown>>)[step];
+  }
+  return value;
+}

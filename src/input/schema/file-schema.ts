@@ -1,0 +1,50 @@
+import { z } from 'zod';
+import { field, map } from './field.js';
+import { limits } from './limits.js';
+import { piping } from './piping.js';
+import { pump } from './pump.js';
+import { review } from './review.js';
+import { room } from './room.js';
+import { material, service } from './service.js';
+
+/** The whole input file. */
+export const fileSchema = map({
+  format: field(z.literal('pipeborne/1'), 'Name and number of the format', 'pipeborne/1'),
+  review: field(review, 'What stands in the title block', {
+    project: 'Larkfield pool',
+    status: 'for review',
+    date: '2026-09-14',
+    units: 'us',
+  }),
+  service: field(service, 'What flows, how warm and at which pressure', {
+    name: 'heating hot water',
+    fluid: 'water',
+    temperatures: { running: '180 degF' },
+    pressures: { working: '60 psi', design: '125 psi' },
+  }),
+  materials: field(z.record(z.string().trim().min(1), material), "Materials of the user's own, by name", {
+    'special iron': {
+      modulus: '14.5 Mpsi',
+      poisson: 0.26,
+      density: '450 lb/ft3',
+      expansion: '6.0e-6 1/degF',
+    },
+  }).optional(),
+  pump: field(pump, 'The pump', { mark: 'HWP-1', build: 'split-coupled', mount: 'hung' }),
+  piping: field(piping, 'The piping and its lines', {
+    size: '6 in',
+    schedule: 'STD',
+    material: 'carbon steel',
+  }),
+  room: field(room, 'The room', { floor: '0 ft', ceiling: '13 ft' }).optional(),
+  limits: field(limits, 'What the results are held against', {
+    'nozzle-loads': { basis: 'maker' },
+  }).optional(),
+}).meta({
+  id: 'pipeborne-1',
+  title: 'Pipeborne installation, format 1',
+  description: 'A pipe-mounted vertical in-line pump, its piping, supports, room and limits',
+});
+
+/** The file as the schema gives it: SI numbers, unit vectors, labels of the catalogue. */
+export type FileContent = z.output<typeof fileSchema>;

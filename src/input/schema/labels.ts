@@ -1,0 +1,83 @@
+/** Fields whose words come from tables: sizes, rods, directions, dates. */
+import { z } from 'zod';
+import { nominalSize, pipeSizes, rodSizes } from '../../catalog/index.js';
+import { directionWords, readDirection } from '../read-direction.js';
+import { refuse } from './field.js';
+
+/**
+ * A nominal pipe size: `6 in`, `2-1/2 in`, `NPS 6`, `DN 150`.
+ *
+ * @returns schema that gives the label of the catalogue, for example `2-1/2` [-]
+ */
+export function pipeSize() {
+  return z
+    .string()
+    .meta({ pattern: '^\\s*(\\d.*(in|inch|")|NPS\\s*\\d.*|DN\\s*\\d+)\\s*$' })
+    .transform((found, context) => {
+      const written = /^\s*(?:.*(?:in|inch|inches|"|″)|nps\s*\d.*|dn\s*\d+)\s*$/iu.test(found);
+      const label = written ? nominalSize(found) : undefined;
+      return label ?? refuse(context, 'input.unknown-size', { found, sizes: pipeSizes() });
+    });
+}
+
+/**
+ * A size of hanger rod: `5/8 in`.
+ *
+ * @returns schema that gives the label of the catalogue, for example `5/8` [-]
+ */
+export function rodSize() {
+  return z
+    .string()
+    .meta({ pattern: '^\\s*\\d.*(in|inch|")\\s*$' })
+    .transform((found, context) => {
+      const label = found
+        .replace(/\s*(in|inch|inches|"|″)\s*$/u, '')
+        .replace(/^(\d+) (?=\d+\/)/u, '$1-')
+        .trim();
+      if (rodSizes().includes(label)) return label;
+      return refuse(context, 'input.unknown-rod', { found, sizes: rodSizes() });
+    });
+}
+
+/**
+ * A direction of the building plan.
+ *
+ * @returns schema that gives a unit vector [-]
+ */
+export function direction() {
+  return z.string().transform((found, context) => {
+    return (
+      readDirection(found) ?? refuse(context, 'input.unknown-direction', { found, words: directionWords })
+    );
+  });
+}
+
+/** Like `direction`, and level. */
+export function levelDirection() {
+  return z.string().transform((found, context) => {
+    const read = readDirection(found);
+    if (!read) return refuse(context, 'input.unknown-direction', { found, words: directionWords });
+    return read[2] === 0 ? read : refuse(context, 'input.not-level', { found });
+  });
+}
+
+/**
+ * A day of the calendar, as ISO 8601 writes it.
+ *
+ * @returns schema that gives the text [-]
+ */
+export function day() {
+  return z
+    .string()
+    .meta({ format: 'date' })
+    .transform((found, context) => (isDay(found) ? found : refuse(context, 'input.not-a-day', { found })));
+}
+
+function isDay(text: string): boolean {
+  const match = /^(\d{4})-(\d{2})-(\d{2})$/u.exec(text);
+  if (!match) return false;
+  const [year, month, dayOfMonth] = [Number(match[1]), Number(match[2]), Number(match[3])];
+  const leap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
+  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1] ?? 0;
+  return dayOfMonth >= 1 && dayOfMonth <= days;
+}

@@ -1,0 +1,77 @@
+import { z } from 'zod';
+import { field, map, oneOf, text } from './field.js';
+import { quantity } from './quantity.js';
+
+const bases = [
+  'maker',
+  'process-pump table',
+  'process-pump table doubled',
+  'nozzle principal stress',
+] as const;
+const force = (what: string) => field(quantity('force', 'positive'), what, '1200 lb').optional();
+const moment = (what: string) => field(quantity('moment', 'positive'), what, '700 ft.lbf').optional();
+
+const allowance = map({
+  'axial-force': force('Allowable force along the nozzle'),
+  'vertical-force': force('Allowable vertical force'),
+  'cross-force': force('Allowable level force across the nozzle'),
+  'resultant-force': force('Allowable resultant force'),
+  'axial-moment': moment('Allowable moment about the axis of the nozzle'),
+  'vertical-moment': moment('Allowable moment about the vertical'),
+  'cross-moment': moment('Allowable moment about the level axis across the nozzle'),
+  'resultant-moment': moment('Allowable resultant moment'),
+});
+
+const nozzleLoads = map({
+  basis: field(oneOf(bases), 'Basis of the verdict; without one the verdict stays open', 'maker').optional(),
+  compare: field(z.array(oneOf(bases)), 'Bases shown for comparison', ['process-pump table']).optional(),
+  maker: field(
+    map({
+      document: field(text(), "Maker's document the loads are taken from", 'data sheet 4471 rev 2'),
+      suction: field(allowance, 'Allowable loads on the suction nozzle', {
+        'resultant-force': '1600 lb',
+      }).optional(),
+      discharge: field(allowance, 'Allowable loads on the discharge nozzle', {
+        'resultant-force': '1600 lb',
+      }).optional(),
+    }),
+    "Maker's allowable nozzle loads",
+    { document: 'data sheet 4471 rev 2', suction: { 'resultant-force': '1600 lb' } },
+  ).optional(),
+});
+
+const stress = (what: string) => field(quantity('stress', 'positive'), what, '15000 psi').optional();
+
+/** What the results are held against. */
+export const limits = map({
+  'nozzle-loads': field(nozzleLoads, 'Nozzle loads', { basis: 'maker' }).optional(),
+  'pipe-stress': field(
+    map({
+      code: field(oneOf(['B31.9', 'B31.1']), 'Code of the pipe stresses', 'B31.9').optional(),
+      edition: field(text(), 'Edition of the code', '2004').optional(),
+      hot: stress('Allowable stress at the hot temperature'),
+      cold: stress('Allowable stress at the cold temperature'),
+      cycles: field(z.int().min(1).max(1e9), 'Number of heating and cooling cycles', 7000).optional(),
+    }),
+    'Pipe stresses',
+    { code: 'B31.9', edition: '2004' },
+  ).optional(),
+  rods: field(
+    map({ edition: field(oneOf(['older', 'later']), 'Edition of the rod table', 'older') }),
+    'Hanger rods',
+    { edition: 'older' },
+  ).optional(),
+  span: field(
+    map({ longest: field(quantity('length', 'positive'), 'Longest span between supports', '12 ft') }),
+    'Spans',
+    { longest: '12 ft' },
+  ).optional(),
+  'first-support': field(
+    map({
+      pump: field(quantity('length', 'positive'), 'Farthest first support from the pump', '3 ft').optional(),
+      bend: field(quantity('length', 'positive'), 'Farthest support from a bend', '1 ft').optional(),
+    }),
+    'First supports',
+    { pump: '3 ft', bend: '1 ft' },
+  ).optional(),
+});

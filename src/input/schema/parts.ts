@@ -1,0 +1,189 @@
+import { z } from 'zod';
+import { field, map, oneOf, text } from './field.js';
+import { direction, pipeSize } from './labels.js';
+import { exactlyOneKey } from './one-key.js';
+import { offset } from './position.js';
+import { known, weight } from './pump.js';
+import { quantity, stiffness } from './quantity.js';
+import { attachedSupport } from './supports.js';
+
+const length = (what: string, example: string) => field(quantity('length', 'positive'), what, example);
+const contents = field(quantity('volume', 'not negative'), 'Liquid held', '5 gal');
+const support = field(exactlyOneKey(attachedSupport), 'Support under it', {
+  stand: { mark: 'S1' },
+}).optional();
+const turn = field(direction(), 'Direction of travel behind it, walking away from the pump', 'up');
+const schedule = field(text(), 'Schedule of the pipe behind it, where it changes', 'STD').optional();
+const ownWeight = {
+  weight: weight('Own weight in place of the catalogue', '24 lb').optional(),
+  known: known.optional(),
+};
+const jointStiffness = {
+  axial: field(stiffness('stiffness'), 'Stiffness along the pipe, or rigid, or free', '800 lb/in').optional(),
+  lateral: field(
+    stiffness('stiffness'),
+    'Stiffness across the pipe, or rigid, or free',
+    '700 lb/in',
+  ).optional(),
+  torsion: field(
+    stiffness('rotational stiffness'),
+    'Stiffness against twist, or rigid, or free',
+    '120 ft.lbf/deg',
+  ).optional(),
+  bending: field(
+    stiffness('rotational stiffness'),
+    'Stiffness against bending, or rigid, or free',
+    '15 ft.lbf/deg',
+  ).optional(),
+};
+
+/** Radius of elbows: a word or a length. */
+export const elbowRadius = z.union([oneOf(['long', 'short']), quantity('length', 'positive')]);
+
+const flange = map({
+  class: field(text(), 'Pressure class, or own for a flange of no standard', 150),
+  standard: field(oneOf(['B16.5', 'B16.1', 'own']), 'Standard of the flange', 'B16.5').optional(),
+  face: field(oneOf(['raised', 'flat', 'unknown']), 'Facing of the flange', 'raised').optional(),
+  type: field(
+    oneOf(['weld-neck', 'slip-on', 'blind', 'grooved adapter', 'own']),
+    'How it is joined to the pipe',
+    'slip-on',
+  ).optional(),
+  ...ownWeight,
+  length: field(quantity('length', 'not negative'), 'Own length from gasket face to weld', '2 in').optional(),
+  'outside-diameter': length('Own outside diameter', '11 in').optional(),
+  'bolt-circle': length('Own bolt circle diameter', '9-1/2 in').optional(),
+  bolts: field(z.int().min(4).max(96), 'Own number of bolts', 8).optional(),
+  bolt: field(text(), 'Own size of bolts', '3/4').optional(),
+  'raised-face': length('Own diameter of the raised face', '8-1/2 in').optional(),
+  'gasket-diameter': length('Diameter on which the gasket load acts', '7-3/4 in').optional(),
+});
+
+const valve = map({
+  kind: field(text(), 'Kind of valve or device', 'gate'),
+  class: field(text(), 'Pressure class', 150).optional(),
+  ...ownWeight,
+  length: length('Own length from face to face', '10-1/2 in').optional(),
+  contents: contents.optional(),
+  'centre-of-gravity': field(offset, 'Centre of gravity from the middle of the valve', {
+    up: '6 in',
+  }).optional(),
+  ends: field(
+    oneOf(['flanged', 'between flanges', 'welded', 'grooved', 'threaded']),
+    'How its ends are made',
+    'flanged',
+  ).optional(),
+});
+
+const elbow = map({
+  turn,
+  radius: field(elbowRadius, 'Radius of the centre line: long, short, or a length', '9 in').optional(),
+  ...ownWeight,
+  support,
+});
+
+const reducer = map({
+  to: field(pipeSize(), 'Size behind it, walking away from the pump', '8 in'),
+  schedule,
+  kind: field(oneOf(['concentric', 'eccentric']), 'Shape', 'eccentric').optional(),
+  flat: field(oneOf(['top', 'bottom']), 'Which side is flat on an eccentric reducer', 'top').optional(),
+  length: length('Own length', '6 in').optional(),
+  ...ownWeight,
+});
+
+const diffuser = map({
+  turn,
+  'pump-leg': length('From the pump-side face to the corner', '10 in'),
+  'pipe-leg': length('From the corner to the pipe-side face', '9 in'),
+  to: field(pipeSize(), 'Size behind it, where it changes', '8 in').optional(),
+  schedule,
+  weight: weight('Its weight', '210 lb'),
+  known: known.optional(),
+  contents,
+  support,
+});
+
+const connector = map({
+  kind: field(oneOf(['rubber', 'braided metal', 'metal bellows']), 'What it is made of', 'rubber'),
+  length: length('Length from face to face', '6 in'),
+  weight: weight('Its weight', '14 lb'),
+  known: known.optional(),
+  'thrust-area': field(quantity('area', 'not negative'), 'Area on which the pressure thrust acts', '44 in2'),
+  rods: field(oneOf(['none', 'taut', 'gapped']), 'Control rods: none, taut, or with a gap', 'taut'),
+  ...jointStiffness,
+});
+
+const joint = map({
+  type: field(oneOf(['rigid', 'flexible']), 'Kind of joint', 'flexible'),
+  weight: weight('Weight of the coupling', '9 lb'),
+  known: known.optional(),
+  ...jointStiffness,
+});
+
+const continuing = map({
+  translation: field(
+    z.union([
+      quantity('stiffness', 'positive'),
+      map({
+        east: quantity('stiffness', 'not negative'),
+        north: quantity('stiffness', 'not negative'),
+        up: quantity('stiffness', 'not negative'),
+      }),
+    ]),
+    'Stiffness of the pipe beyond against movement, alike in every direction or by direction',
+    '20 kip/in',
+  ),
+  rotation: field(
+    quantity('rotational stiffness', 'not negative'),
+    'Stiffness of the pipe beyond against turning',
+    '5000 ft.lbf/deg',
+  ),
+});
+
+/** Every part of a walk but the tee and the supports. */
+export const plainParts = {
+  flange: field(flange, 'Flange', { standard: 'B16.5', class: 150, type: 'slip-on' }),
+  straight: field(quantity('length', 'positive'), 'Straight pipe of this length', '1 ft 6 in'),
+  elbow: field(z.union([direction(), elbow]), 'Elbow: the direction of travel behind it', 'up'),
+  valve: field(valve, 'Valve, strainer or other heavy device in the line', { kind: 'gate', class: 150 }),
+  reducer: field(reducer, 'Reducer to another size', { to: '8 in', kind: 'concentric' }),
+  'suction-diffuser': field(diffuser, 'Suction diffuser: an elbow, strainer and reducer in one body', {
+    turn: 'down',
+    'pump-leg': '10 in',
+    'pipe-leg': '9 in',
+    weight: '210 lb',
+    contents: '5 gal',
+  }),
+  'flexible-connector': field(connector, 'Flexible connector', {
+    kind: 'rubber',
+    length: '6 in',
+    weight: '14 lb',
+    'thrust-area': '44 in2',
+    rods: 'taut',
+    axial: '800 lb/in',
+    lateral: '700 lb/in',
+  }),
+  'grooved-joint': field(joint, 'Grooved coupling', { type: 'rigid', weight: '9 lb' }),
+  weight: field(
+    map({
+      name: field(text(), 'What hangs there', 'actuator'),
+      weight: weight('Its weight', '40 lb'),
+      known: known.optional(),
+    }),
+    'Weight on the line, without length',
+    { name: 'actuator', weight: '40 lb' },
+  ),
+  end: field(
+    z.union([
+      oneOf(['anchored', 'free']),
+      map({
+        continues: field(continuing, 'The pipe goes on', {
+          translation: '20 kip/in',
+          rotation: '5000 ft.lbf/deg',
+        }),
+      }),
+    ]),
+    'What stands at the end of the line, once and last',
+    'anchored',
+  ),
+};

@@ -1,0 +1,134 @@
+import { z } from 'zod';
+import { field, map, oneOf, text } from './field.js';
+import { levelDirection, pipeSize } from './labels.js';
+import { offset, place } from './position.js';
+import { quantity, share } from './quantity.js';
+
+const length = (what: string, example: string) => field(quantity('length', 'positive'), what, example);
+const distance = (what: string, example: string) => field(quantity('length'), what, example);
+
+/** How a weight is known. */
+export const known = field(
+  oneOf(['weighed', 'maker', 'handbook', 'estimated']),
+  'How the weight is known',
+  'maker',
+);
+export const weight = (what: string, example: string) =>
+  field(quantity('mass', 'not negative'), what, example);
+
+const portFlange = map({
+  standard: field(oneOf(['B16.5', 'B16.1', 'own']), 'Standard of the flange', 'B16.1'),
+  class: field(text(), 'Pressure class', 125),
+  face: field(oneOf(['raised', 'flat', 'unknown']), 'Facing of the flange', 'flat').optional(),
+  material: field(
+    oneOf(['cast iron', 'ductile iron', 'steel', 'unknown']),
+    'Material of the flange',
+    'cast iron',
+  ).optional(),
+});
+
+const port = map({
+  size: field(pipeSize(), 'Nominal size of the port', '6 in'),
+  facing: field(levelDirection(), 'Direction the port faces, away from the pump', 'south'),
+  'from-shaft': length('Distance of the flange face from the shaft axis', '16 in').optional(),
+  up: distance('Height of the port above the height the pump is placed by', '2 in').optional(),
+  at: field(offset, 'Place of the flange face relative to the shaft axis, in place of from-shaft and up', {
+    east: '2 in',
+    north: '-16 in',
+  }).optional(),
+  flange: field(portFlange, 'Flange of the port', { standard: 'B16.1', class: 125, face: 'flat' }),
+});
+
+const springs = map({
+  rate: field(quantity('stiffness', 'positive'), 'Rate of one spring', '900 lb/in'),
+  load: field(quantity('force', 'not negative'), 'Load of one spring as set', '400 lb'),
+  count: field(z.int().min(1).max(12), 'How many springs', 2),
+});
+
+/** The pump: a casing, a motor above it, two ports. */
+export const pump = map({
+  mark: field(text(), 'Mark of the pump on the drawings', 'HWP-1'),
+  build: field(oneOf(['split-coupled', 'close-coupled']), 'How motor and pump are joined', 'split-coupled'),
+  mount: field(
+    oneOf(['hung', 'resting', 'sprung', 'bolted']),
+    'How the casing is held: by its pipe alone, free on a base, on springs, or bolted down',
+    'hung',
+  ),
+  at: field(place, 'Where the shaft axis stands, at the height of the ports', {
+    east: '0 ft',
+    north: '0 ft',
+    elevation: '4 ft 6 in',
+  }).optional(),
+  casing: field(
+    map({
+      weight: weight('Weight of the casing with everything in it but the liquid', '520 lb'),
+      known: known.optional(),
+      material: field(text(), 'Material of the casing', 'cast iron').optional(),
+      'centre-of-gravity': field(offset, 'Centre of gravity from the shaft axis at the height of the ports', {
+        up: '1 in',
+      }).optional(),
+      contents: field(quantity('volume', 'not negative'), 'Liquid held by the casing', '6 gal'),
+    }),
+    'The casing',
+    { weight: '520 lb', known: 'maker', contents: '6 gal' },
+  ),
+  motor: field(
+    map({
+      weight: weight('Weight of the motor', '310 lb').optional(),
+      known: known.optional(),
+      'centre-of-gravity': field(
+        offset,
+        'Centre of gravity of the motor from the shaft axis at the height of the ports',
+        { up: '34 in' },
+      ),
+      power: field(quantity('power', 'positive'), 'Rated power', '20 hp'),
+      speed: field(quantity('speed', 'positive'), 'Rated speed', '1770 rpm'),
+    }),
+    'The motor',
+    { weight: '310 lb', 'centre-of-gravity': { up: '34 in' }, power: '20 hp', speed: '1770 rpm' },
+  ),
+  duty: field(
+    map({
+      flow: field(quantity('flow', 'positive'), 'Flow at the duty point', '620 gpm'),
+      head: field(quantity('head', 'positive'), 'Head at the duty point', '70 ft'),
+      efficiency: field(share(), 'Efficiency at the duty point', '79 %').optional(),
+    }),
+    'The duty point',
+    { flow: '620 gpm', head: '70 ft' },
+  ),
+  suction: field(port, 'The suction port', {
+    size: '6 in',
+    facing: 'south',
+    'from-shaft': '16 in',
+    flange: { standard: 'B16.1', class: 125 },
+  }),
+  discharge: field(port, 'The discharge port', {
+    size: '6 in',
+    facing: 'north',
+    'from-shaft': '16 in',
+    flange: { standard: 'B16.1', class: 125 },
+  }),
+  base: field(
+    map({
+      'below-ports': length('Underside of the casing below the height of the ports', '14 in'),
+      at: field(offset, 'Where the base stands in plan, from the shaft axis', { east: '2 in' }).optional(),
+      springs: field(springs, 'Springs under the casing', {
+        rate: '900 lb/in',
+        load: '400 lb',
+        count: 2,
+      }).optional(),
+    }),
+    'The base, where the casing rests, is sprung or bolted',
+    { 'below-ports': '14 in' },
+  ).optional(),
+  outline: field(
+    map({
+      'motor-top': length('Top of the motor above the height of the ports', '48 in').optional(),
+      'motor-diameter': length('Diameter of the motor', '14 in').optional(),
+      'casing-diameter': length('Diameter of the casing', '26 in').optional(),
+      withdrawal: length('Clear height over the motor needed to draw it', '22 in').optional(),
+    }),
+    'Outline for drawings and headroom',
+    { 'motor-top': '48 in', 'motor-diameter': '14 in' },
+  ).optional(),
+});

@@ -1,0 +1,58 @@
+import { z } from 'zod';
+import { type Dimension, parseQuantity } from '../../units/index.js';
+import { refuse } from './field.js';
+
+/** Which values of a quantity make sense. */
+export type Range = 'any' | 'positive' | 'not negative';
+
+/** Starts like a number and goes on with something; the reader itself says what is wrong with the rest. */
+const QUANTITY_PATTERN = '^\\s*[+\\-−]?\\s*[0-9.½⅓⅔¼¾⅛⅜⅝⅞].*$';
+
+/**
+ * A number with its unit, read to SI.
+ *
+ * @param dimension - what it measures [-]
+ * @param range - which values make sense [-]
+ * @returns schema that gives the value in the SI unit of the dimension [-]
+ */
+export function quantity(dimension: Dimension, range: Range = 'any') {
+  return written().transform((found, context) => readQuantity(String(found), dimension, range, context));
+}
+
+/**
+ * A stiffness that may also be said in a word: `rigid` or `free`.
+ *
+ * @param dimension - stiffness or rotational stiffness [-]
+ * @returns schema that gives N/m or N·m/rad; Infinity is rigid, 0 is free [-]
+ */
+export function stiffness(dimension: 'stiffness' | 'rotational stiffness') {
+  return written().transform((found, context) => {
+    if (found === 'rigid') return Number.POSITIVE_INFINITY;
+    if (found === 'free') return 0;
+    return readQuantity(String(found), dimension, 'not negative', context);
+  });
+}
+
+function written() {
+  return z.union([z.string().meta({ pattern: QUANTITY_PATTERN }), z.number().meta({ const: 0 })]);
+}
+
+function readQuantity(
+  found: string,
+  dimension: Dimension,
+  range: Range,
+  context: z.core.$RefinementCtx,
+): number {
+  const read = parseQuantity(found, dimension);
+  if (!read.ok) return refuse(context, `input.${read.code}`, { ...read.data, found });
+  if (range === 'positive' && !(read.value > 0)) return refuse(context, 'input.not-positive', { found });
+  if (range === 'not negative' && read.value < 0) return refuse(context, 'input.negative', { found });
+  return read.value;
+}
+
+/** A share of a whole, from 0 to 1. */
+export function share() {
+  return quantity('ratio', 'not negative').transform((value, context) =>
+    value <= 1 ? value : refuse(context, 'input.share-over-one', { found: String(value) }),
+  );
+}

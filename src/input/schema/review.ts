@@ -1,0 +1,32 @@
+import { z } from 'zod';
+import { field, map, oneOf, text } from './field.js';
+import { day } from './labels.js';
+
+const revision = map({
+  mark: field(text(), 'Mark of the revision', 'A'),
+  date: field(day(), 'Day of the revision', '2026-09-14'),
+  by: field(text(), 'Who made it', 'R. Okafor'),
+  note: field(text(), 'What it is for or what changed', 'First issue'),
+});
+
+/** What stands in the title block. */
+export const review = map({
+  project: field(text(), 'Name of the project', 'Larkfield pool, boiler room'),
+  location: field(text(), 'Where the pump stands', 'Basement plant room').optional(),
+  client: field(text(), 'For whom the review is made', 'Larkfield Parks Trust').optional(),
+  'prepared-by': field(text(), 'Who prepared the file', 'R. Okafor').optional(),
+  'engineer-of-record': field(text(), 'Who decides on it', 'to be named').optional(),
+  status: field(
+    oneOf(['preliminary', 'for review', 'for record']),
+    'What the review is issued for',
+    'for review',
+  ),
+  date: field(day(), 'Day printed on the review; the clock is never read', '2026-09-14'),
+  units: field(oneOf(['us', 'si']), 'Units the review is printed in', 'us'),
+  revisions: field(z.array(revision), 'Revisions, oldest first', [
+    { mark: 'A', date: '2026-09-14', by: 'R. Okafor', note: 'First issue' },
+  ]).optional(),
+  notes: field(z.array(text()), 'Notes printed with the review', [
+    'Weights to be confirmed on site',
+  ]).optional(),
+});
