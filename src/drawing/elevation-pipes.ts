@@ -1,0 +1,78 @@
+/** Pump and first pipes as seen from the side, cut off at the window. */
+import type { Installation } from '../input/installation.js';
+import type { Layout, Stroke } from '../model/layout.js';
+import { between, dot, subtract } from '../model/vector.js';
+import { clippedSegment, isInside } from './clip.js';
+import type { Shape, Xy } from './drawing.js';
+import type { ElevationFrame } from './elevation-frame.js';
+import { connectorShapes, flangeBar, type PartPlace, valveShapes, valveSymbol } from './part-symbols.js';
+import { type Box, grown, heading } from './plane.js';
+import { type Projection, project } from './projection.js';
+import { arcPoints } from './space.js';
+import { line, tornEnd, tubeShapes } from './tube.js';
+
+/** Pipes further than this in front of the pump or behind it are left out [m]. */
+const NEAR = 1.5;
+
+/**
+ * The first pipes, farthest first.
+ *
+ * @param installation - pump [m]
+ * @param layout - strokes [m]
+ * @param elevation - frame of the elevation
+ * @returns shapes inside the window
+ */
+export function elevationPipes(installation: Installation, layout: Layout, elevation: ElevationFrame): readonly Shape[] {
+  const { towards } = elevation.projection.view;
+  const depth = (stroke: Stroke) => dot(subtract(between(stroke.from, stroke.to, 0.5), installation.pump.position), towards);
+  return layout.strokes
+    .filter((stroke) => !(stroke.kind === 'straight' && stroke.role === 'pump') && Math.abs(depth(stroke)) < NEAR)
+    .map((stroke, i) => ({ stroke, i, depth: depth(stroke) }))
+    .sort((a, b) => a.depth - b.depth || a.i - b.i)
+    .flatMap(({ stroke }) => strokeShapes(stroke, elevation.projection, elevation.window));
+}
+
+function strokeShapes(stroke: Stroke, projection: Projection, window: Box): readonly Shape[] {
+  const radius = (stroke.diameter / 2) * projection.scale;
+  const inner = grown(window, -(radius * 2 + 6));
+  const [from, to] = [project(projection, stroke.from), project(projection, stroke.to)];
+  if (stroke.kind === 'arc') {
+    const points = arcPoints(stroke, 14).map((p) => project(projection, p));
+    return points.every((p) => isInside(p, inner)) ? tubeShapes({ points, start: radius, end: radius }) : [];
+  }
+  const cut = clippedSegment(from, to, inner);
+  if (cut === undefined) return [];
+  const way = heading(from, to);
+  const place: PartPlace = { from, to, bar: [-way[1], way[0]], radius };
+  const whole = !cut.cutFrom && !cut.cutTo;
+  if (stroke.role === 'valve') return whole ? valveShapes(valveSymbol(stroke.name), place, true) : [];
+  if (stroke.role === 'connector') return whole ? connectorShapes(place) : [];
+  const torn: readonly Shape[] = [...(cut.cutFrom ? tornEnd(cut.from, [-way[0], -way[1]] as Xy, radius) : []), ...(cut.cutTo ? tornEnd(cut.to, way, radius) : [])];
+  const wide = stroke.role === 'diffuser' ? radius * 1.15 : radius;
+  const bars = stroke.role === 'flange' && whole ? [flangeBar(from, way, place.bar, Math.max(3, radius * 1.6))] : [];
+  return [...tubeShapes({ points: [cut.from, cut.to], start: wide, end: wide }), ...torn, ...bars];
+}
+
+/**
+ * Pump, motor and ports from the side.
+ *
+ * @param layout - nozzles [m]
+ * @param elevation - frame of the elevation
+ * @returns shapes
+ */
+export function elevationPump(layout: Layout, elevation: ElevationFrame): readonly Shape[] {
+  const { projection, cylinders } = elevation;
+  const ports = [layout.nozzles.suction, layout.nozzles.discharge].flatMap((nozzle): readonly Shape[] => {
+    const axis = project(projection, [cylinders[0]?.low[0] ?? 0, cylinders[0]?.low[1] ?? 0, nozzle.at[2]]);
+    const face = project(projection, nozzle.at);
+    const radius = (nozzle.section.outsideDiameter / 2) * projection.scale;
+    const way = heading(axis, face);
+    return [...tubeShapes({ points: [axis, face], start: radius, end: radius, fill: 'light' }), flangeBar(face, way, [-way[1], way[0]], Math.max(3, radius * 1.6))];
+  });
+  const bodies = cylinders.map((c): Shape => {
+    const [low, high] = [project(projection, c.low), project(projection, c.high)];
+    const half = c.radius * projection.scale;
+    return line([[low[0] - half, low[1]], [low[0] + half, low[1]], [high[0] + half, high[1]], [high[0] - half, high[1]]], 'medium', c.part === 'casing' ? 'light' : 'white');
+  });
+  return [...ports, ...bodies];
+}

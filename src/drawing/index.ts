@@ -1,0 +1,6 @@
+/** Pictures as data, for whoever writes them out. */
+export type { Drawing, FillStyle, Ink, Shape, StrokeStyle, Xy } from './drawing.js';
+export { type ElevationRequest, elevationDrawing } from './elevation.js';
+export { type IsometricRequest, isometricDrawing } from './isometric.js';
+export { type MovementRequest, movementDrawing } from './movement.js';
+export { type RatioBarsRequest, ratioBars } from './ratio-bars.js';
