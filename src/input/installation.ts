@@ -8,11 +8,7 @@ export type Vec3 = readonly [number, number, number];
 
 /** How a value came to be, printed beside it in the review. */
 export type Origin =
-  | {
-      readonly kind: 'given';
-      readonly path: string;
-      readonly known?: 'weighed' | 'maker' | 'handbook' | 'estimated';
-    }
+  | { readonly kind: 'given'; readonly path: string; readonly known?: 'weighed' | 'maker' | 'handbook' | 'estimated' }
   | { readonly kind: 'catalogue'; readonly table: string; readonly row: string; readonly citation: Citation }
   | { readonly kind: 'assumed'; readonly path: string }
   | { readonly kind: 'computed'; readonly how: string; readonly citation: Citation };
@@ -62,18 +58,9 @@ export interface ReviewData {
 
 export interface Service {
   readonly name: string;
-  readonly fluid: {
-    readonly kind: 'water' | 'ethylene glycol' | 'propylene glycol' /** volume share 0..1 */;
-    readonly share: number;
-  };
+  readonly fluid: { readonly kind: 'water' | 'ethylene glycol' | 'propylene glycol'; /** volume share 0..1 */ readonly share: number };
   /** Liquid density by condition temperature [kg/m³]. */
-  readonly density: {
-    readonly filled: Sourced;
-    readonly hot: Sourced;
-    readonly cold: Sourced;
-    readonly test: Sourced;
-    readonly running: Sourced;
-  };
+  readonly density: { readonly filled: Sourced; readonly hot: Sourced; readonly cold: Sourced; readonly test: Sourced; readonly running: Sourced };
   /** Temperatures [K]. `hot` and `cold` are the extremes, `running` the normal one. */
   readonly installationTemperature: Sourced;
   readonly runningTemperature: Sourced;
@@ -172,12 +159,7 @@ export interface TeePart extends PartBase {
   readonly branchSection: PipeSection;
   readonly runSection: PipeSection;
   /** What stands on the third leg. */
-  readonly side: {
-    readonly direction: Vec3;
-    readonly section: PipeSection;
-    readonly covering?: Covering;
-    readonly walk: readonly Part[];
-  };
+  readonly side: { readonly direction: Vec3; readonly section: PipeSection; readonly covering?: Covering; readonly walk: readonly Part[] };
   /** How the tee is made, for stress intensification. */
   readonly make: 'welding tee' | 'fabricated' | 'reinforced fabricated' | 'grooved fitting';
 }
@@ -290,12 +272,7 @@ export interface SupportPart extends PartBase {
   /** Mark given by the user; also the point's name. */
   readonly mark: string;
   readonly rods?: RodAssembly;
-  readonly spring?: {
-    readonly rate: number /** Load at the set position [N]. */;
-    readonly load: Sourced;
-    readonly minimum?: number;
-    readonly maximum?: number;
-  };
+  readonly spring?: { readonly rate: number; /** Load at the set position [N]. */ readonly load: Sourced; readonly minimum?: number; readonly maximum?: number };
   /** Directions held: unit vectors; for guides the two across the pipe, for stops along the pipe. */
   readonly holds: readonly Vec3[];
   /** True for an anchor, which also holds the three rotations. */
@@ -314,18 +291,8 @@ export interface EndPart extends PartBase {
 }
 
 export type Part =
-  | StraightPart
-  | ElbowPart
-  | ReducerPart
-  | TeePart
-  | FlangePart
-  | ValvePart
-  | DiffuserPart
-  | ConnectorPart
-  | CouplingPart
-  | WeightPart
-  | SupportPart
-  | EndPart;
+  | StraightPart | ElbowPart | ReducerPart | TeePart | FlangePart | ValvePart | DiffuserPart
+  | ConnectorPart | CouplingPart | WeightPart | SupportPart | EndPart;
 
 /** A run of parts walked outward from a pump port. */
 export interface Line {
@@ -342,12 +309,7 @@ export interface Port {
   readonly position: Vec3;
   /** Outward unit vector. */
   readonly facing: Vec3;
-  readonly flange: FlangeDimensions & {
-    readonly standard: 'B16.5' | 'B16.1' | 'own';
-    readonly class: string;
-    readonly face: 'raised' | 'flat' | 'unknown';
-    readonly material: 'cast iron' | 'ductile iron' | 'steel' | 'unknown';
-  };
+  readonly flange: FlangeDimensions & { readonly standard: 'B16.5' | 'B16.1' | 'own'; readonly class: string; readonly face: 'raised' | 'flat' | 'unknown'; readonly material: 'cast iron' | 'ductile iron' | 'steel' | 'unknown' };
 }
 
 /** Loads allowed on one nozzle [N, N·m]; only given entries are judged. Axial is along the nozzle. */
@@ -369,28 +331,15 @@ export interface Pump {
   /** Position of the pump reference (shaft axis at port height) in the plan [m]. */
   readonly position: Vec3;
   readonly casing: { readonly mass: Sourced; readonly centre: Vec3; readonly material: string };
-  readonly motor: {
-    readonly mass: Sourced;
-    readonly centre: Vec3;
-    readonly power: number /** [rad/s] */;
-    readonly speed: number;
-  };
+  readonly motor: { readonly mass: Sourced; readonly centre: Vec3; readonly power: number; /** [rad/s] */ readonly speed: number };
   /** Liquid in the casing [m³]. */
   readonly contents: Sourced;
   readonly ports: { readonly suction: Port; readonly discharge: Port };
   /** Underside of the casing relative to the pump reference, where it rests, is sprung or bolted [m]. */
-  readonly base?: {
-    readonly position: Vec3;
-    readonly springs?: { readonly rate: number; readonly load: Sourced; readonly count: number };
-  };
+  readonly base?: { readonly position: Vec3; readonly springs?: { readonly rate: number; readonly load: Sourced; readonly count: number } };
   readonly duty: { readonly flow: number; readonly head: number; readonly efficiency?: number };
   /** Outline for drawing and headroom [m]: height of the motor top over the port centre-line, motor diameter. */
-  readonly outline: {
-    readonly motorTop: Sourced;
-    readonly motorDiameter: Sourced;
-    readonly casingDiameter: Sourced /** Clear height over the motor needed to draw it, where the maker gives it. */;
-    readonly withdrawal?: Sourced;
-  };
+  readonly outline: { readonly motorTop: Sourced; readonly motorDiameter: Sourced; readonly casingDiameter: Sourced; /** Clear height over the motor needed to draw it, where the maker gives it. */ readonly withdrawal?: Sourced };
 }
 
 export interface Room {
@@ -399,32 +348,18 @@ export interface Room {
   /** Elevation of the underside of the structure [m]. */
   readonly ceiling?: number;
   /** Boxes by their lowest and highest corners [m]. */
-  readonly objects: readonly {
-    readonly name: string;
-    readonly kind: 'beam' | 'wall' | 'panel' | 'pipe' | 'duct' | 'other';
-    readonly low: Vec3;
-    readonly high: Vec3;
-    readonly path: string;
-  }[];
+  readonly objects: readonly { readonly name: string; readonly kind: 'beam' | 'wall' | 'panel' | 'pipe' | 'duct' | 'other'; readonly low: Vec3; readonly high: Vec3; readonly path: string }[];
 }
 
 /** Bases a nozzle load can be judged or compared by. */
-export type NozzleBasis =
-  | 'maker'
-  | 'process-pump table'
-  | 'process-pump table doubled'
-  | 'nozzle principal stress';
+export type NozzleBasis = 'maker' | 'process-pump table' | 'process-pump table doubled' | 'nozzle principal stress';
 
 export interface Limits {
   readonly nozzle: {
     /** The basis of the verdict; without one the verdict is `cannot-tell`. */
     readonly basis?: NozzleBasis;
     readonly comparisons: readonly NozzleBasis[];
-    readonly maker?: {
-      readonly document: string;
-      readonly suction: NozzleAllowance;
-      readonly discharge: NozzleAllowance;
-    };
+    readonly maker?: { readonly document: string; readonly suction: NozzleAllowance; readonly discharge: NozzleAllowance };
   };
   readonly stress: {
     readonly code: 'B31.9' | 'B31.1';
@@ -435,9 +370,7 @@ export interface Limits {
     readonly cycles: Sourced;
   };
   readonly rods: { readonly edition: 'older' | 'later' };
-  readonly span: {
-    /** Longest span by the user's rule [m]; otherwise the table. */ readonly longest?: Sourced;
-  };
+  readonly span: { /** Longest span by the user's rule [m]; otherwise the table. */ readonly longest?: Sourced };
   readonly firstSupport: { readonly pump?: Sourced; readonly bend: Sourced };
 }
 
