@@ -1,7 +1,8 @@
 /** Text that follows the lists of commands and options in the help. */
 
-const caution = `An estimate for review by the engineer of record, who alone decides. The maker's manual
-and the local code govern. Lock out and drain before work.`;
+const caution = `An estimate for review by the engineer of record, who alone decides. The
+maker's manual and the local code govern. Support the pipe, lock out and drain
+before anything is taken out.`;
 
 const statuses = `Exit status:
   0   everything that could be judged meets its limit
@@ -23,9 +24,9 @@ ${statuses}
 
 ${caution}`,
   review: `
-A FILE is YAML or JSON, one pump each; - is standard input. Without -o the review
-is written to the current folder as <name>-review.pdf. With several FILEs, -o,
---results and --html name folders.
+A FILE is YAML or JSON, one pump each; - is standard input. Without -o the
+review is written to the current folder as <name>-review.pdf. With several
+FILEs, -o, --results and --html name folders.
 
 Examples:
   pipeborne review pump.yaml
@@ -33,8 +34,9 @@ Examples:
   pipeborne review plant/*.yaml -o reviews/ --for contractor
   pipeborne review pump.yaml --templates our-letterhead/ --page a4
 
-A template folder replaces the shipped templates of the same names; nothing outside
-it is read. The same input gives the same bytes: the date printed is the input's.
+A template folder replaces the shipped templates of the same names; nothing
+outside it is read. The same input gives the same bytes: the date printed is
+the input's.
 
 ${statuses}
 

@@ -20,15 +20,16 @@ export interface CommonOptions {
  */
 export function buildProgram(surroundings: Surroundings, settle: (status: ExitStatus) => void): Command {
   const program = new Command('pipeborne')
+    .usage('COMMAND [options]')
     .description(
-      'Reviews a vertical in-line pump that hangs in its piping: loads on hangers and nozzles,\n' +
-        'stresses, joints. One file describes the installation.',
+      'Reviews the installation of a vertical in-line pump that its pipe carries: loads on hangers and ' +
+        'nozzles, stresses, joints. One file describes the installation.',
     )
     .version(version, '-V, --version', 'print the version')
     .helpOption('-h, --help', 'print this help')
     .helpCommand('help [command]', 'print the help of a command')
     .option('--no-color', 'print without colour; NO_COLOR does the same')
-    .configureHelp({ showGlobalOptions: true })
+    .configureHelp({ showGlobalOptions: true, optionDescription: ({ description }) => description })
     .configureOutput(outputOf(surroundings))
     .addHelpText('after', helpText.program)
     .exitOverride();
@@ -37,20 +38,19 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     .command('review')
     .summary('write the review as PDF')
     .description('Writes the review of each FILE as PDF, and its results for machines where asked.')
+    .usage('[options] FILE...')
     .argument('<FILE...>', 'description of the installation')
     .option('-o, --output <PDF>', 'file or folder for the review')
     .option('--results <JSON>', 'file or folder for the results, for machines')
     .option('--html <HTML>', 'file or folder for the review as a page')
     .addOption(
-      new Option('--for <READER>', 'who reads it')
+      new Option('--for <READER>', 'contractor, engineer or commissioning; engineer otherwise')
         .choices(['contractor', 'engineer', 'commissioning'])
         .default('engineer'),
     )
     .addOption(unitsOption())
     .option('--templates <DIR>', "folder of the firm's own templates")
-    .addOption(
-      new Option('--page <SIZE>', 'size of the page; by the units otherwise').choices(['letter', 'a4']),
-    )
+    .addOption(new Option('--page <SIZE>', 'letter or a4; by the units otherwise').choices(['letter', 'a4']))
     .addHelpText('after', helpText.review)
     .action(async (files: string[], _options, command: Command) => {
       const { reviewCommand } = await import('./review-command.js');
@@ -61,6 +61,7 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     .command('check')
     .summary('print the verdict and the worst findings')
     .description('Prints the verdict, the worst findings and the load on each support. Writes no file.')
+    .usage('[options] FILE...')
     .argument('<FILE...>', 'description of the installation')
     .option('--json', 'print the results for machines instead')
     .addOption(unitsOption())
@@ -85,7 +86,7 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
 }
 
 function unitsOption(): Option {
-  return new Option('--units <SYSTEM>', 'units to print; those of the file otherwise').choices(['us', 'si']);
+  return new Option('--units <SYSTEM>', 'us or si; the units of the file otherwise').choices(['us', 'si']);
 }
 
 function outputOf({ output, messages, environment }: Surroundings) {

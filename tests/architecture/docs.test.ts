@@ -1,7 +1,9 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import ts from 'typescript';
 import { expect, test } from 'vitest';
 import { sources } from '../../src/sources/index.js';
-import { type SourceFile, sourceFiles, walk } from './source-tree.js';
+import { filesBelow, projectRoot, type SourceFile, sourceFiles, walk } from './source-tree.js';
 
 const units = new Set(
   '- m m² m³ m⁴ N N·m N/m N·m/rad Pa K 1/K rad kg kg/m kg/m³ kg·m² m/s² Hz rad/s'.split(' '),
@@ -80,11 +82,12 @@ test('every @source in a comment is a known publication', () => {
   expect(unknown).toEqual([]);
 });
 
-test('every known publication is relied on somewhere', () => {
-  const texts = sourceFiles
-    .filter(({ folder }) => folder !== 'sources')
-    .map(({ text }) => text)
-    .join('\n');
+test('every known publication is relied on somewhere, in the product or in a check against it', () => {
+  const own = sourceFiles.filter(({ folder }) => folder !== 'sources').map(({ text }) => text);
+  const checks = filesBelow('tests', '.ts').map((name) =>
+    readFileSync(join(projectRoot, 'tests', name), 'utf8'),
+  );
+  const texts = [...own, ...checks].join('\n');
   const unused = Object.keys(sources).filter((id) => !new RegExp(`['\`\\s]${id}['\`\\s(,:]`).test(texts));
   expect(unused).toEqual([]);
 });
