@@ -1,0 +1,28 @@
+/**
+ * What every section of a review is written from: the results, the reader, and the writer that turns SI numbers
+ * into printed text. Sections are pure functions from this to a view of strings, booleans and lists.
+ */
+import type { Finding, Subject, Verdict } from '../checks/finding.js';
+import type { RankedAssumption } from './rank-assumptions.js';
+import type { Writer } from './writer.js';
+
+/** Who reads the review: decides which sections it has, and how much each of them says. */
+export type Reader = 'contractor' | 'engineer' | 'commissioning';
+
+export interface ReportContext {
+  readonly subject: Subject;
+  readonly findings: readonly Finding[];
+  readonly verdict: Verdict;
+  readonly reader: Reader;
+  /** Version of the program, printed on page one. */
+  readonly version: string;
+  readonly write: Writer;
+  /** Assumptions in the order of what they bear on; their number is their place, counted from 1. */
+  readonly assumptions: readonly RankedAssumption[];
+}
+
+/** A view holds finished text: a template prints it and computes nothing. */
+export type ViewValue = string | boolean | readonly ViewValue[] | { readonly [key: string]: ViewValue };
+
+/** View of one section. */
+export type View = { readonly [key: string]: ViewValue };

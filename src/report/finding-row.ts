@@ -1,0 +1,136 @@
+import type { Finding } from '../checks/finding.js';
+import { worstFirst as gravestFirst } from '../checks/index.js';
+import { sentences } from '../issues/sentences/index.js';
+import type { Sentence } from '../issues/sentences/sentence.js';
+import { citationText } from '../sources/index.js';
+import type { Dimension } from '../units/index.js';
+import type { ReportContext, View } from './context.js';
+import { placeId } from './place-id.js';
+import type { Writer } from './writer.js';
+
+/** Checks whose pascals are a pressure in a pipe rather than a stress in metal. */
+const PRESSURE_CHECKS = /pressure|flange/;
+
+/**
+ * What a finding's numbers are, so that they print in the unit a reader expects.
+ *
+ * @param finding - finding with its SI unit
+ * @returns dimension for the writer
+ */
+export function findingDimension(finding: Finding): Dimension {
+  switch (finding.unit) {
+    case 'Pa':
+      return PRESSURE_CHECKS.test(finding.check) ? 'pressure' : 'stress';
+    case 'N':
+      return 'force';
+    case 'N·m':
+      return 'moment';
+    case 'm':
+      return 'length';
+    case 'rad':
+      return 'angle';
+    case 'K':
+      return 'temperature';
+    case 'Hz':
+      return 'frequency';
+    case '-':
+      return 'ratio';
+  }
+}
+
+/**
+ * Sentence that goes with the reason of a finding.
+ *
+ * @param finding - finding
+ * @returns the sentence, or undefined where the finding carries no reason or the code has none
+ */
+export function findingSentence(finding: Finding): Sentence | undefined {
+  if (finding.reason === undefined) return undefined;
+  return sentences[finding.reason.code]?.(finding.reason.data);
+}
+
+/**
+ * One finding as printed: place, demand, limit, ratio, verdict, basis, and what to do.
+ *
+ * @param finding - finding
+ * @param context - writer and calculations
+ * @returns strings and flags of one row
+ */
+export function findingRow(finding: Finding, context: ReportContext) {
+  const sentence = findingSentence(finding);
+  const { write } = context;
+  return {
+    check: finding.check,
+    title: finding.title,
+    at: finding.at,
+    condition: finding.condition ?? '–',
+    hasCondition: finding.condition !== undefined,
+    demand: numberOf(finding, finding.demand, write, 3),
+    limit: numberOf(finding, finding.limit, write, 4),
+    ratio: write.ratio(finding.ratio),
+    verdict: finding.verdict,
+    exceeds: finding.verdict === 'exceeds',
+    unjudged: finding.verdict === 'cannot-tell',
+    comparison: finding.comparison,
+    hasNumbers: finding.demand !== undefined && finding.limit !== undefined,
+    basis: citationText(finding.basis),
+    what: startSentence(sentence?.message),
+    todo: sentence?.wanted ?? '',
+    hint: startSentence(sentence?.hint),
+    section: checkAnchor(finding, context),
+  } satisfies View;
+}
+
+/** Sentences are kept without a capital, so that they can follow a colon. */
+function startSentence(words: string | undefined): string {
+  return words === undefined ? '' : words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** Where a finding's check is printed, or the findings as a whole where the reader's review leaves it out. */
+function checkAnchor(finding: Finding, context: ReportContext): string {
+  const printed = printedFindings(context).some((one) => one.check === finding.check);
+  return printed ? `check-${placeId(finding.check)}` : 'findings';
+}
+
+/** Demand or limit with its unit; a number without one stands alone. A limit is a given number, a demand an estimate. */
+function numberOf(finding: Finding, value: number | undefined, write: Writer, significant: 3 | 4): string {
+  return finding.unit === '-'
+    ? write.plain(value, significant)
+    : write.quantity(value, findingDimension(finding), { significant });
+}
+
+/**
+ * Findings from worst to best: what exceeds by how much, then what cannot be told, then what comes nearest.
+ *
+ * @param findings - findings in any order
+ * @returns judged findings (no comparisons, nothing that does not apply), worst first
+ */
+export function worstFirst(findings: readonly Finding[]): readonly Finding[] {
+  return gravestFirst(
+    findings.filter((finding) => !finding.comparison && finding.verdict !== 'does-not-apply'),
+  );
+}
+
+/** From this share of its limit on, something that meets is worth a fitter's reading [-]. */
+const NEAR_LIMIT = 0.8;
+
+/**
+ * Whether a finding belongs in a short review: what has to be acted on, and what comes near its limit.
+ *
+ * @param finding - finding
+ * @returns true for what exceeds, cannot be told, or is within a fifth of its limit
+ */
+export function isWorthReading(finding: Finding): boolean {
+  if (finding.comparison || finding.verdict === 'does-not-apply') return false;
+  return finding.verdict !== 'meets' || (finding.ratio ?? 0) > NEAR_LIMIT;
+}
+
+/**
+ * Findings that the findings section of a reader prints.
+ *
+ * @param context - findings and reader
+ * @returns all of them for the engineer, otherwise those worth reading
+ */
+export function printedFindings(context: ReportContext): readonly Finding[] {
+  return context.reader === 'engineer' ? context.findings : context.findings.filter(isWorthReading);
+}

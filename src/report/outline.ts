@@ -1,0 +1,90 @@
+/**
+ * Table of contents: which sections each reader gets, and in which order. One line here, one function in
+ * `sections/`, one template in `templates/sections/`.
+ */
+import type { Reader, ReportContext, View } from './context.js';
+import { access } from './sections/access.js';
+import { assumptions } from './sections/assumptions.js';
+import { calculations } from './sections/calculations.js';
+import { cautions } from './sections/cautions.js';
+import { conditions } from './sections/conditions.js';
+import { deviations } from './sections/deviations.js';
+import { duty } from './sections/duty.js';
+import { findings } from './sections/findings.js';
+import { flanges } from './sections/flanges.js';
+import { inputs } from './sections/inputs.js';
+import { movements } from './sections/movements.js';
+import { nozzleLoads } from './sections/nozzle-loads.js';
+import { picture } from './sections/picture.js';
+import { readings } from './sections/readings.js';
+import { signature } from './sections/signature.js';
+import { sources } from './sections/sources.js';
+import { stress } from './sections/stress.js';
+import { summary } from './sections/summary.js';
+import { supportLoads } from './sections/support-loads.js';
+import { weights } from './sections/weights.js';
+
+/** Every section, by the id its template and its bookmark carry. */
+export const sections = {
+  summary,
+  picture,
+  'support-loads': supportLoads,
+  weights,
+  'nozzle-loads': nozzleLoads,
+  stress,
+  flanges,
+  findings,
+  movements,
+  access,
+  duty,
+  readings,
+  inputs,
+  conditions,
+  assumptions,
+  calculations,
+  deviations,
+  cautions,
+  sources,
+  signature,
+} as const satisfies Readonly<Record<string, (context: ReportContext) => View>>;
+
+export type SectionId = keyof typeof sections;
+
+/** Sections of each reader, in printing order. */
+export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
+  contractor: ['summary', 'picture', 'support-loads', 'findings', 'access', 'assumptions', 'cautions'],
+  engineer: [
+    'summary',
+    'picture',
+    'support-loads',
+    'weights',
+    'nozzle-loads',
+    'stress',
+    'flanges',
+    'findings',
+    'movements',
+    'access',
+    'duty',
+    'inputs',
+    'conditions',
+    'assumptions',
+    'calculations',
+    'deviations',
+    'cautions',
+    'sources',
+    'signature',
+  ],
+  commissioning: [
+    'summary',
+    'picture',
+    'readings',
+    'movements',
+    'nozzle-loads',
+    'flanges',
+    'findings',
+    'access',
+    'assumptions',
+    'cautions',
+    'signature',
+  ],
+};

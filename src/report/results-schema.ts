@@ -1,0 +1,82 @@
+/** Shape of the results file, one definition for the types, the published JSON Schema and the tests. */
+import { z } from 'zod';
+
+const vector = z.tuple([z.number(), z.number(), z.number()]);
+const wrench = z.strictObject({
+  force: vector.describe('east, north, up [N]'),
+  moment: vector.describe('about the stated point [N·m]'),
+});
+const verdict = z.enum(['meets', 'exceeds', 'cannot-tell', 'does-not-apply']);
+const confidence = z.enum(['read', 'two sources', 'memory', 'common practice', 'computed']);
+
+const condition = z.strictObject({
+  nozzles: z
+    .strictObject({ suction: wrench, discharge: wrench })
+    .optional()
+    .describe(
+      'As the pipe acts on the pump, about the centre of the flange face; absent where the pump is out.',
+    ),
+  supports: z.record(z.string(), wrench).describe('As the pipe acts on the support, by mark.'),
+  points: z
+    .record(
+      z.string(),
+      z.strictObject({ movement: vector.describe('[m]'), rotation: vector.describe('[rad]') }),
+    )
+    .describe('Movement from where the point stood when erected.'),
+  balance: z.strictObject({
+    applied: wrench.describe('Sum of everything that acts, about the origin.'),
+    reacted: wrench.describe('Sum of what the supports do to the frame, about the origin.'),
+    residual: z.number().describe('What is left of both over the weight [-].'),
+  }),
+});
+
+const finding = z.strictObject({
+  check: z.string(),
+  at: z.string(),
+  condition: z.string().optional(),
+  demand: z.number().optional(),
+  limit: z.number().optional(),
+  unit: z.enum(['Pa', 'N', 'N·m', 'm', 'rad', 'K', 'Hz', '-']),
+  ratio: z.number().optional(),
+  verdict,
+  comparison: z.boolean().describe('True for a comparison that never decides the verdict.'),
+  reason: z.string().optional().describe('Code of the reason or of the advice.'),
+  basis: z.strictObject({ source: z.string(), clause: z.string(), confidence }),
+});
+
+/** The results file. */
+export const resultsShape = z
+  .strictObject({
+    format: z.literal('pipeborne-results/1'),
+    tool: z.strictObject({ version: z.string() }),
+    input: z.strictObject({ sha256: z.string().regex(/^[0-9a-f]{64}$/) }),
+    verdict,
+    pump: z.strictObject({ mark: z.string() }),
+    conditions: z.record(z.string(), condition),
+    weights: z.array(
+      z.strictObject({
+        part: z.string(),
+        dry: z.number().describe('[kg]'),
+        contents: z.number().describe('[kg]'),
+        insulation: z.number().describe('[kg]'),
+      }),
+    ),
+    frequencies: z.array(z.number()).describe('Natural frequencies [Hz]; empty where none were worked out.'),
+    findings: z.array(finding),
+    assumptions: z.array(
+      z.strictObject({ path: z.string(), value: z.string(), source: z.string(), effect: z.string() }),
+    ),
+  })
+  .describe('Results of one review. SI units; x east, y north, z up.');
+
+/** What a results file holds. */
+export type ResultsFile = z.infer<typeof resultsShape>;
+
+/**
+ * JSON Schema of the results file, for programs that read it.
+ *
+ * @returns the schema, draft 2020-12
+ */
+export function resultsJsonSchema(): Readonly<Record<string, unknown>> {
+  return { title: 'Pipeborne results', ...z.toJSONSchema(resultsShape) };
+}

@@ -1,0 +1,28 @@
+import { citationText } from '../../sources/index.js';
+import type { ReportContext, View } from '../context.js';
+
+/**
+ * Everything the file did not say and that was taken instead, ranked by what it bears on.
+ *
+ * @param context - ranked assumptions
+ * @returns table rows
+ */
+export function assumptions(context: ReportContext) {
+  return {
+    full: context.reader === 'engineer',
+    rows: context.assumptions.map(({ assumption, mark, bearsOn, nearest }) => ({
+      mark,
+      what: assumption.what,
+      value: assumption.value,
+      path: assumption.path,
+      source: citationText(assumption.citation),
+      effect: assumption.effect,
+      bearsOn: bearsOn.join('; '),
+      touches: bearsOn.length > 0,
+      nearest: context.write.ratio(nearest),
+    })),
+    hasRows: context.assumptions.length > 0,
+    count: String(context.assumptions.length),
+    bearing: String(context.assumptions.filter((one) => one.bearsOn.length > 0).length),
+  } satisfies View;
+}

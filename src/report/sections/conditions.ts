@@ -1,0 +1,55 @@
+import { orderedConditions } from '../condition-order.js';
+import type { ReportContext, View } from '../context.js';
+
+/**
+ * What acts in each condition: contents, covering, temperature, pressure, travel stops.
+ *
+ * @param context - frame conditions and writer
+ * @returns one row per condition
+ */
+export function conditions(context: ReportContext) {
+  const { layout, response } = context.subject;
+  const { write } = context;
+  const rows = orderedConditions(response).flatMap((solved) => {
+    const condition = layout.frame.conditions.find((one) => one.name === solved.name);
+    if (condition === undefined) return [];
+    return [
+      {
+        name: condition.name,
+        isEmpty: condition.name === 'empty',
+        isFilled: condition.name === 'filled',
+        isTest: condition.name === 'test',
+        isRunning: condition.name === 'running',
+        isHot: condition.name === 'hot',
+        isCold: condition.name === 'cold',
+        full: condition.contentsDensity > 0,
+        density: write.quantity(condition.contentsDensity, 'density'),
+        covering: condition.covering,
+        temperature: write.quantity(condition.temperature, 'temperature'),
+        pressure: write.quantity(condition.pressure, 'pressure'),
+        stopped: condition.stopped.join(', '),
+        hasStopped: condition.stopped.length > 0,
+        absent: condition.absent.join(', '),
+        hasAbsent: condition.absent.length > 0,
+      },
+    ];
+  });
+  return {
+    installation: write.quantity(layout.frame.installationTemperature, 'temperature'),
+    rows,
+    residual: write.power(response.quality.residual),
+    conditioning: write.power(response.quality.reciprocalCondition),
+    unknowns: String(response.quality.unknowns),
+    lifted: rows.length > 0 ? liftedRows(context) : [],
+    hasLifted: liftedRows(context).length > 0,
+  } satisfies View;
+}
+
+function liftedRows(context: ReportContext) {
+  return orderedConditions(context.subject.response).flatMap((condition) => {
+    const marks = Object.entries(condition.supports)
+      .filter(([, support]) => support.states.includes('lifted'))
+      .map(([mark]) => mark);
+    return marks.length === 0 ? [] : [{ condition: condition.name, marks: marks.join(', ') }];
+  });
+}

@@ -1,0 +1,46 @@
+import { orderedConditions } from '../condition-order.js';
+import type { ReportContext, View } from '../context.js';
+import { supportWord } from '../support-word.js';
+
+/** Conditions in which movement matters, the still ones last. */
+const SHOWN = ['filled', 'running', 'hot', 'cold'];
+
+/**
+ * Movement of nozzles, supports and ends in each condition, from where they stood when erected.
+ *
+ * @param context - results and writer
+ * @returns one row per place, one group of three numbers per condition
+ */
+export function movements(context: ReportContext) {
+  const { layout, response } = context.subject;
+  const wanted = context.reader === 'engineer' ? SHOWN : ['hot', 'cold'];
+  const conditions = orderedConditions(response).filter((condition) => wanted.includes(condition.name));
+  const { suction, discharge } = layout.nozzles;
+  const places = [
+    { name: 'suction nozzle', kind: 'pump', point: suction.point },
+    { name: 'discharge nozzle', kind: 'pump', point: discharge.point },
+    ...layout.supports.map((support) => ({
+      name: support.mark,
+      kind: supportWord(support),
+      point: support.point,
+    })),
+  ];
+  const all = conditions.flatMap((condition) =>
+    places.flatMap((place) => condition.movements[place.point]?.translation ?? []),
+  );
+  const show = context.write.scaled('length', all);
+  return {
+    unit: context.write.unit('length'),
+    conditions: conditions.map((condition) => condition.name),
+    rows: places.map((place) => ({
+      name: place.name,
+      kind: place.kind,
+      movements: conditions.flatMap((condition) => {
+        const moved = condition.movements[place.point]?.translation;
+        return [show(moved?.[0]), show(moved?.[1]), show(moved?.[2])];
+      }),
+    })),
+    hasRows: conditions.length > 0,
+    installation: context.write.quantity(layout.frame.installationTemperature, 'temperature'),
+  } satisfies View;
+}

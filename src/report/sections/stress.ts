@@ -1,0 +1,63 @@
+import type { Finding } from '../../checks/finding.js';
+import type { ReportContext, View } from '../context.js';
+import { findingRow } from '../finding-row.js';
+
+/** Checks whose findings are stress in the pipe. */
+const STRESS = /sustained|displacement|occasional|hoop/;
+
+/**
+ * Stress in the pipe: the worst places of each check, and the factors of bends and tees they were found with.
+ *
+ * @param context - layout, findings and writer
+ * @returns table rows
+ */
+export function stress(context: ReportContext) {
+  const { layout, installation } = context.subject;
+  const { write } = context;
+  const found = context.findings.filter((finding) => STRESS.test(finding.check) && !finding.comparison);
+  const checks = [...new Set(found.map((finding) => finding.check))];
+  return {
+    code: installation.limits.stress.code,
+    edition: installation.limits.stress.edition ?? '',
+    groups: checks.map((check) =>
+      worstPlaces(
+        found.filter((finding) => finding.check === check),
+        context,
+      ),
+    ),
+    hasGroups: checks.length > 0,
+    lengthUnit: write.unit('length'),
+    bends: layout.bends.map((bend) => ({
+      name: bend.name,
+      line: bend.line,
+      pipe: bend.part.section.name,
+      radius: write.number(bend.part.radius.value, 'length'),
+      characteristic: write.plain(bend.factors.characteristic),
+      stiffEnds: String(bend.factors.stiffEnds),
+      stiffening: write.plain(bend.factors.stiffening),
+      flexibility: write.plain(bend.factors.flexibility),
+      intensification: write.plain(bend.factors.intensification),
+    })),
+    hasBends: layout.bends.length > 0,
+    tees: layout.tees.map((tee) => ({
+      name: tee.name,
+      line: tee.line,
+      make: tee.part.make,
+      intensification: write.plain(tee.intensification),
+    })),
+    hasTees: layout.tees.length > 0,
+  } satisfies View;
+}
+
+/** How many places of one check are printed; all of them stand under the findings. */
+const PLACES = 12;
+
+function worstPlaces(found: readonly Finding[], context: ReportContext) {
+  const sorted = [...found].sort((a, b) => (b.ratio ?? b.demand ?? 0) - (a.ratio ?? a.demand ?? 0));
+  return {
+    title: found[0]?.title ?? '',
+    rows: sorted.slice(0, PLACES).map((finding) => findingRow(finding, context)),
+    more: String(Math.max(0, found.length - PLACES)),
+    hasMore: found.length > PLACES,
+  };
+}

@@ -1,0 +1,68 @@
+import type { WeightRow } from '../../model/layout.js';
+import type { ReportContext, View } from '../context.js';
+import { originMark } from '../origin-mark.js';
+import { tributaryLoads } from '../tributary-loads.js';
+
+/**
+ * Weight of every part, by line, and the hand check of support loads by tributary lengths.
+ *
+ * @param context - results and writer
+ * @returns table rows
+ */
+export function weights(context: ReportContext) {
+  const { layout, response } = context.subject;
+  const rows = layout.weights;
+  const mass = context.write.scaled('mass', rows.map(total), { significant: 4 });
+  const lines = [...new Set(rows.map((row) => row.line))];
+  const sum = (part: (row: WeightRow) => number, chosen = rows): number =>
+    chosen.reduce((all, row) => all + part(row), 0);
+  const totals = (chosen: readonly WeightRow[]) => ({
+    dry: mass(sum((row) => row.dry, chosen)),
+    contents: mass(sum((row) => row.contents, chosen)),
+    covering: mass(sum((row) => row.covering, chosen)),
+    total: mass(sum(total, chosen)),
+  });
+  const checks = tributaryLoads(context.subject);
+  const load = context.write.scaled(
+    'force',
+    checks.flatMap((check) => [check.byHand, check.solved]),
+  );
+  const filled = response.conditions.filled;
+  return {
+    unit: context.write.unit('mass'),
+    groups: lines.map((line) => {
+      const chosen = rows.filter((row) => row.line === line);
+      return {
+        line,
+        rows: chosen.map((row) => ({
+          part: row.part,
+          dry: mass(row.dry),
+          contents: mass(row.contents),
+          covering: mass(row.covering),
+          total: mass(total(row)),
+          origin: originMark(row.mass.origin, context.assumptions),
+        })),
+        ...totals(chosen),
+      };
+    }),
+    ...totals(rows),
+    wholeWeight: context.write.quantity(filled?.weight, 'force', { significant: 4 }),
+    hasFilled: filled !== undefined,
+    forceUnit: context.write.unit('force'),
+    handChecks: checks.map((check) => ({
+      mark: check.mark,
+      before: context.write.quantity(check.before, 'length', { feetInches: true }),
+      after: context.write.quantity(check.after, 'length', { feetInches: true }),
+      byHand: load(check.byHand),
+      solved: load(check.solved),
+      difference: context.write.quantity((check.solved - check.byHand) / check.byHand, 'ratio', {
+        significant: 2,
+      }),
+    })),
+    hasHandChecks: checks.length > 0,
+  } satisfies View;
+}
+
+function total(row: WeightRow): number {
+  return row.dry + row.contents + row.covering;
+}

@@ -1,0 +1,103 @@
+import type { Part } from '../input/installation.js';
+import type { ReportContext } from './context.js';
+import { originMark } from './origin-mark.js';
+
+/**
+ * The walk of each line as the file gives it, part by part, side legs indented behind their tee.
+ *
+ * @param context - installation and writer
+ * @returns one group per line
+ */
+export function walkRows(context: ReportContext) {
+  return context.subject.installation.lines.map((line) => ({
+    line: line.name,
+    from: line.from,
+    rows: line.walk.flatMap((part) => partRows(part, context, 0)),
+  }));
+}
+
+interface WalkRow {
+  readonly [key: string]: string | boolean;
+  readonly name: string;
+  readonly kind: string;
+  readonly pipe: string;
+  readonly size: string;
+  readonly covering: string;
+  readonly origin: string;
+  readonly isSide: boolean;
+}
+
+function partRows(part: Part, context: ReportContext, depth: number): readonly WalkRow[] {
+  const row: WalkRow = {
+    name: part.name,
+    kind: part.kind.replace('-', ' '),
+    pipe: part.section.name,
+    size: sizeText(part, context),
+    covering: part.covering?.name ?? '–',
+    origin: partOrigin(part, context),
+    isSide: depth > 0,
+  };
+  if (part.kind !== 'tee') return [row];
+  return [row, ...part.side.walk.flatMap((side) => partRows(side, context, depth + 1))];
+}
+
+/** What tells this part from another of its kind: its length, radius, turn or class. */
+function sizeText(part: Part, context: ReportContext): string {
+  const { write } = context;
+  const long = { feetInches: true } as const;
+  switch (part.kind) {
+    case 'straight':
+      return write.quantity(part.length, 'length', long);
+    case 'elbow':
+      return `radius ${write.quantity(part.radius.value, 'length')}, to ${write.bearing(part.turn)}`;
+    case 'reducer':
+      return `to ${part.to.name}, ${part.shape}, ${write.quantity(part.length.value, 'length')}`;
+    case 'tee':
+      return `${part.make}, entered by the ${part.enterBy}, to ${write.bearing(part.turn)}, side to ${write.bearing(part.side.direction)}`;
+    case 'flange':
+      return `${part.standard} class ${part.class}, ${part.type}, ${part.face} face`;
+    case 'valve':
+      return `${part.valve}, ${write.quantity(part.length.value, 'length')}, ${write.quantity(part.mass.value, 'mass')}`;
+    case 'suction-diffuser':
+      return `${write.quantity(part.pumpLeg.value, 'length')} and ${write.quantity(part.pipeLeg.value, 'length')}, to ${write.bearing(part.turn)}, ${write.quantity(part.mass.value, 'mass')}`;
+    case 'flexible-connector':
+      return `${part.connector}, ${write.quantity(part.length, 'length')}, control rods ${part.rods}`;
+    case 'grooved-joint':
+      return part.type;
+    case 'weight':
+      return write.quantity(part.mass.value, 'mass');
+    case 'end':
+      return part.end;
+    case 'hanger':
+    case 'spring-hanger':
+    case 'rest':
+    case 'guide':
+    case 'stop':
+    case 'anchor':
+    case 'stand':
+      return part.rods?.length === undefined
+        ? '–'
+        : `rod ${write.quantity(part.rods.length, 'length', long)}`;
+  }
+}
+
+function partOrigin(part: Part, context: ReportContext): string {
+  const origin = (() => {
+    switch (part.kind) {
+      case 'elbow':
+        return part.radius.origin;
+      case 'reducer':
+      case 'tee':
+      case 'flange':
+      case 'valve':
+      case 'suction-diffuser':
+      case 'flexible-connector':
+      case 'grooved-joint':
+      case 'weight':
+        return part.mass.origin;
+      default:
+        return undefined;
+    }
+  })();
+  return origin === undefined ? 'given' : originMark(origin, context.assumptions);
+}

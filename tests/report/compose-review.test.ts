@@ -1,0 +1,148 @@
+import { describe, expect, test } from 'vitest';
+import { composeReview } from '../../src/report/compose-review.js';
+import type { Reader } from '../../src/report/context.js';
+import { reviewed } from './fixture.js';
+
+const whole = reviewed();
+const readers = ['contractor', 'engineer', 'commissioning'] as const;
+const options = { reader: 'engineer', units: 'us', version: '1.2.3' } as const;
+
+/** Everything in a view that is neither text nor truth value nor a list or record of them. */
+function leaks(value: unknown, path: string): readonly string[] {
+  if (typeof value === 'string') return /undefined|NaN|\[object/.test(value) ? [`${path}: ${value}`] : [];
+  if (typeof value === 'boolean') return [];
+  if (Array.isArray(value)) return value.flatMap((item, index) => leaks(item, `${path}[${index}]`));
+  if (typeof value === 'object' && value !== null)
+    return Object.entries(value).flatMap(([key, inner]) => leaks(inner, `${path}.${key}`));
+  return [`${path}: ${String(value)}`];
+}
+
+function section(review: ReturnType<typeof composeReview>, id: string): Record<string, unknown> {
+  const slots = review.view.sections as readonly Record<string, unknown>[];
+  return slots.find((one) => one[id] !== false)?.[id] as Record<string, unknown>;
+}
+
+describe.each(readers)('the view for the %s', (reader) => {
+  test.each(['us', 'si'] as const)('holds text, truth values and lists only, in %s units', (units) => {
+    expect(leaks(composeReview(whole, { ...options, reader, units }).view, 'view')).toEqual([]);
+  });
+});
+
+test('a number in a view would be found', () => {
+  expect(leaks({ rows: [{ load: 0.30000000000000004 }] }, 'view')).toEqual([
+    'view.rows[0].load: 0.30000000000000004',
+  ]);
+});
+
+test('the same review composed twice is the same', () => {
+  expect(JSON.stringify(composeReview(whole, options))).toBe(JSON.stringify(composeReview(whole, options)));
+});
+
+test('a reader without an outline is refused', () => {
+  expect(() => composeReview(whole, { ...options, reader: 'owner' as Reader })).toThrow(
+    'report.unknown-reader',
+  );
+});
+
+test('a response without conditions is refused', () => {
+  const empty = { ...whole, response: { ...whole.response, conditions: {} } };
+  expect(() => composeReview(empty, options)).toThrow('report.no-condition');
+});
+
+test('page one counts what was found', () => {
+  const counted = section(composeReview(whole, options), 'summary');
+  const judged = whole.findings.filter(
+    (finding) => !finding.comparison && finding.verdict !== 'does-not-apply',
+  );
+  expect(counted.judgedCount).toBe(String(judged.length));
+  const parts = ['meetsCount', 'exceedsCount', 'cannotTellCount'].map((key) => Number(counted[key]));
+  expect(parts.reduce((sum, one) => sum + one, 0)).toBe(judged.length);
+  expect(counted.assumptionCount).toBe('2');
+});
+
+test('page one names no comparison among what to put right', () => {
+  const named = section(composeReview(whole, options), 'summary').worst as readonly Record<string, unknown>[];
+  expect(named.length).toBe(3);
+  expect(named.every((one) => one.comparison === false)).toBe(true);
+});
+
+describe.each(['us', 'si'] as const)('the balance in %s units', (units) => {
+  const { balance } = section(composeReview(whole, { ...options, units }), 'support-loads') as {
+    balance: readonly { condition: string; weight: string; supports: string; difference: string }[];
+  };
+
+  test('is printed for every condition', () => {
+    expect(balance.map((row) => row.condition)).toEqual([
+      'empty',
+      'filled',
+      'test',
+      'running',
+      'hot',
+      'cold',
+    ]);
+  });
+
+  test('has support loads that add up to the weight', () => {
+    for (const row of balance) {
+      expect(row.supports).toBe(row.weight);
+      expect(row.difference).toBe('0');
+    }
+  });
+});
+
+test('the balance would show a support that is left out', () => {
+  const [first, ...others] = whole.layout.supports;
+  const lame = { ...whole, layout: { ...whole.layout, supports: others } };
+  const { balance } = section(composeReview(lame, options), 'support-loads') as {
+    balance: readonly { difference: string }[];
+  };
+  expect(first?.mark).toBeDefined();
+  expect(balance.some((row) => row.difference !== '0')).toBe(true);
+});
+
+test('the weight table adds up to the weight that is solved', () => {
+  const weights = section(composeReview(whole, options), 'weights') as { total: string; wholeWeight: string };
+  const numberOf = (text: string) => Number(text.replace(/[^0-9.]/g, ''));
+  expect(Math.abs(numberOf(weights.total) / numberOf(weights.wholeWeight) - 1)).toBeLessThan(1e-3);
+});
+
+test('a support on a level run agrees with its tributary length as far as that goes', () => {
+  const { handChecks } = section(composeReview(whole, options), 'weights') as {
+    handChecks: readonly { mark: string }[];
+  };
+  expect(handChecks.map((check) => check.mark)).toEqual(['H3', 'H4']);
+});
+
+test('the contractor reads what must be acted on, the engineer everything', () => {
+  const rows = (reader: Reader) =>
+    (
+      section(composeReview(whole, { ...options, reader }), 'findings').groups as readonly {
+        rows: readonly unknown[];
+      }[]
+    ).flatMap((group) => group.rows);
+  expect(rows('engineer').length).toBe(whole.findings.length);
+  expect(rows('contractor').length).toBeLessThan(whole.findings.length);
+});
+
+test('every finding beyond its limit or untold has a comment to paste', () => {
+  const { comments } = section(composeReview(whole, options), 'deviations') as {
+    comments: readonly unknown[];
+  };
+  const open = whole.findings.filter(
+    (one) => !one.comparison && ['exceeds', 'cannot-tell'].includes(one.verdict),
+  );
+  expect(comments.length).toBe(open.length);
+});
+
+test('an assumed value carries the number of its assumption', () => {
+  const inputs = section(composeReview(whole, options), 'inputs') as { motorWeight: { origin: string } };
+  expect(inputs.motorWeight.origin).toBe('assumed, A1');
+});
+
+test('a duct over the motor is where the headroom ends', () => {
+  const access = section(composeReview(whole, options), 'access') as {
+    lowest: string;
+    hasObstacles: boolean;
+  };
+  expect(access).toMatchObject({ lowest: 'duct', hasObstacles: true });
+});

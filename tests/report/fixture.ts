@@ -1,0 +1,155 @@
+/** A whole review of a small installation with something of everything, solved and checked, for tests of the report. */
+import { overallVerdict, runChecks } from '../../src/checks/index.js';
+import type { Assumption, Installation, Part, Sourced } from '../../src/input/installation.js';
+import { solveFrame } from '../../src/mechanics/index.js';
+import { buildLayout } from '../../src/model/index.js';
+import type { ReviewSubject } from '../../src/report/compose-review.js';
+import {
+  elbow,
+  end,
+  flange,
+  installation,
+  NPS4,
+  spring,
+  straight,
+  support,
+  tee,
+  valve,
+} from '../model/fixture.js';
+
+const rods = (mark: string, count: number): Part => ({
+  ...support('hanger', mark),
+  rods: { count, size: '5/8', length: 2, rating: rating },
+});
+const rating: Sourced = {
+  value: 8051,
+  origin: {
+    kind: 'catalogue',
+    table: 'hanger rods',
+    row: '5/8',
+    citation: { source: 'mss-sp-58', clause: 'table 3', confidence: 'two sources' },
+  },
+};
+
+const suction = [
+  flange('flange 1', 'raised'),
+  straight('straight 1', 0.5),
+  rods('H1', 1),
+  straight('straight 2', 0.3),
+  elbow('elbow 1', [0, 0, 1]),
+  straight('straight 3', 1.2),
+  elbow('elbow 2', [0, -1, 0]),
+  straight('straight 4', 0.4),
+  rods('H2', 2),
+  straight('straight 5', 3),
+  rods('H3', 1),
+  straight('straight 6', 1.2),
+  tee('tee 1', [1, 0, 0], [straight('straight 7', 0.5, NPS4), end('end 1', 'free')]),
+  straight('straight 8', 1.2),
+  rods('H4', 1),
+  straight('straight 9', 2.5),
+  end('end 2'),
+];
+const discharge = [
+  flange('flange 2', 'flat'),
+  straight('straight 10', 0.4),
+  flange('flange 3'),
+  valve('gate valve 1'),
+  flange('flange 4'),
+  straight('straight 11', 0.3),
+  spring('V1', 60_000, 2500),
+  straight('straight 12', 0.3),
+  elbow('elbow 3', [0, 0, 1], { mark: 'S1' }),
+  straight('straight 13', 1.5),
+  elbow('elbow 4', [1, 0, 0]),
+  straight('straight 14', 2.5),
+  rods('H5', 1),
+  straight('straight 15', 3),
+  end('end 3'),
+];
+
+const practice = { source: 'common-practice', clause: '', confidence: 'common practice' } as const;
+const assumptions: readonly Assumption[] = [
+  {
+    path: 'pump.motor.weight',
+    what: 'weight of the motor',
+    value: '130 kg',
+    citation: practice,
+    effect: 'read the nameplate',
+  },
+  {
+    path: 'limits.rods.edition',
+    what: 'edition of the rod ratings',
+    value: 'older',
+    citation: { source: 'mss-sp-58', clause: 'table 3', confidence: 'two sources' },
+    effect: 'the later edition allows other loads',
+  },
+];
+
+/** The installation: hung between two lines, with limits, a ceiling, a beam and a maker's table. */
+export function reviewedInstallation(change: Partial<Installation> = {}): Installation {
+  const plain = installation(suction, discharge);
+  return {
+    ...plain,
+    fingerprint: 'ab'.repeat(32),
+    review: {
+      project: 'Larkfield <pool> & hall',
+      location: 'Basement',
+      client: 'Parks Trust',
+      preparedBy: 'R. Okafor',
+      engineerOfRecord: 'to be named',
+      status: 'preliminary',
+      date: '2026-09-14',
+      revisions: [{ mark: 'A', date: '2026-09-14', by: 'R. Okafor', note: 'First issue' }],
+      notes: ['Levels are those of drawing 12.'],
+      units: 'us',
+    },
+    pump: {
+      ...plain.pump,
+      motor: {
+        ...plain.pump.motor,
+        mass: { value: 130, origin: { kind: 'assumed', path: 'pump.motor.weight' } },
+      },
+      duty: { ...plain.pump.duty, efficiency: 0.79 },
+      outline: { ...plain.pump.outline, withdrawal: { value: 0.6, origin: { kind: 'given', path: 'test' } } },
+    },
+    room: {
+      floor: 0,
+      ceiling: 4,
+      objects: [
+        { name: 'duct', kind: 'duct', low: [-1, -1, 3.5], high: [1, 1, 3.9], path: 'room.objects[0]' },
+      ],
+    },
+    limits: {
+      ...plain.limits,
+      nozzle: {
+        basis: 'maker',
+        comparisons: ['process-pump table', 'nozzle principal stress'],
+        maker: {
+          document: 'data sheet 4471',
+          suction: { axialForce: 3000, resultantMoment: 1500 },
+          discharge: { verticalForce: 3000 },
+        },
+      },
+      stress: {
+        code: 'B31.9',
+        edition: '2004',
+        hot: { value: 103e6, origin: { kind: 'given', path: 'test' } },
+        cold: { value: 103e6, origin: { kind: 'given', path: 'test' } },
+        cycles: { value: 7000, origin: { kind: 'given', path: 'test' } },
+      },
+    },
+    assumptions,
+    ...change,
+  };
+}
+
+/** The installation solved and checked. */
+export function reviewed(change: Partial<Installation> = {}): ReviewSubject {
+  const subject = reviewedInstallation(change);
+  const layout = buildLayout(subject);
+  const response = solveFrame(layout.frame);
+  const solved = { installation: subject, layout, response };
+  const findings = runChecks(solved);
+  return { ...solved, findings, verdict: overallVerdict(findings) };
+}
