@@ -67,6 +67,7 @@ function judgeTable(table: MarkupElement, complain: Complain): void {
   for (const row of rows) {
     // A group row of one cell runs over the whole table.
     if (row.attributes.role === 'group' && elementsOf(row).length === 1) continue;
-    if (filled(row) !== columns) complain('row-does-not-fit', row.line, { found: filled(row), wanted: columns });
+    if (filled(row) !== columns)
+      complain('row-does-not-fit', row.line, { found: filled(row), wanted: columns });
   }
 }

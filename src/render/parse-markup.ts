@@ -1,8 +1,8 @@
 /** Reads the filled template into elements and judges every one against the vocabulary, all faults in one go. */
 import { SaxesParser } from 'saxes';
 import { type Issue, IssuesError } from '../issues/issue.js';
-import type { MarkupElement, MarkupNode } from './markup.js';
 import { judgeDocument } from './judge-markup.js';
+import type { MarkupElement, MarkupNode } from './markup.js';
 import { allowedInside, takesText, VOCABULARY } from './vocabulary.js';
 
 /** Largest filled template that is read [bytes of UTF-16 / 2]. */
@@ -33,7 +33,12 @@ export function parseMarkup(text: string, name = 'review'): MarkupElement {
   const complain = (code: string, line: number, column: number, data: Issue['data']): void => {
     const near = (lines[line - 1] ?? '').trim().slice(0, 80);
     const place = { file: name, line, column: Math.max(1, column), path: 'markup' };
-    issues.push({ code: `render.markup.${code}`, severity: 'error', data: { ...data, template: name, line, near }, place });
+    issues.push({
+      code: `render.markup.${code}`,
+      severity: 'error',
+      data: { ...data, template: name, line, near },
+      place,
+    });
   };
   if (text.length > LARGEST_MARKUP) {
     complain('too-large', 1, 1, { size: text.length, largest: LARGEST_MARKUP });
@@ -57,9 +62,14 @@ export function parseMarkup(text: string, name = 'review'): MarkupElement {
   parser.on('opentag', (tag) => {
     if (broken) return;
     const attributes = tag.attributes as Record<string, string>;
-    if (open.length >= DEEPEST) return stop(`elements stand more than ${DEEPEST} deep`);
+    if (open.length >= DEEPEST) {
+      stop(`elements stand more than ${DEEPEST} deep`);
+      return;
+    }
     const parent = open.at(-1);
-    judgeElement(tag.name, attributes, parent?.name, (code, data) => complain(code, parser.line, parser.column, data));
+    judgeElement(tag.name, attributes, parent?.name, (code, data) =>
+      complain(code, parser.line, parser.column, data),
+    );
     open.push({ name: tag.name, attributes: normalised(attributes), children: [], line: parser.line });
   });
   parser.on('closetag', () => {
@@ -74,7 +84,8 @@ export function parseMarkup(text: string, name = 'review'): MarkupElement {
   const addText = (words: string): void => {
     const parent = open.at(-1);
     if (broken || !parent) return;
-    if (takesText(parent.name) || !VOCABULARY[parent.name]) parent.children.push({ kind: 'text', text: words.normalize('NFC') });
+    if (takesText(parent.name) || !VOCABULARY[parent.name])
+      parent.children.push({ kind: 'text', text: words.normalize('NFC') });
     else if (/\S/.test(words))
       complain('text-not-allowed', parser.line, parser.column, {
         inside: parent.name,
@@ -107,18 +118,31 @@ function judgeElement(
 ): void {
   const allowed = parent === undefined ? ['review'] : allowedInside(parent);
   const rule = Object.hasOwn(VOCABULARY, name) ? VOCABULARY[name] : undefined;
-  if (!rule) return complain('unknown-element', { found: name, inside: parent ?? 'the document', allowed });
+  if (!rule) {
+    complain('unknown-element', { found: name, inside: parent ?? 'the document', allowed });
+    return;
+  }
   if (!allowed.includes(name) && (parent === undefined || Object.hasOwn(VOCABULARY, parent)))
     complain('misplaced-element', { found: name, inside: parent ?? 'the document', allowed });
   for (const attribute of rule.required)
     if (!Object.hasOwn(attributes, attribute)) complain('missing-attribute', { element: name, attribute });
   for (const [attribute, value] of Object.entries(attributes)) {
     const wanted = Object.hasOwn(rule.attributes, attribute) ? rule.attributes[attribute] : undefined;
-    if (!wanted) complain('unknown-attribute', { element: name, found: attribute, allowed: Object.keys(rule.attributes) });
+    if (!wanted)
+      complain('unknown-attribute', {
+        element: name,
+        found: attribute,
+        allowed: Object.keys(rule.attributes),
+      });
     else if ('oneOf' in wanted) {
       if (!wanted.oneOf.includes(value))
         complain('wrong-value', { element: name, attribute, found: value, allowed: wanted.oneOf });
     } else if (!wanted.pattern.test(value))
-      complain('wrong-value', { element: name, attribute, found: value.slice(0, 60), allowed: [wanted.wanted] });
+      complain('wrong-value', {
+        element: name,
+        attribute,
+        found: value.slice(0, 60),
+        allowed: [wanted.wanted],
+      });
   }
 }

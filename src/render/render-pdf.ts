@@ -6,8 +6,8 @@ import { paginate } from './layout/paginate.js';
 import { styleDocument } from './layout/style-document.js';
 import { frameOf, type PageName } from './layout/style-sheet.js';
 import type { MarkupElement } from './markup.js';
-import { paintDocument } from './paint/paint-document.js';
 import { type Attachment, readDate } from './paint/metadata.js';
+import { paintDocument } from './paint/paint-document.js';
 import type { Running } from './paint/paint-page.js';
 import { parseMarkup } from './parse-markup.js';
 

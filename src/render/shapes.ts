@@ -24,7 +24,12 @@ export const STROKES: Readonly<Record<StrokeStyle, Stroke>> = {
 export const HATCH = { step: 3.6, width: 0.35 } as const;
 
 /** How much of its ink a fill takes. */
-const TINTS: Readonly<Record<Exclude<FillStyle, 'none' | 'hatch'>, number>> = { white: 0, light: 0.09, mid: 0.24, dark: 0.62 };
+const TINTS: Readonly<Record<Exclude<FillStyle, 'none' | 'hatch'>, number>> = {
+  white: 0,
+  light: 0.09,
+  mid: 0.24,
+  dark: 0.62,
+};
 
 export const inkColour = (ink: Ink): Colour => INKS[ink];
 
@@ -68,17 +73,53 @@ const circle = (cx: number, cy: number, r: number): readonly PathStep[] => {
 
 /** A tick; a filled box with a cross; an open circle with a question mark; a dash: told apart without colour. */
 export const VERDICT_SHAPES: Readonly<Record<VerdictWord, readonly MarkStroke[]>> = {
-  meets: [{ steps: [['M', 0.06, 0.56], ['L', 0.34, 0.86], ['L', 0.94, 0.12]], ink: 'black', width: 0.14 }],
+  meets: [
+    {
+      steps: [
+        ['M', 0.06, 0.56],
+        ['L', 0.34, 0.86],
+        ['L', 0.94, 0.12],
+      ],
+      ink: 'black',
+      width: 0.14,
+    },
+  ],
   exceeds: [
     { steps: [['M', 0, 0], ['L', 1, 0], ['L', 1, 1], ['L', 0, 1], ['Z']], ink: 'accent' },
-    { steps: [['M', 0.25, 0.25], ['L', 0.75, 0.75], ['M', 0.75, 0.25], ['L', 0.25, 0.75]], ink: 'white', width: 0.13 },
+    {
+      steps: [
+        ['M', 0.25, 0.25],
+        ['L', 0.75, 0.75],
+        ['M', 0.75, 0.25],
+        ['L', 0.25, 0.75],
+      ],
+      ink: 'white',
+      width: 0.13,
+    },
   ],
   'cannot-tell': [
     { steps: circle(0.5, 0.5, R), ink: 'black', width: 0.1 },
-    { steps: [['M', 0.34, 0.38], ['C', 0.34, 0.38 - K, 0.66, 0.38 - K, 0.66, 0.39], ['C', 0.66, 0.5, 0.5, 0.48, 0.5, 0.6]], ink: 'black', width: 0.1 },
+    {
+      steps: [
+        ['M', 0.34, 0.38],
+        ['C', 0.34, 0.38 - K, 0.66, 0.38 - K, 0.66, 0.39],
+        ['C', 0.66, 0.5, 0.5, 0.48, 0.5, 0.6],
+      ],
+      ink: 'black',
+      width: 0.1,
+    },
     { steps: circle(0.5, 0.74, 0.065), ink: 'black' },
   ],
-  'does-not-apply': [{ steps: [['M', 0.12, 0.5], ['L', 0.88, 0.5]], ink: 'black', width: 0.13 }],
+  'does-not-apply': [
+    {
+      steps: [
+        ['M', 0.12, 0.5],
+        ['L', 0.88, 0.5],
+      ],
+      ink: 'black',
+      width: 0.13,
+    },
+  ],
 };
 
 /** Side of a verdict shape against the size of its text: as tall as the capitals, or a little more. */

@@ -16,11 +16,16 @@ export interface ElementRule {
 
 const text: AttributeRule = { pattern: /\S/, wanted: 'a text' };
 const anyText: AttributeRule = { pattern: /^/, wanted: 'a text' };
-const id: AttributeRule = { pattern: /^[A-Za-z][\w.:-]*$/, wanted: 'an id: a letter, then letters, digits, - . : _' };
+const id: AttributeRule = {
+  pattern: /^[A-Za-z][\w.:-]*$/,
+  wanted: 'an id: a letter, then letters, digits, - . : _',
+};
 const span: AttributeRule = { pattern: /^([1-9]|[1-3]\d)$/, wanted: 'a whole number from 1 to 39' };
 const columns: AttributeRule = {
-  pattern: /^\s*(left|right|centre|decimal)(:\d{1,3}(\.\d+)?)?(\s+(left|right|centre|decimal)(:\d{1,3}(\.\d+)?)?)*\s*$/,
-  wanted: 'a word for each column: left, right, centre or decimal, with a share if wished, as in "left:3 decimal:1"',
+  pattern:
+    /^\s*(left|right|centre|decimal)(:\d{1,3}(\.\d+)?)?(\s+(left|right|centre|decimal)(:\d{1,3}(\.\d+)?)?)*\s*$/,
+  wanted:
+    'a word for each column: left, right, centre or decimal, with a share if wished, as in "left:3 decimal:1"',
 };
 
 const rule = (
@@ -50,12 +55,24 @@ export const VERDICTS = ['meets', 'exceeds', 'cannot-tell', 'does-not-apply'] as
 export type VerdictWord = (typeof VERDICTS)[number];
 
 export const VOCABULARY: Readonly<Record<string, ElementRule>> = {
-  review: rule('blocks', { title: text, language: { pattern: /^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, wanted: 'a language such as en-US' } }, ['title', 'language']),
-  section: rule('blocks', { id, title: text, level: { oneOf: ['1', '2'] }, page: { oneOf: ['new'] } }, ['id', 'title']),
+  review: rule(
+    'blocks',
+    {
+      title: text,
+      language: { pattern: /^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, wanted: 'a language such as en-US' },
+    },
+    ['title', 'language'],
+  ),
+  section: rule('blocks', { id, title: text, level: { oneOf: ['1', '2'] }, page: { oneOf: ['new'] } }, [
+    'id',
+    'title',
+  ]),
   p: rule('inline', { role: { oneOf: ['lead', 'small', 'verdict', 'caution'] } }),
   list: rule(['item'], { ordered: { oneOf: ['yes', 'no'] } }),
   item: rule('mixed'),
-  note: rule('mixed', { kind: { oneOf: ['caution', 'information', 'assumption'] }, title: anyText }, ['kind']),
+  note: rule('mixed', { kind: { oneOf: ['caution', 'information', 'assumption'] }, title: anyText }, [
+    'kind',
+  ]),
   table: rule(['head', 'row'], { caption: anyText, id, columns }, ['columns']),
   head: rule(['row']),
   row: rule(['cell'], { role: { oneOf: ['total', 'group', 'exceeds'] } }),

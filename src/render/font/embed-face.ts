@@ -1,10 +1,14 @@
 /** Puts a subset of a face into a PDF: text is written as glyph numbers, with a table back to Unicode. */
 import { type PDFContext, PDFHexString, PDFName, type PDFRef } from 'pdf-lib';
 import { subsetTrueType } from './subset.js';
-import { type Face, glyphOf } from './typeface.js';
 import type { TrueType } from './true-type.js';
+import { type Face, glyphOf } from './typeface.js';
 
-const POSTSCRIPT_STYLES: Readonly<Record<Face, string>> = { regular: 'Regular', bold: 'SemiBold', italic: 'It' };
+const POSTSCRIPT_STYLES: Readonly<Record<Face, string>> = {
+  regular: 'Regular',
+  bold: 'SemiBold',
+  italic: 'It',
+};
 
 /** A face while text is written with it: remembers every glyph used and the sign it stands for. */
 export interface UsedFace {
@@ -50,7 +54,13 @@ export function useFace(font: TrueType): UsedFace {
  * @param used - glyphs used and their signs
  * @param ref - where pages look for the font
  */
-export function embedFace(context: PDFContext, face: Face, font: TrueType, used: ReadonlyMap<number, number>, ref: PDFRef): void {
+export function embedFace(
+  context: PDFContext,
+  face: Face,
+  font: TrueType,
+  used: ReadonlyMap<number, number>,
+  ref: PDFRef,
+): void {
   const glyphs = [...used.keys()].sort((a, b) => a - b);
   const name = PDFName.of(`${subsetTag(face, glyphs)}+SourceSans3-${POSTSCRIPT_STYLES[face]}`);
   const em = (value: number): number => Math.round((value * 1000) / font.unitsPerEm);
@@ -71,7 +81,11 @@ export function embedFace(context: PDFContext, face: Face, font: TrueType, used:
     Type: 'Font',
     Subtype: 'CIDFontType2',
     BaseFont: name,
-    CIDSystemInfo: { Registry: PDFHexString.fromText('Adobe'), Ordering: PDFHexString.fromText('Identity'), Supplement: 0 },
+    CIDSystemInfo: {
+      Registry: PDFHexString.fromText('Adobe'),
+      Ordering: PDFHexString.fromText('Identity'),
+      Supplement: 0,
+    },
     FontDescriptor: context.register(descriptor),
     DW: 0,
     W: widthRuns(glyphs, (glyph) => em(font.advanceOf(glyph))),

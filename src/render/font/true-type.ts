@@ -21,7 +21,8 @@ export interface TrueType {
 }
 
 /** A window on part of a file, to read big-endian numbers from. */
-export const viewOf = (bytes: Uint8Array): DataView => new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+export const viewOf = (bytes: Uint8Array): DataView =>
+  new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
 
 /**
  * Reads a TrueType file with `glyf` outlines.
@@ -90,7 +91,8 @@ function readDirectory(bytes: Uint8Array): Map<string, Uint8Array> {
 function readOffsets(loca: Uint8Array, isLong: boolean, glyphCount: number): Uint32Array {
   const view = viewOf(loca);
   const offsets = new Uint32Array(glyphCount + 1);
-  for (let i = 0; i <= glyphCount; i++) offsets[i] = isLong ? view.getUint32(4 * i) : 2 * view.getUint16(2 * i);
+  for (let i = 0; i <= glyphCount; i++)
+    offsets[i] = isLong ? view.getUint32(4 * i) : 2 * view.getUint16(2 * i);
   return offsets;
 }
 

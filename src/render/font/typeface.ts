@@ -25,7 +25,10 @@ const STANDS_FOR: ReadonlyMap<number, number> = new Map([
 
 /** Whether a sign only takes room. */
 export const isBlank = (codePoint: number): boolean =>
-  codePoint === 0x20 || codePoint === 0xa0 || (codePoint >= 0x2000 && codePoint <= 0x200b) || codePoint === 0x202f;
+  codePoint === 0x20 ||
+  codePoint === 0xa0 ||
+  (codePoint >= 0x2000 && codePoint <= 0x200b) ||
+  codePoint === 0x202f;
 
 /** Glyph number of a sign, through its near equal if the face lacks it; 0 when there is none. */
 export function glyphOf(face: TrueType, codePoint: number): number {

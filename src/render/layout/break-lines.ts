@@ -1,7 +1,6 @@
 /** Measure step for text: spans become lines no wider than their column. */
 import type { Measure } from '../font/typeface.js';
 import type { VerdictWord } from '../vocabulary.js';
-import { VERDICT_WORDS } from '../words.js';
 import type { TextStyle } from './style-sheet.js';
 import type { Span } from './styled.js';
 
@@ -62,14 +61,24 @@ function wordsOf(spans: readonly Span[], measure: Measure): readonly Word[] {
       last.pieces.push(piece);
       last.width += piece.width;
     } else {
-      words.push({ pieces: [piece], width: piece.width, startsLine, ...(blank && !startsLine ? { blank } : {}) });
+      words.push({
+        pieces: [piece],
+        width: piece.width,
+        startsLine,
+        ...(blank && !startsLine ? { blank } : {}),
+      });
     }
     blank = undefined;
     open = true;
     startsLine = false;
   };
   const addText = (span: Extract<Span, { kind: 'text' }>): void => {
-    const run = (text: string): Run => ({ ...span, x: 0, text, width: measure(text, span.style.face, span.style.size) });
+    const run = (text: string): Run => ({
+      ...span,
+      x: 0,
+      text,
+      width: measure(text, span.style.face, span.style.size),
+    });
     for (const part of span.text.split(/( )/)) {
       if (part === ' ') {
         blank = run(' ');
@@ -91,10 +100,9 @@ function wordsOf(spans: readonly Span[], measure: Measure): readonly Word[] {
       startsLine = true;
       blank = undefined;
     } else {
-      const face = span.verdict === 'exceeds' ? 'bold' : span.style.face;
-      const style: TextStyle = { ...span.style, face };
-      add({ kind: 'mark', x: 0, width: (MARK_WIDTH + MARK_GAP) * style.size, verdict: span.verdict, style });
-      addText({ kind: 'text', text: VERDICT_WORDS[span.verdict], style, rise: 0 });
+      const { style, verdict } = span;
+      add({ kind: 'mark', x: 0, width: (MARK_WIDTH + MARK_GAP) * style.size, verdict, style });
+      addText({ kind: 'text', text: span.word, style, rise: 0 });
     }
   }
   return words;
@@ -108,7 +116,12 @@ function splitWord(word: Word, width: number, measure: Measure): readonly Word[]
   const close = (): void => {
     if (pieces.length === 0) return;
     const first = parts.length === 0;
-    parts.push({ pieces, width: sum, startsLine: first ? word.startsLine : false, ...(first && word.blank ? { blank: word.blank } : {}) });
+    parts.push({
+      pieces,
+      width: sum,
+      startsLine: first ? word.startsLine : false,
+      ...(first && word.blank ? { blank: word.blank } : {}),
+    });
     pieces = [];
     sum = 0;
   };
@@ -143,7 +156,10 @@ function splitWord(word: Word, width: number, measure: Measure): readonly Word[]
 }
 
 /** Width of the widest stretch that is not broken, and of the whole text on one line [points]. */
-export function textExtents(spans: readonly Span[], measure: Measure): { readonly narrowest: number; readonly natural: number } {
+export function textExtents(
+  spans: readonly Span[],
+  measure: Measure,
+): { readonly narrowest: number; readonly natural: number } {
   let narrowest = 0;
   let natural = 0;
   let line = 0;
@@ -189,7 +205,8 @@ export function breakLines(spans: readonly Span[], width: number, measure: Measu
     const parts = whole.width > width + 0.001 ? splitWord(whole, width, measure) : [whole];
     for (const word of parts.length > 0 ? parts : [whole]) {
       const needed = x + (word.blank?.width ?? 0) + word.width;
-      if (!isFirst && (word.startsLine || (x > 0 && needed > width + 0.001))) close(!word.startsLine && word.blank !== undefined);
+      if (!isFirst && (word.startsLine || (x > 0 && needed > width + 0.001)))
+        close(!word.startsLine && word.blank !== undefined);
       append(word);
       isFirst = false;
     }
@@ -204,8 +221,13 @@ function joinRuns(pieces: readonly Piece[], blankAtEnd: boolean): readonly Piece
   for (const piece of pieces) {
     const last = joined.at(-1);
     const same =
-      piece.kind === 'text' && last?.kind === 'text' && last.style === piece.style && last.rise === piece.rise && last.link === piece.link;
-    if (same) joined[joined.length - 1] = { ...last, text: last.text + piece.text, width: last.width + piece.width };
+      piece.kind === 'text' &&
+      last?.kind === 'text' &&
+      last.style === piece.style &&
+      last.rise === piece.rise &&
+      last.link === piece.link;
+    if (same)
+      joined[joined.length - 1] = { ...last, text: last.text + piece.text, width: last.width + piece.width };
     else joined.push(piece);
   }
   const last = joined.at(-1);

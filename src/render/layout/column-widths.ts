@@ -26,7 +26,9 @@ export function columnWidths(needs: readonly ColumnNeed[], width: number): reado
   // Water-filling: a column that has reached its natural width hands its share on.
   for (let round = 0; round <= needs.length && spare > 1e-6; round++) {
     const wanting = needs.map((need, i) => Math.max(0, need.natural - (widths[i] ?? 0)));
-    const weights = needs.map((need, i) => ((wanting[i] ?? 0) > 1e-6 ? need.share * Math.sqrt(wanting[i] ?? 0) : 0));
+    const weights = needs.map((need, i) =>
+      (wanting[i] ?? 0) > 1e-6 ? need.share * Math.sqrt(wanting[i] ?? 0) : 0,
+    );
     const total = sum(weights);
     if (total === 0) break;
     const given = weights.map((weight, i) => Math.min(wanting[i] ?? 0, (spare * weight) / total));

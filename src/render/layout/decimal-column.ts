@@ -13,7 +13,7 @@ export interface DecimalCell {
 }
 
 /** Sign, digits with group marks; what follows belongs right of the line. */
-const NUMBER = /^[±+\-−–<>≤≥≈~ ]*\d(?:[\d,\u2009\u202f\u00a0 ]*\d)?/u;
+const NUMBER = /^[–—−-]$|^[±+\-−–<>≤≥≈~ ]*\d(?:[\d,\u2009\u202f\u00a0 ]*\d)?/u;
 
 /**
  * Splits a cell of a decimal column at its decimal sign.
@@ -25,6 +25,7 @@ const NUMBER = /^[±+\-−–<>≤≥≈~ ]*\d(?:[\d,\u2009\u202f\u00a0 ]*\d)?/u
 export function decimalCell(spans: readonly Span[], measure: Measure): DecimalCell | undefined {
   const [first] = spans;
   if (first?.kind !== 'text' || spans.some((span) => span.kind === 'break')) return undefined;
+  // A dash alone stands where the units stand.
   const whole = NUMBER.exec(first.text)?.[0];
   if (whole === undefined) return undefined;
   const [line] = breakLines(spans, Number.POSITIVE_INFINITY, measure);

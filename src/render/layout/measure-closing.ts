@@ -12,7 +12,11 @@ const SIGNING_ROOM = 34;
 const NUMBER_ROOM = 26;
 
 /** Titles of the sections with the pages they start on. */
-export function measureContents(title: readonly Span[], entries: readonly ContentsEntry[], space: Space): readonly Piece[] {
+export function measureContents(
+  title: readonly Span[],
+  entries: readonly ContentsEntry[],
+  space: Space,
+): readonly Piece[] {
   const { measure } = space;
   const width = Math.min(space.width, WIDEST_TEXT);
   const list: Tag = { role: 'TOC', parent: space.parent };
@@ -37,13 +41,18 @@ export function measureContents(title: readonly Span[], entries: readonly Conten
       const words = placeLine(line, { x: space.x + indent, y: 0, width: room }, style, 'left', tag);
       const isLast = k === lines.length - 1;
       const y = baselineOf(style.leading, style.size);
-      const items: Item[] = [...words];
+      const items: Item[] = words.map((item) => (item.kind === 'text' ? { ...item, quiet: true } : item));
       if (isLast) {
         const from = space.x + indent + line.width + 5;
         items.push(...leader(from, space.x + width - NUMBER_ROOM + 4, y));
         items.push({ kind: 'page-number', x: space.x + width, y, target: entry.id, style, tag });
       }
-      return { before: k > 0 ? 0 : i > 0 && entry.level === 1 ? 3 : i === 0 ? 4 : 0, height: style.leading, hold: isLast ? 'free' : 'strong', items };
+      return {
+        before: k > 0 ? 0 : i > 0 && entry.level === 1 ? 3 : i === 0 ? 4 : 0,
+        height: style.leading,
+        hold: isLast ? 'free' : 'strong',
+        items,
+      };
     });
   });
   if (rows.length === 0) return [];
@@ -54,7 +63,8 @@ export function measureContents(title: readonly Span[], entries: readonly Conten
 function leader(from: number, to: number, y: number): readonly Item[] {
   const step = 5;
   const items: Item[] = [];
-  for (let x = Math.ceil(from / step) * step; x < to; x += step) items.push({ kind: 'fill', x, y: y - 0.7, width: 0.7, height: 0.7, ink: 'grey' });
+  for (let x = Math.ceil(from / step) * step; x < to; x += step)
+    items.push({ kind: 'fill', x, y: y - 0.7, width: 0.7, height: 0.7, ink: 'grey' });
   return items;
 }
 
@@ -71,10 +81,20 @@ export function measureSignatures(labels: readonly (readonly Span[])[], space: S
       const x = space.x + side * (width + gap);
       const rule: Item = { kind: 'fill', x, y: SIGNING_ROOM, width, height: 0.5, ink: 'black' };
       const label: Tag = { role: 'P', parent: tag };
-      return [rule, ...lines.flatMap((line, k) => placeLine(line, { x, y: SIGNING_ROOM + 2 + k * style.leading, width }, style, 'left', label))];
+      return [
+        rule,
+        ...lines.flatMap((line, k) =>
+          placeLine(line, { x, y: SIGNING_ROOM + 2 + k * style.leading, width }, style, 'left', label),
+        ),
+      ];
     });
     const most = Math.max(1, ...pair.map((lines) => lines.length));
-    pieces.push({ before: i === 0 ? GAP.block : 4, height: SIGNING_ROOM + 2 + most * style.leading, hold: 'free', items });
+    pieces.push({
+      before: i === 0 ? GAP.block : 4,
+      height: SIGNING_ROOM + 2 + most * style.leading,
+      hold: 'free',
+      items,
+    });
   }
   return heldTogether(pieces, 'weak');
 }

@@ -3,8 +3,8 @@ import type { Drawing } from '../../drawing/drawing.js';
 import type { Measure } from '../font/typeface.js';
 import { breakLines } from './break-lines.js';
 import { measureContents, measureSignatures } from './measure-closing.js';
-import { measureCalculation, measureCaution, measureFacts, measureNote } from './measure-framed.js';
 import { measureFigures } from './measure-figures.js';
+import { measureCalculation, measureCaution, measureFacts, measureNote } from './measure-framed.js';
 import { measureTable } from './measure-table.js';
 import { heldTogether, type Piece, type Tag, withGap } from './piece.js';
 import { paragraphPieces } from './place-lines.js';
@@ -44,15 +44,25 @@ export function measureDocument(
   const root: Tag = { role: 'Document', parent: undefined };
   const space: Space = { x: 0, width: frame.width, tallest: frame.height, parent: root, measure, drawings };
   const lines = breakLines(document.title, frame.width, measure);
-  const title = paragraphPieces(lines, { x: 0, width: frame.width, style: STYLES.title, before: 0, tag: { role: 'Title', parent: root } });
+  const title = paragraphPieces(lines, {
+    x: 0,
+    width: frame.width,
+    style: STYLES.title,
+    before: 0,
+    tag: { role: 'Title', parent: root },
+  });
   return [...heldTogether([...title], 'strong').map(strongLast), ...measureBlocks(document.blocks, space)];
 }
 
 const strongLast = (piece: Piece): Piece => ({ ...piece, hold: 'strong' });
 
+/** Blocks with an edge of their own: what follows keeps its distance. */
+const FRAMED: ReadonlySet<string> = new Set(['table', 'note', 'figure', 'calculation', 'facts', 'contents']);
+
 const measureBlocks: MeasureBlocks = (blocks, space) => {
   const pieces: Piece[] = [];
   let breakNext = false;
+  let afterFrame = false;
   for (let i = 0; i < blocks.length; i++) {
     const block = blocks[i];
     if (!block) continue;
@@ -61,13 +71,17 @@ const measureBlocks: MeasureBlocks = (blocks, space) => {
       continue;
     }
     const next = blocks[i + 1];
-    const pair = block.kind === 'figure' && block.half && next?.kind === 'figure' && next.half ? next : undefined;
-    const measured = pair && block.kind === 'figure' ? measureFigures([block, pair], space) : measureBlock(block, space);
+    const pair =
+      block.kind === 'figure' && block.half && next?.kind === 'figure' && next.half ? next : undefined;
+    const measured =
+      pair && block.kind === 'figure' ? measureFigures([block, pair], space) : measureBlock(block, space);
     if (pair) i += 1;
     const [first, ...rest] = measured;
     if (!first) continue;
-    pieces.push(breakNext ? { ...first, newPage: true } : first, ...rest);
+    const before = afterFrame ? Math.max(first.before, GAP.block) : first.before;
+    pieces.push({ ...first, before, ...(breakNext ? { newPage: true } : {}) }, ...rest);
     breakNext = false;
+    afterFrame = FRAMED.has(block.kind);
   }
   return pieces;
 };
@@ -83,7 +97,13 @@ function measureBlock(block: StyledBlock, space: Space): readonly Piece[] {
       const width = Math.min(space.width, WIDEST_TEXT);
       const tag: Tag = { role: 'P', parent: space.parent };
       const before = block.role === 'verdict' || block.role === 'lead' ? GAP.block : GAP.paragraph;
-      return paragraphPieces(breakLines(block.spans, width, measure), { x: space.x, width, style, before, tag });
+      return paragraphPieces(breakLines(block.spans, width, measure), {
+        x: space.x,
+        width,
+        style,
+        before,
+        tag,
+      });
     }
     case 'list':
       return measureList(block, space);
@@ -112,7 +132,11 @@ function measureSection(block: Extract<StyledBlock, { kind: 'section' }>, space:
   const tag: Tag = { role: 'Sect', parent: space.parent };
   const heading: Tag = { role: block.level === 1 ? 'H1' : 'H2', parent: tag };
   const style = block.level === 1 ? STYLES.heading1 : STYLES.heading2;
-  const lines = breakLines([{ kind: 'text', text: block.title.trim(), style, rise: 0 }], space.width, space.measure);
+  const lines = breakLines(
+    [{ kind: 'text', text: block.title.trim(), style, rise: 0 }],
+    space.width,
+    space.measure,
+  );
   const pieces = paragraphPieces(lines, {
     x: space.x,
     width: space.width,
@@ -121,13 +145,19 @@ function measureSection(block: Extract<StyledBlock, { kind: 'section' }>, space:
     tag: heading,
   });
   const inside = measureBlocks(block.blocks, { ...space, parent: tag });
-  const opened = pieces.map((piece, i): Piece => ({
-    ...piece,
-    hold: inside.length > 0 || i < pieces.length - 1 ? 'strong' : 'free',
-    ...(i === 0
-      ? { anchors: [block.id], bookmark: { title: block.title, level: block.level }, ...(block.newPage ? { newPage: true } : {}) }
-      : {}),
-  }));
+  const opened = pieces.map(
+    (piece, i): Piece => ({
+      ...piece,
+      hold: inside.length > 0 || i < pieces.length - 1 ? 'strong' : 'free',
+      ...(i === 0
+        ? {
+            anchors: [block.id],
+            bookmark: { title: block.title, level: block.level },
+            ...(block.newPage ? { newPage: true } : {}),
+          }
+        : {}),
+    }),
+  );
   const first = inside[0]?.before ?? 0;
   return [...opened, ...withGap(inside, Math.min(first, GAP.afterHeading))];
 }
@@ -146,11 +176,23 @@ function measureList(block: Extract<StyledBlock, { kind: 'list' }>, space: Space
     // Numbers hang from the right of their column so that 9 and 10 line up.
     const x = space.x + (block.ordered ? indent - 6 - labelWidth : 0);
     const body: Tag = { role: 'LBody', parent: entry };
-    const [first, ...rest] = measureBlocks(item, { ...space, x: space.x + indent, width: space.width - indent, parent: body });
-    const marker = { kind: 'text' as const, x, y: style.leading / 2 + 0.33 * style.size, width: labelWidth, text: label, style, tag };
+    const [first, ...rest] = measureBlocks(item, {
+      ...space,
+      x: space.x + indent,
+      width: space.width - indent,
+      parent: body,
+    });
+    const marker = {
+      kind: 'text' as const,
+      x,
+      y: style.leading / 2 + 0.33 * style.size,
+      width: labelWidth,
+      text: label,
+      style,
+      tag,
+    };
     const before = i === 0 ? GAP.paragraph : GAP.item;
     if (!first) return [{ before, height: style.leading, hold: 'free' as const, items: [marker] }];
     return [{ ...first, before, items: [marker, ...first.items] }, ...rest];
   });
 }
-

@@ -37,11 +37,20 @@ export function measureFigures(figures: readonly StyledFigure[], space: Space): 
 function measureFigure(figure: StyledFigure, space: Space): Measured {
   const drawing = Object.hasOwn(space.drawings, figure.drawing) ? space.drawings[figure.drawing] : undefined;
   if (!drawing)
-    throw new EngineError('render.unknown-drawing', { found: figure.drawing, line: figure.line, available: Object.keys(space.drawings) });
+    throw new EngineError('render.unknown-drawing', {
+      found: figure.drawing,
+      line: figure.line,
+      available: Object.keys(space.drawings),
+    });
   const lines = breakLines(figure.caption, space.width, space.measure);
   const captionHeight = lines.length === 0 ? 0 : CAPTION_GAP + lines.length * STYLES.caption.leading;
   const room = space.tallest - captionHeight;
-  if (room < 20) throw new EngineError('render.block-too-tall', { block: `figure ${figure.drawing}`, height: captionHeight, available: space.tallest });
+  if (room < 20)
+    throw new EngineError('render.block-too-tall', {
+      block: `figure ${figure.drawing}`,
+      height: captionHeight,
+      available: space.tallest,
+    });
   const scale = Math.min(1, space.width / drawing.width, room / drawing.height);
   const group: Tag = { role: 'Div', parent: space.parent };
   const picture: Item = {
@@ -57,7 +66,13 @@ function measureFigure(figure: StyledFigure, space: Space): Measured {
   const caption: Tag = { role: 'Caption', parent: group };
   const top = picture.height + CAPTION_GAP;
   const words = lines.flatMap((line: Line, i) =>
-    placeLine(line, { x: space.x, y: top + i * STYLES.caption.leading, width: space.width }, STYLES.caption, 'left', caption),
+    placeLine(
+      line,
+      { x: space.x, y: top + i * STYLES.caption.leading, width: space.width },
+      STYLES.caption,
+      'left',
+      caption,
+    ),
   );
   return { items: [picture, ...words], height: picture.height + captionHeight };
 }

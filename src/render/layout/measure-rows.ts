@@ -42,6 +42,8 @@ export interface Rule {
 export interface Grid {
   readonly x: number;
   readonly widths: readonly number[];
+  /** Extra room before the words of each column [points]. */
+  readonly leads: readonly number[];
   /** Room right of the decimal sign in each decimal column [points]. */
   readonly afterDecimal: readonly number[];
   readonly cellTop: number;
@@ -49,7 +51,12 @@ export interface Grid {
   readonly tallest: number;
 }
 
-const ALIGN: Readonly<Record<ColumnKind, Align>> = { left: 'left', right: 'right', centre: 'centre', decimal: 'right' };
+const ALIGN: Readonly<Record<ColumnKind, Align>> = {
+  left: 'left',
+  right: 'right',
+  centre: 'centre',
+  decimal: 'right',
+};
 
 interface SetCell {
   readonly cell: GridCell;
@@ -74,7 +81,12 @@ export function measureRow(row: GridRow, grid: Grid, measure: Measure): readonly
   const lineCount = Math.max(1, ...cells.map((set) => set.lines.length));
   const { leading } = row.style;
   const most = Math.floor((grid.tallest - 2 * grid.cellTop) / leading);
-  if (most < 1) throw new EngineError('render.block-too-tall', { block: 'row', height: leading, available: grid.tallest });
+  if (most < 1)
+    throw new EngineError('render.block-too-tall', {
+      block: 'row',
+      height: leading,
+      available: grid.tallest,
+    });
   const pieces: Piece[] = [];
   for (let from = 0; from < lineCount; from += most) {
     const count = Math.min(most, lineCount - from);
@@ -86,7 +98,15 @@ export function measureRow(row: GridRow, grid: Grid, measure: Measure): readonly
       lines.forEach((line, i) => {
         const y = grid.cellTop + drop + i * leading;
         const at = set.indent === undefined ? set : { x: set.x + set.indent, width: line.width };
-        items.push(...placeLine(line, { x: at.x, y, width: at.width }, row.style, set.indent === undefined ? set.align : 'left', set.cell.tag));
+        items.push(
+          ...placeLine(
+            line,
+            { x: at.x, y, width: at.width },
+            row.style,
+            set.indent === undefined ? set.align : 'left',
+            set.cell.tag,
+          ),
+        );
       });
     }
     const isLast = from + count >= lineCount;
@@ -98,25 +118,41 @@ export function measureRow(row: GridRow, grid: Grid, measure: Measure): readonly
 function setCell(cell: GridCell, grid: Grid, measure: Measure): SetCell {
   const left = grid.x + total(grid.widths.slice(0, cell.first));
   const outer = total(grid.widths.slice(cell.first, cell.first + cell.columns));
-  const x = left + GAP.cellSide;
-  const width = Math.max(1, outer - 2 * GAP.cellSide);
+  const lead = grid.leads[cell.first] ?? 0;
+  const x = left + GAP.cellSide + lead;
+  const width = Math.max(1, outer - 2 * GAP.cellSide - lead);
   const align = ALIGN[cell.kind];
-  const decimal = cell.kind === 'decimal' && cell.columns === 1 ? decimalCell(cell.spans, measure) : undefined;
+  const decimal =
+    cell.kind === 'decimal' && cell.columns === 1 ? decimalCell(cell.spans, measure) : undefined;
   if (decimal) {
     const after = grid.afterDecimal[cell.first] ?? 0;
     const indent = width - after - decimal.before;
-    if (indent >= -0.001 && after >= decimal.after - 0.001) return { cell, lines: [decimal.line], x, width, align, indent };
+    if (indent >= -0.001 && after >= decimal.after - 0.001)
+      return { cell, lines: [decimal.line], x, width, align, indent };
   }
   return { cell, lines: breakLines(cell.spans, width, measure), x, width, align, indent: undefined };
 }
 
-function decorate(row: GridRow, grid: Grid, height: number, isFirst: boolean, isLast: boolean): readonly Item[] {
+function decorate(
+  row: GridRow,
+  grid: Grid,
+  height: number,
+  isFirst: boolean,
+  isLast: boolean,
+): readonly Item[] {
   const items: Item[] = [];
   const width = total(grid.widths);
   if (row.fill) items.push({ kind: 'fill', x: grid.x, y: 0, width, height, ink: row.fill });
   if (row.bar) items.push({ kind: 'fill', x: grid.x, y: 0, width: 2.2, height, ink: row.bar });
   if (row.ruleAbove && isFirst)
-    items.push({ kind: 'fill', x: grid.x, y: 0, width, height: row.ruleAbove.weight, ink: row.ruleAbove.ink });
+    items.push({
+      kind: 'fill',
+      x: grid.x,
+      y: 0,
+      width,
+      height: row.ruleAbove.weight,
+      ink: row.ruleAbove.ink,
+    });
   if (row.ruleBelow && isLast) {
     const { weight, ink } = row.ruleBelow;
     items.push({ kind: 'fill', x: grid.x, y: height - weight, width, height: weight, ink });

@@ -47,7 +47,11 @@ export function paginate(pieces: readonly Piece[], height: number): readonly Pag
     }
     const gap = page().length === 0 ? 0 : piece.before;
     if (y + gap + piece.height > height + HAIR)
-      throw new EngineError('render.block-too-tall', { block: 'block', height: Math.ceil(piece.height), available: Math.floor(height - y) });
+      throw new EngineError('render.block-too-tall', {
+        block: 'block',
+        height: Math.ceil(piece.height),
+        available: Math.floor(height - y),
+      });
     page().push({ piece, y: y + gap, isRepeat: false });
     y += gap + piece.height;
     // A head of the table has been painted once any of its rows is.
@@ -76,7 +80,8 @@ export function paginate(pieces: readonly Piece[], height: number): readonly Pag
       }
       return;
     }
-    for (const part of chains(chain, hold === 'weak' ? 'strong' : 'free')) put(part, hold === 'weak' ? 'strong' : 'free');
+    for (const part of chains(chain, hold === 'weak' ? 'strong' : 'free'))
+      put(part, hold === 'weak' ? 'strong' : 'free');
   };
 
   for (const chain of chains(pieces, 'weak')) {
@@ -99,7 +104,9 @@ function chains(pieces: readonly Piece[], least: Hold): readonly (readonly Piece
 }
 
 /** Page on which each id stands, from 0, and its height on that page. */
-export function locateAnchors(pages: readonly Page[]): ReadonlyMap<string, { readonly page: number; readonly y: number }> {
+export function locateAnchors(
+  pages: readonly Page[],
+): ReadonlyMap<string, { readonly page: number; readonly y: number }> {
   const places = new Map<string, { readonly page: number; readonly y: number }>();
   pages.forEach((page, index) => {
     for (const { piece, y } of page) for (const id of piece.anchors ?? []) places.set(id, { page: index, y });

@@ -24,10 +24,26 @@ export type Item =
       readonly text: string;
       readonly style: TextStyle;
       readonly link?: string;
+      /** Leads somewhere without a line below to say so. */
+      readonly quiet?: boolean;
       readonly tag?: Tag;
     }
-  | { readonly kind: 'fill'; readonly x: number; readonly y: number; readonly width: number; readonly height: number; readonly ink: InkName }
-  | { readonly kind: 'mark'; readonly x: number; readonly y: number; readonly width: number; readonly verdict: VerdictWord; readonly style: TextStyle }
+  | {
+      readonly kind: 'fill';
+      readonly x: number;
+      readonly y: number;
+      readonly width: number;
+      readonly height: number;
+      readonly ink: InkName;
+    }
+  | {
+      readonly kind: 'mark';
+      readonly x: number;
+      readonly y: number;
+      readonly width: number;
+      readonly verdict: VerdictWord;
+      readonly style: TextStyle;
+    }
   | {
       readonly kind: 'drawing';
       readonly x: number;
@@ -72,7 +88,11 @@ export interface Piece {
 }
 
 /** Moves an item. */
-export const moved = (item: Item, dx: number, dy: number): Item => ({ ...item, x: item.x + dx, y: item.y + dy });
+export const moved = (item: Item, dx: number, dy: number): Item => ({
+  ...item,
+  x: item.x + dx,
+  y: item.y + dy,
+});
 
 /** Gives every piece but the last a hold at least as strong as the one named. */
 export function heldTogether(pieces: readonly Piece[], hold: 'weak' | 'strong'): readonly Piece[] {

@@ -32,7 +32,14 @@ export function placeLine(
   const baseline = at.y + baselineOf(style.leading, style.size);
   return line.runs.map((run): Item => {
     if (run.kind === 'mark')
-      return { kind: 'mark', x: dx + run.x, y: baseline, width: run.width, verdict: run.verdict, style: run.style };
+      return {
+        kind: 'mark',
+        x: dx + run.x,
+        y: baseline,
+        width: run.width,
+        verdict: run.verdict,
+        style: run.style,
+      };
     return {
       kind: 'text',
       x: dx + run.x,

@@ -5,7 +5,16 @@ import { isInline } from '../vocabulary.js';
 import { noteTitle } from '../words.js';
 import { plain, styleInline } from './style-inline.js';
 import { STYLES, type TextStyle } from './style-sheet.js';
-import type { ContentsEntry, NoteKind, RowRole, StepRole, StyledBlock, StyledDocument, StyledRow } from './styled.js';
+import type {
+  ContentsEntry,
+  NoteKind,
+  RowRole,
+  Span,
+  StepRole,
+  StyledBlock,
+  StyledDocument,
+  StyledRow,
+} from './styled.js';
 
 /**
  * Gives every block and every text its style.
@@ -26,7 +35,11 @@ function collectSections(root: MarkupElement): readonly ContentsEntry[] {
       if (child.name !== 'section') continue;
       const level = levelOf(child, depth);
       const style: TextStyle = level === 1 ? { ...STYLES.body, face: 'bold' } : STYLES.body;
-      entries.push({ id: child.attributes.id ?? '', title: plain(child.attributes.title ?? '', style), level });
+      entries.push({
+        id: child.attributes.id ?? '',
+        title: plain(child.attributes.title ?? '', style),
+        level,
+      });
       visit(child, 2);
     }
   };
@@ -68,8 +81,13 @@ function styleBlock(element: MarkupElement, depth: 1 | 2, contents: readonly Con
         ...(at.id === undefined ? {} : { id: at.id }),
         caption: plain(at.caption ?? '', { ...STYLES.caption, face: 'bold', ink: 'black' }),
         columns: readColumns(at.columns ?? 'left'),
-        head: elementsOf(element).filter((child) => child.name === 'head').flatMap(elementsOf).map((row) => styleRow(row, true)),
-        rows: elementsOf(element).filter((child) => child.name === 'row').map((row) => styleRow(row, false)),
+        head: elementsOf(element)
+          .filter((child) => child.name === 'head')
+          .flatMap(elementsOf)
+          .map((row) => styleRow(row, true)),
+        rows: elementsOf(element)
+          .filter((child) => child.name === 'row')
+          .map((row) => styleRow(row, false)),
       };
     case 'figure':
       return {
@@ -98,7 +116,10 @@ function styleBlock(element: MarkupElement, depth: 1 | 2, contents: readonly Con
         })),
       };
     case 'signatures':
-      return { kind: 'signatures', labels: elementsOf(element).map((line) => plain(line.attributes.label ?? '', STYLES.signature)) };
+      return {
+        kind: 'signatures',
+        labels: elementsOf(element).map((line) => plain(line.attributes.label ?? '', STYLES.signature)),
+      };
     case 'keep':
       return { kind: 'keep', blocks: elementsOf(element).map(inside) };
     case 'contents':
@@ -107,9 +128,16 @@ function styleBlock(element: MarkupElement, depth: 1 | 2, contents: readonly Con
       return { kind: 'page-break' };
     default: {
       const role = (at.role ?? 'body') as 'body' | 'lead' | 'small' | 'verdict' | 'caution';
-      return { kind: 'paragraph', role, spans: styleInline(element.children, STYLES[role]) };
+      const spans = styleInline(element.children, STYLES[role]);
+      return { kind: 'paragraph', role, spans: role === 'verdict' ? spans.map(capitalised) : spans };
     }
   }
+}
+
+/** A verdict that starts its paragraph starts with a capital. */
+function capitalised(span: Span, index: number): Span {
+  if (index > 0 || span.kind !== 'mark') return span;
+  return { ...span, word: span.word.charAt(0).toUpperCase() + span.word.slice(1) };
 }
 
 function styleRow(row: MarkupElement, isHead: boolean): StyledRow {

@@ -1,6 +1,7 @@
 /** Style step for inline content: nested elements become a flat run of spans with blanks brought together. */
 import type { MarkupNode } from '../markup.js';
 import type { VerdictWord } from '../vocabulary.js';
+import { VERDICT_WORDS } from '../words.js';
 import type { TextStyle } from './style-sheet.js';
 import type { Span } from './styled.js';
 
@@ -35,14 +36,21 @@ export function styleInline(nodes: readonly MarkupNode[], style: TextStyle, link
 }
 
 function visit(node: MarkupNode, setting: Setting, spans: Span[]): void {
-  if (node.kind === 'text') return addText(node.text, setting, spans);
+  if (node.kind === 'text') {
+    addText(node.text, setting, spans);
+    return;
+  }
   switch (node.name) {
     case 'br':
       spans.push({ kind: 'break' });
       return;
-    case 'verdict':
-      spans.push({ kind: 'mark', verdict: node.attributes.is as VerdictWord, style: setting.style });
+    case 'verdict': {
+      const verdict = node.attributes.is as VerdictWord;
+      // The accent and the weight of `exceeds` go with its word.
+      const face = verdict === 'exceeds' ? 'bold' : setting.style.face;
+      spans.push({ kind: 'mark', verdict, word: VERDICT_WORDS[verdict], style: { ...setting.style, face } });
       return;
+    }
   }
   const inner = settingInside(node.name, node.attributes.to, setting);
   for (const child of node.children) visit(child, inner, spans);
@@ -56,9 +64,17 @@ function settingInside(name: string, to: string | undefined, setting: Setting): 
     case 'i':
       return { ...setting, style: { ...style, face: style.face === 'italic' ? 'regular' : 'italic' } };
     case 'sub':
-      return { ...setting, style: { ...style, size: style.size * SCRIPT_SIZE }, rise: rise + SUBSCRIPT_RISE * style.size };
+      return {
+        ...setting,
+        style: { ...style, size: style.size * SCRIPT_SIZE },
+        rise: rise + SUBSCRIPT_RISE * style.size,
+      };
     case 'sup':
-      return { ...setting, style: { ...style, size: style.size * SCRIPT_SIZE }, rise: rise + SUPERSCRIPT_RISE * style.size };
+      return {
+        ...setting,
+        style: { ...style, size: style.size * SCRIPT_SIZE },
+        rise: rise + SUPERSCRIPT_RISE * style.size,
+      };
     case 'ref':
       return { ...setting, link: to };
     default:
@@ -85,7 +101,7 @@ function tidyBlanks(spans: readonly Span[]): readonly Span[] {
     }
     let text = span.text.replace(/[ \t\r\n\f\v]+/g, ' ');
     // Control signs cannot be set; what they were meant to be is not known.
-    text = text.replace(/[\u0000-\u001f\u007f-\u009f\u200b\ufeff]/g, '');
+    text = text.replace(/[\p{Cc}\u200b\ufeff]/gu, '');
     if (blankBefore) text = text.replace(/^ /, '');
     if (text === '') continue;
     blankBefore = text.endsWith(' ');

@@ -24,7 +24,12 @@ export interface TextStyle {
   readonly ink: InkName;
 }
 
-const style = (face: Face, size: number, leading: number, ink: InkName = 'black'): TextStyle => ({ face, size, leading, ink });
+const style = (face: Face, size: number, leading: number, ink: InkName = 'black'): TextStyle => ({
+  face,
+  size,
+  leading,
+  ink,
+});
 
 export const STYLES = {
   title: style('bold', 20, 24),
@@ -79,7 +84,10 @@ export interface Frame {
   readonly height: number;
 }
 
-const SIZES: Readonly<Record<PageName, readonly [number, number]>> = { letter: [612, 792], a4: [595.28, 841.89] };
+const SIZES: Readonly<Record<PageName, readonly [number, number]>> = {
+  letter: [612, 792],
+  a4: [595.28, 841.89],
+};
 const MARGINS = { left: 60, right: 54, top: 70, bottom: 62 } as const;
 
 /** Widest line of running text: longer ones tire the eye. Tables and figures use the whole frame. */

@@ -15,7 +15,13 @@ export type Span =
       readonly link?: string;
     }
   | { readonly kind: 'break' }
-  | { readonly kind: 'mark'; readonly verdict: VerdictWord; readonly style: TextStyle };
+  | {
+      readonly kind: 'mark';
+      readonly verdict: VerdictWord;
+      /** The word behind the shape. */
+      readonly word: string;
+      readonly style: TextStyle;
+    };
 
 export interface StyledCell {
   readonly spans: readonly Span[];
@@ -52,14 +58,38 @@ export type StepRole = 'formula' | 'numbers' | 'result' | 'where' | 'source';
 export type NoteKind = 'caution' | 'information' | 'assumption';
 
 export type StyledBlock =
-  | { readonly kind: 'section'; readonly id: string; readonly title: string; readonly level: 1 | 2; readonly newPage: boolean; readonly blocks: readonly StyledBlock[] }
-  | { readonly kind: 'paragraph'; readonly role: 'body' | 'lead' | 'small' | 'verdict' | 'caution'; readonly spans: readonly Span[] }
+  | {
+      readonly kind: 'section';
+      readonly id: string;
+      readonly title: string;
+      readonly level: 1 | 2;
+      readonly newPage: boolean;
+      readonly blocks: readonly StyledBlock[];
+    }
+  | {
+      readonly kind: 'paragraph';
+      readonly role: 'body' | 'lead' | 'small' | 'verdict' | 'caution';
+      readonly spans: readonly Span[];
+    }
   | { readonly kind: 'list'; readonly ordered: boolean; readonly items: readonly (readonly StyledBlock[])[] }
-  | { readonly kind: 'note'; readonly note: NoteKind; readonly title: readonly Span[]; readonly blocks: readonly StyledBlock[] }
+  | {
+      readonly kind: 'note';
+      readonly note: NoteKind;
+      readonly title: readonly Span[];
+      readonly blocks: readonly StyledBlock[];
+    }
   | StyledTable
   | StyledFigure
-  | { readonly kind: 'calculation'; readonly id: string; readonly title: readonly Span[]; readonly steps: readonly { readonly role: StepRole; readonly spans: readonly Span[] }[] }
-  | { readonly kind: 'facts'; readonly facts: readonly { readonly label: readonly Span[]; readonly value: readonly Span[] }[] }
+  | {
+      readonly kind: 'calculation';
+      readonly id: string;
+      readonly title: readonly Span[];
+      readonly steps: readonly { readonly role: StepRole; readonly spans: readonly Span[] }[];
+    }
+  | {
+      readonly kind: 'facts';
+      readonly facts: readonly { readonly label: readonly Span[]; readonly value: readonly Span[] }[];
+    }
   | { readonly kind: 'signatures'; readonly labels: readonly (readonly Span[])[] }
   | { readonly kind: 'keep'; readonly blocks: readonly StyledBlock[] }
   | { readonly kind: 'contents'; readonly title: readonly Span[]; readonly entries: readonly ContentsEntry[] }

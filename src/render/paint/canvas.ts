@@ -1,7 +1,7 @@
 /** Writes the content of one page: text, fills and paths, each inside its marked content. Places are from the top left. */
 import type { Face } from '../font/typeface.js';
-import type { Colour, PathStep } from '../shapes.js';
 import type { Tag } from '../layout/piece.js';
+import type { Colour, PathStep } from '../shapes.js';
 
 /** Turns text into glyph numbers, written in hexadecimal, and remembers them. */
 export type Encode = (text: string, face: Face) => string;
@@ -68,7 +68,8 @@ export function openCanvas(pageHeight: number, encode: Encode): Canvas {
   const trace = (steps: readonly PathStep[]): void => {
     for (const step of steps) {
       if (step[0] === 'Z') out.push('h');
-      else if (step[0] === 'C') out.push(`${point(step[1], step[2])} ${point(step[3], step[4])} ${point(step[5], step[6])} c`);
+      else if (step[0] === 'C')
+        out.push(`${point(step[1], step[2])} ${point(step[3], step[4])} ${point(step[5], step[6])} c`);
       else out.push(`${point(step[1], step[2])} ${step[0] === 'M' ? 'm' : 'l'}`);
     }
   };

@@ -29,7 +29,8 @@ export function readDate(text: string): Date {
   const wanted = /^\d{4}-\d{2}-\d{2}(T\d{2}:\d{2}(:\d{2}(\.\d+)?)?(Z|[+-]\d{2}:\d{2})?)?$/;
   const isZoned = /(Z|[+-]\d{2}:\d{2})$/.test(text) || !text.includes('T');
   const date = new Date(isZoned ? text : `${text}Z`);
-  if (!wanted.test(text) || Number.isNaN(date.getTime())) throw new EngineError('render.date-unreadable', { found: text });
+  if (!wanted.test(text) || Number.isNaN(date.getTime()))
+    throw new EngineError('render.date-unreadable', { found: text });
   return date;
 }
 
@@ -60,7 +61,11 @@ function identity(fingerprint: string): string {
 }
 
 /** Attaches files in the order of their names, which the name tree must have. */
-export async function writeAttachments(pdf: PDFDocument, attachments: readonly Attachment[], date: string): Promise<void> {
+export async function writeAttachments(
+  pdf: PDFDocument,
+  attachments: readonly Attachment[],
+  date: string,
+): Promise<void> {
   const when = readDate(date);
   const sorted = [...attachments].sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
   for (const file of sorted) {
@@ -76,7 +81,7 @@ export async function writeAttachments(pdf: PDFDocument, attachments: readonly A
 
 const escaped = (text: string): string =>
   text
-    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g, '')
+    .replace(/\p{Cc}/gu, ' ')
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
     .replaceAll('>', '&gt;')
@@ -84,7 +89,8 @@ const escaped = (text: string): string =>
 
 function xmpPacket(about: About, date: Date): string {
   const when = date.toISOString().replace(/\.\d+Z$/, 'Z');
-  const alt = (text: string): string => `<rdf:Alt><rdf:li xml:lang="x-default">${escaped(text)}</rdf:li></rdf:Alt>`;
+  const alt = (text: string): string =>
+    `<rdf:Alt><rdf:li xml:lang="x-default">${escaped(text)}</rdf:li></rdf:Alt>`;
   return [
     '<?xpacket begin="\ufeff" id="W5M0MpCehiHzreSzNTczkc9d"?>',
     '<x:xmpmeta xmlns:x="adobe:ns:meta/">',
@@ -93,7 +99,9 @@ function xmpPacket(about: About, date: Date): string {
     '<dc:format>application/pdf</dc:format>',
     `<dc:title>${alt(about.title)}</dc:title>`,
     `<dc:description>${alt(about.subject)}</dc:description>`,
-    ...(about.author === undefined ? [] : [`<dc:creator><rdf:Seq><rdf:li>${escaped(about.author)}</rdf:li></rdf:Seq></dc:creator>`]),
+    ...(about.author === undefined
+      ? []
+      : [`<dc:creator><rdf:Seq><rdf:li>${escaped(about.author)}</rdf:li></rdf:Seq></dc:creator>`]),
     `<dc:language><rdf:Bag><rdf:li>${escaped(about.language)}</rdf:li></rdf:Bag></dc:language>`,
     `<xmp:CreateDate>${when}</xmp:CreateDate>`,
     `<xmp:ModifyDate>${when}</xmp:ModifyDate>`,

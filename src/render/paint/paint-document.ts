@@ -1,7 +1,7 @@
 /** Paint step: pages with their places become a PDF. */
 import { PDFDocument, PDFHexString, PDFName, type PDFRef } from 'pdf-lib';
 import { embedFace, type UsedFace, useFace } from '../font/embed-face.js';
-import { type Face, FACES, type Typeface } from '../font/typeface.js';
+import { FACES, type Face, type Typeface } from '../font/typeface.js';
 import { locateAnchors, type Page } from '../layout/paginate.js';
 import type { Frame } from '../layout/style-sheet.js';
 import { FONT_NAMES, openCanvas } from './canvas.js';
@@ -26,7 +26,11 @@ export interface PaintOptions {
  * @param options - frame, running words, what the document says of itself, attachments
  * @returns the file; the same input gives the same bytes
  */
-export async function paintDocument(pages: readonly Page[], typeface: Typeface, options: PaintOptions): Promise<Uint8Array> {
+export async function paintDocument(
+  pages: readonly Page[],
+  typeface: Typeface,
+  options: PaintOptions,
+): Promise<Uint8Array> {
   const { frame } = options;
   const pdf = await PDFDocument.create({ updateMetadata: false });
   const { context } = pdf;
@@ -35,7 +39,11 @@ export async function paintDocument(pages: readonly Page[], typeface: Typeface, 
     bold: useFace(typeface.faces.bold),
     italic: useFace(typeface.faces.italic),
   };
-  const fontRefs: Record<Face, PDFRef> = { regular: context.nextRef(), bold: context.nextRef(), italic: context.nextRef() };
+  const fontRefs: Record<Face, PDFRef> = {
+    regular: context.nextRef(),
+    bold: context.nextRef(),
+    italic: context.nextRef(),
+  };
   const structure = openStructure(context, pages.length);
   const places = locateAnchors(pages);
   const sheets = pages.map(() => pdf.addPage([frame.pageWidth, frame.pageHeight]));
@@ -49,7 +57,15 @@ export async function paintDocument(pages: readonly Page[], typeface: Typeface, 
     paintPage(canvas, page, place, typeface.measure, {
       link: (area) => links.push({ area, page: i }),
       figure: (tag, x, y, width, height) =>
-        structure.setBox(tag, [x, frame.pageHeight - y - height, x + width, frame.pageHeight - y].map(hundredths) as [number, number, number, number]),
+        structure.setBox(
+          tag,
+          [x, frame.pageHeight - y - height, x + width, frame.pageHeight - y].map(hundredths) as [
+            number,
+            number,
+            number,
+            number,
+          ],
+        ),
       pageNumber: (id) => String((places.get(id)?.page ?? 0) + 1),
     });
     const { content, tags } = canvas.finish();
@@ -72,7 +88,12 @@ export async function paintDocument(pages: readonly Page[], typeface: Typeface, 
         context.obj({
           Type: 'Annot',
           Subtype: 'Link',
-          Rect: [area.x, frame.pageHeight - area.y - area.height, area.x + area.width, frame.pageHeight - area.y].map(hundredths),
+          Rect: [
+            area.x,
+            frame.pageHeight - area.y - area.height,
+            area.x + area.width,
+            frame.pageHeight - area.y,
+          ].map(hundredths),
           Border: [0, 0, 0],
           F: 4,
           Dest: [targetSheet.ref, 'XYZ', null, hundredths(top), null],
@@ -93,7 +114,9 @@ export async function paintDocument(pages: readonly Page[], typeface: Typeface, 
   return pdf.save({ useObjectStreams: true, addDefaultPage: false, updateFieldAppearances: false });
 
   function finishPages(): void {
-    const fonts = Object.fromEntries(FACES.filter((face) => faces[face].used.size > 0).map((face) => [FONT_NAMES[face], fontRefs[face]]));
+    const fonts = Object.fromEntries(
+      FACES.filter((face) => faces[face].used.size > 0).map((face) => [FONT_NAMES[face], fontRefs[face]]),
+    );
     const resources = context.register(context.obj({ Font: fonts }));
     sheets.forEach((sheet, i) => {
       sheet.node.set(PDFName.of('Resources'), resources);
@@ -125,4 +148,3 @@ function writeCatalog(pdf: PDFDocument, tree: PDFRef, bookmarks: readonly Bookma
   catalog.set(PDFName.of('Outlines'), outline);
   catalog.set(PDFName.of('PageMode'), PDFName.of('UseOutlines'));
 }
-

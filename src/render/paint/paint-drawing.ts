@@ -25,8 +25,14 @@ export function paintDrawing(canvas: Canvas, drawing: Drawing, place: Place, mea
 
 function paintShape(canvas: Canvas, shape: Shape, place: Place, measure: Measure): void {
   const { scale } = place;
-  if (shape.kind === 'text') return paintWords(canvas, shape, place, measure);
-  const steps = shape.kind === 'path' ? pathSteps(shape.points, shape.closed, place) : circleSteps(shape.centre, shape.radius, place);
+  if (shape.kind === 'text') {
+    paintWords(canvas, shape, place, measure);
+    return;
+  }
+  const steps =
+    shape.kind === 'path'
+      ? pathSteps(shape.points, shape.closed, place)
+      : circleSteps(shape.centre, shape.radius, place);
   if (steps.length === 0) return;
   const fill = fillColour(shape.fill, shape.ink);
   if (shape.fill === 'hatch') hatch(canvas, steps, boundsOf(shape, place), shape);
@@ -35,22 +41,39 @@ function paintShape(canvas: Canvas, shape: Shape, place: Place, measure: Measure
   if (!fill && !stroke) return;
   canvas.path(steps, {
     ...(fill ? { fill } : {}),
-    ...(stroke ? { stroke: inkColour(shape.ink), width: width * scale, dash: stroke.dash.map((length) => length * scale), round: shape.stroke === 'dotted' } : {}),
+    ...(stroke
+      ? {
+          stroke: inkColour(shape.ink),
+          width: width * scale,
+          dash: stroke.dash.map((length) => length * scale),
+          round: shape.stroke === 'dotted',
+        }
+      : {}),
   });
 }
 
-function paintWords(canvas: Canvas, shape: Extract<Shape, { kind: 'text' }>, place: Place, measure: Measure): void {
+function paintWords(
+  canvas: Canvas,
+  shape: Extract<Shape, { kind: 'text' }>,
+  place: Place,
+  measure: Measure,
+): void {
   const text = shape.text.normalize('NFC');
   const size = shape.size * place.scale;
   const width = measure(text, shape.weight, size);
-  const x = place.x + shape.at[0] * place.scale - (shape.anchor === 'end' ? width : shape.anchor === 'middle' ? width / 2 : 0);
+  const x =
+    place.x +
+    shape.at[0] * place.scale -
+    (shape.anchor === 'end' ? width : shape.anchor === 'middle' ? width / 2 : 0);
   const y = place.y + shape.at[1] * place.scale;
   if (shape.plate) canvas.fill(x - 0.15 * size, y - 0.82 * size, width + 0.3 * size, 1.08 * size, [1, 1, 1]);
   canvas.text(text, x, y, shape.weight, size, inkColour(shape.ink));
 }
 
 function pathSteps(points: readonly Xy[], closed: boolean, place: Place): readonly PathStep[] {
-  const steps = points.map(([x, y], i): PathStep => [i === 0 ? 'M' : 'L', place.x + x * place.scale, place.y + y * place.scale]);
+  const steps = points.map(
+    ([x, y], i): PathStep => [i === 0 ? 'M' : 'L', place.x + x * place.scale, place.y + y * place.scale],
+  );
   return closed && steps.length > 0 ? [...steps, ['Z']] : steps;
 }
 
@@ -91,7 +114,12 @@ function boundsOf(shape: Exclude<Shape, { kind: 'text' }>, place: Place): Bounds
 }
 
 /** Slanted lines on a raster of the page, so that neighbours of one material match. */
-function hatch(canvas: Canvas, steps: readonly PathStep[], bounds: Bounds, shape: Exclude<Shape, { kind: 'text' }>): void {
+function hatch(
+  canvas: Canvas,
+  steps: readonly PathStep[],
+  bounds: Bounds,
+  shape: Exclude<Shape, { kind: 'text' }>,
+): void {
   const { left, top, right, bottom } = bounds;
   const first = Math.floor((left + top) / HATCH.step) * HATCH.step;
   const lines: PathStep[] = [];

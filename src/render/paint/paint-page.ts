@@ -41,14 +41,27 @@ export interface PagePlace {
 }
 
 /** Paints pieces at their places, then head and foot as decoration. */
-export function paintPage(canvas: Canvas, page: Page, place: PagePlace, measure: Measure, notes: PageNotes): void {
+export function paintPage(
+  canvas: Canvas,
+  page: Page,
+  place: PagePlace,
+  measure: Measure,
+  notes: PageNotes,
+): void {
   const { frame } = place;
   for (const { piece, y } of page)
     for (const item of piece.items) paintItem(canvas, item, frame.left, frame.top + y, measure, notes);
   paintRunning(canvas, place, measure);
 }
 
-function paintItem(canvas: Canvas, item: Item, left: number, top: number, measure: Measure, notes: PageNotes): void {
+function paintItem(
+  canvas: Canvas,
+  item: Item,
+  left: number,
+  top: number,
+  measure: Measure,
+  notes: PageNotes,
+): void {
   const x = left + item.x;
   const y = top + item.y;
   switch (item.kind) {
@@ -58,9 +71,11 @@ function paintItem(canvas: Canvas, item: Item, left: number, top: number, measur
       canvas.mark(owner);
       canvas.text(item.text, x, y, style.face, style.size, INKS[style.ink]);
       if (link === undefined || !owner) return;
-      // A hair line below says that the words lead somewhere, on paper too.
-      canvas.mark(undefined);
-      canvas.fill(x, y + 0.16 * style.size, width, 0.35, INKS.grey);
+      if (!item.quiet) {
+        // A hair line below says that the words lead somewhere, on paper too.
+        canvas.mark(undefined);
+        canvas.fill(x, y + 0.16 * style.size, width, 0.35, INKS.grey);
+      }
       notes.link({ tag: owner, to: link, x, y: y - 0.8 * style.size, width, height: style.size * 1.1 });
       return;
     }
@@ -80,7 +95,14 @@ function paintItem(canvas: Canvas, item: Item, left: number, top: number, measur
     case 'page-number': {
       const words = notes.pageNumber(item.target);
       canvas.mark(item.tag);
-      canvas.text(words, x - measure(words, item.style.face, item.style.size), y, item.style.face, item.style.size, INKS[item.style.ink]);
+      canvas.text(
+        words,
+        x - measure(words, item.style.face, item.style.size),
+        y,
+        item.style.face,
+        item.style.size,
+        INKS[item.style.ink],
+      );
     }
   }
 }
@@ -92,11 +114,15 @@ function paintMark(canvas: Canvas, item: Extract<Item, { kind: 'mark' }>, x: num
   for (const stroke of VERDICT_SHAPES[item.verdict]) {
     const steps = stroke.steps.map((step): PathStep => {
       if (step[0] === 'Z') return step;
-      if (step[0] === 'C') return ['C', ...at(step[1], step[2]), ...at(step[3], step[4]), ...at(step[5], step[6])];
+      if (step[0] === 'C')
+        return ['C', ...at(step[1], step[2]), ...at(step[3], step[4]), ...at(step[5], step[6])];
       return [step[0], ...at(step[1], step[2])];
     });
     const colour = INKS[stroke.ink];
-    canvas.path(steps, stroke.width === undefined ? { fill: colour } : { stroke: colour, width: stroke.width * side });
+    canvas.path(
+      steps,
+      stroke.width === undefined ? { fill: colour } : { stroke: colour, width: stroke.width * side },
+    );
   }
 }
 
@@ -127,6 +153,7 @@ function paintRunning(canvas: Canvas, place: PagePlace, measure: Measure): void 
 function shortened(text: string, room: number, style: TextStyle, measure: Measure): string {
   if (measure(text, style.face, style.size) <= room) return text;
   const signs = [...text];
-  while (signs.length > 0 && measure(`${signs.join('').trimEnd()}…`, style.face, style.size) > room) signs.pop();
+  while (signs.length > 0 && measure(`${signs.join('').trimEnd()}…`, style.face, style.size) > room)
+    signs.pop();
   return `${signs.join('').trimEnd()}…`;
 }

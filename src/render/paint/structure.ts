@@ -72,7 +72,8 @@ export function openStructure(context: PDFContext, pageCount: number): Structure
       ),
     );
     if (tag.alt !== undefined) dict.set(PDFName.of('Alt'), PDFHexString.fromText(tag.alt));
-    if (element.box) dict.set(PDFName.of('A'), context.obj({ O: 'Layout', Placement: 'Block', BBox: [...element.box] }));
+    if (element.box)
+      dict.set(PDFName.of('A'), context.obj({ O: 'Layout', Placement: 'Block', BBox: [...element.box] }));
     if (tag.scope || (tag.columns ?? 1) > 1)
       dict.set(
         PDFName.of('A'),
@@ -121,4 +122,3 @@ export function openStructure(context: PDFContext, pageCount: number): Structure
     },
   };
 }
-

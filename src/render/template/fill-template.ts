@@ -5,10 +5,17 @@
  */
 import Handlebars from 'handlebars';
 import { EngineError } from '../../issues/issue.js';
-import { Walk } from './template-walk.js';
+import { walkTemplate } from './walk-template.js';
 
 /** Plain data a template may use: text, truth values, lists and records of the same. */
-export type TemplateView = string | number | boolean | null | undefined | readonly TemplateView[] | TemplateRecord;
+export type TemplateView =
+  | string
+  | number
+  | boolean
+  | null
+  | undefined
+  | readonly TemplateView[]
+  | TemplateRecord;
 export interface TemplateRecord {
   readonly [name: string]: TemplateView;
 }
@@ -37,7 +44,7 @@ const LARGEST_TEMPLATE = 500_000;
 export function fillTemplate(template: string, view: TemplateView, options: TemplateOptions = {}): string {
   const partials = options.partials ?? {};
   const parsed = new Map<string, hbs.AST.Program>();
-  const partial = (name: string): hbs.AST.Program | undefined => {
+  const find = (name: string): hbs.AST.Program | undefined => {
     const text = Object.hasOwn(partials, name) ? partials[name] : undefined;
     if (text === undefined) return undefined;
     const known = parsed.get(name) ?? readTemplate(text, name);
@@ -45,14 +52,17 @@ export function fillTemplate(template: string, view: TemplateView, options: Temp
     return known;
   };
   const name = options.name ?? 'template';
-  const walk = new Walk(partial, Object.keys(partials));
-  walk.program(readTemplate(template, name), { template: name, stack: [view], data: { root: view }, depth: 0, names: new Map() });
-  return walk.text();
+  return walkTemplate(readTemplate(template, name), name, view, { names: Object.keys(partials), find });
 }
 
 function readTemplate(text: string, template: string): hbs.AST.Program {
   if (text.length > LARGEST_TEMPLATE)
-    throw new EngineError('render.template.too-large', { template, line: 1, size: text.length, largest: LARGEST_TEMPLATE });
+    throw new EngineError('render.template.too-large', {
+      template,
+      line: 1,
+      size: text.length,
+      largest: LARGEST_TEMPLATE,
+    });
   try {
     return Handlebars.parse(text);
   } catch (error) {

@@ -1,0 +1,195 @@
+/** Markup and drawings to one HTML page that needs nothing from outside and runs nothing. */
+import type { Drawing } from '../../drawing/drawing.js';
+import { EngineError } from '../../issues/issue.js';
+import { elementsOf } from '../judge-markup.js';
+import type { NoteKind } from '../layout/styled.js';
+import type { MarkupElement } from '../markup.js';
+import { parseMarkup } from '../parse-markup.js';
+import { drawingToSvg, escapeText } from '../svg.js';
+import { isInline } from '../vocabulary.js';
+import { NOTE_WORDS, noteTitle } from '../words.js';
+import { inlineToHtml } from './inline-html.js';
+import { pageStyle } from './page-style.js';
+import { tableToHtml } from './table-html.js';
+
+export interface HtmlOptions {
+  readonly drawings: Readonly<Record<string, Drawing>>;
+  readonly title: string;
+  readonly language: string;
+  readonly author?: string;
+  readonly subject?: string;
+  /** Words at the end of the page, such as version and fingerprint. */
+  readonly foot?: string;
+}
+
+/**
+ * Renders a review as one HTML page.
+ *
+ * @param markup - a filled template, or what `parseMarkup` made of it
+ * @param options - drawings, title, language
+ * @returns text of the page: style and pictures inside, no script
+ * @throws IssuesError when the markup is not as `markup.ts` allows
+ * @throws EngineError `render.unknown-drawing`
+ */
+export function renderHtml(markup: MarkupElement | string, options: HtmlOptions): string {
+  const root = typeof markup === 'string' ? parseMarkup(markup) : markup;
+  const meta = (name: string, content: string | undefined): readonly string[] =>
+    content === undefined ? [] : [`<meta name="${name}" content="${escapeText(content)}">`];
+  return [
+    '<!doctype html>',
+    `<html lang="${escapeText(options.language)}">`,
+    '<head>',
+    '<meta charset="utf-8">',
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    `<title>${escapeText(options.title)}</title>`,
+    ...meta('author', options.author),
+    ...meta('description', options.subject),
+    `<style>\n${pageStyle()}\n</style>`,
+    '</head>',
+    '<body>',
+    `<h1>${escapeText(root.attributes.title ?? '')}</h1>`,
+    ...blocksToHtml(elementsOf(root), { root, depth: 1, drawings: options.drawings }),
+    ...(options.foot === undefined
+      ? []
+      : [`<footer><p class="small">${escapeText(options.foot)}</p></footer>`]),
+    '</body>',
+    '</html>',
+    '',
+  ].join('\n');
+}
+
+interface Around {
+  readonly root: MarkupElement;
+  readonly depth: 1 | 2;
+  readonly drawings: Readonly<Record<string, Drawing>>;
+}
+
+function blocksToHtml(blocks: readonly MarkupElement[], around: Around): readonly string[] {
+  const html: string[] = [];
+  for (let i = 0; i < blocks.length; i++) {
+    const block = blocks[i];
+    const next = blocks[i + 1];
+    if (!block) continue;
+    const isPair = isHalf(block) && next !== undefined && isHalf(next);
+    if (isPair) {
+      html.push(`<div class="pair">${figureToHtml(block, around)}${figureToHtml(next, around)}</div>`);
+      i += 1;
+    } else html.push(blockToHtml(block, around));
+  }
+  return html;
+}
+
+const isHalf = (block: MarkupElement): boolean =>
+  block.name === 'figure' && block.attributes.width === 'half';
+
+function blockToHtml(block: MarkupElement, around: Around): string {
+  const at = block.attributes;
+  switch (block.name) {
+    case 'section':
+      return sectionToHtml(block, around);
+    case 'list': {
+      const tag = at.ordered === 'yes' ? 'ol' : 'ul';
+      const items = elementsOf(block).map((item) => `<li>${mixedToHtml(item, around)}</li>`);
+      return `<${tag}>${items.join('')}</${tag}>`;
+    }
+    case 'note': {
+      const kind = at.kind as NoteKind;
+      const title = `<div class="title">${escapeText(noteTitle(kind, at.title))}</div>`;
+      return `<div class="note ${kind}" role="note">${title}${mixedToHtml(block, around)}</div>`;
+    }
+    case 'table':
+      return tableToHtml(block);
+    case 'figure':
+      return figureToHtml(block, around);
+    case 'calculation': {
+      const steps = elementsOf(block).map(
+        (step) => `<p class="${step.attributes.role}">${inlineToHtml(step.children)}</p>`,
+      );
+      return `<div class="calculation" id="${escapeText(at.id ?? '')}"><p class="title">${escapeText(at.title ?? '')}</p>${steps.join('')}</div>`;
+    }
+    case 'facts': {
+      const facts = elementsOf(block).map(
+        (fact) =>
+          `<dt>${escapeText(fact.attributes.label ?? '')}</dt><dd>${inlineToHtml(fact.children)}</dd>`,
+      );
+      return `<dl>${facts.join('')}</dl>`;
+    }
+    case 'signatures':
+      return `<div class="signatures">${elementsOf(block)
+        .map((line) => `<p>${escapeText(line.attributes.label ?? '')}</p>`)
+        .join('')}</div>`;
+    case 'keep':
+      return `<div class="keep">${blocksToHtml(elementsOf(block), around).join('\n')}</div>`;
+    case 'contents':
+      return contentsToHtml(block, around.root);
+    case 'page-break':
+      return '<div class="new-page"></div>';
+    default:
+      return paragraphToHtml(block);
+  }
+}
+
+function paragraphToHtml(block: MarkupElement): string {
+  const { role } = block.attributes;
+  const words = inlineToHtml(block.children);
+  if (role === undefined) return `<p>${words}</p>`;
+  const isNamed = words.toLowerCase().startsWith(NOTE_WORDS.caution.toLowerCase());
+  const word = role === 'caution' && !isNamed ? `<span class="word">${NOTE_WORDS.caution}:</span> ` : '';
+  return `<p class="${role}">${word}${words}</p>`;
+}
+
+function sectionToHtml(block: MarkupElement, around: Around): string {
+  const at = block.attributes;
+  const level = levelOf(block, around.depth);
+  const tag = level === 1 ? 'h2' : 'h3';
+  const inside = blocksToHtml(elementsOf(block), { ...around, depth: 2 });
+  const start = at.page === 'new' ? ' class="new-page"' : '';
+  return [
+    `<section id="${escapeText(at.id ?? '')}"${start}>`,
+    `<${tag}>${escapeText(at.title ?? '')}</${tag}>`,
+    ...inside,
+    '</section>',
+  ].join('\n');
+}
+
+const levelOf = (section: MarkupElement, depth: 1 | 2): 1 | 2 =>
+  section.attributes.level === '2' ? 2 : section.attributes.level === '1' ? 1 : depth;
+
+/** Loose words and blocks mixed, as in a list entry. */
+function mixedToHtml(element: MarkupElement, around: Around): string {
+  return element.children
+    .map((child) =>
+      child.kind === 'text' || isInline(child.name) ? inlineToHtml([child]) : blockToHtml(child, around),
+    )
+    .join('');
+}
+
+function figureToHtml(block: MarkupElement, around: Around): string {
+  const name = block.attributes.drawing ?? '';
+  const drawing = Object.hasOwn(around.drawings, name) ? around.drawings[name] : undefined;
+  if (!drawing)
+    throw new EngineError('render.unknown-drawing', {
+      found: name,
+      line: block.line,
+      available: Object.keys(around.drawings),
+    });
+  const { caption } = block.attributes;
+  const words = caption ? `<figcaption>${escapeText(caption)}</figcaption>` : '';
+  return `<figure${isHalf(block) ? ' class="half"' : ''}>${drawingToSvg(drawing)}${words}</figure>`;
+}
+
+function contentsToHtml(block: MarkupElement, root: MarkupElement): string {
+  const entries: string[] = [];
+  const visit = (element: MarkupElement, depth: 1 | 2): void => {
+    for (const child of elementsOf(element).filter((one) => one.name === 'section')) {
+      const { id = '', title = '' } = child.attributes;
+      entries.push(
+        `<li class="level${levelOf(child, depth)}"><a href="#${escapeText(id)}">${escapeText(title)}</a></li>`,
+      );
+      visit(child, 2);
+    }
+  };
+  visit(root, 1);
+  const { title } = block.attributes;
+  return `<nav>${title ? `<h3>${escapeText(title)}</h3>` : ''}<ol>${entries.join('')}</ol></nav>`;
+}
