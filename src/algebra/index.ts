@@ -2,6 +2,7 @@
 export * from './condition-estimate.js';
 export * from './gauss-legendre.js';
 export * from './graph-ordering.js';
+export * from './largest-on-unit.js';
 export * from './profile-factor.js';
 export * from './profile-matrix.js';
 export * from './singular-values.js';

@@ -1,13 +1,12 @@
 import { EngineError } from '../issues/issue.js';
 import type { Vec3, Wrench } from '../model/conventions.js';
-import type { FrameCondition, FrameMaterial } from '../model/frame.js';
+import type { FrameCondition } from '../model/frame.js';
 import { between, cross, scale, subtract } from '../model/vector.js';
 import type { Clusters } from './cluster.js';
 import { jointAxis } from './joint-element.js';
 import type { PreparedFrame } from './prepare-frame.js';
 import { lumpMass, massPerLength } from './present-mass.js';
-import { thermalStrain } from './thermal-strain.js';
-import { tubeSection } from './tube-section.js';
+import { memberStrain, thermalStrain } from './thermal-strain.js';
 
 /** Everything that acts in one condition, by element and by point. */
 export interface ConditionLoads {
@@ -50,11 +49,11 @@ export function conditionLoads(
     pointForces: new Float64Array(6 * places.length),
     growth: new Float64Array(3 * places.length),
   };
-  const strains = strainByMaterial(prepared, condition);
-  loadMembers(prepared, condition, loads, strains);
+  const step = { from: frame.installationTemperature, to: condition.temperature };
+  loadMembers(prepared, condition, loads);
   for (const { point, before, body } of clusters.growth) {
     const material = frame.bodies[body]!.material;
-    const strain = material === undefined ? 0 : strains.get(material)!;
+    const strain = material === undefined ? 0 : thermalStrain(frame.materials[material]!, material, step);
     for (let i = 0; i < 3; i++) {
       const arm = places[point]![i]! - places[before]![i]!;
       loads.growth[3 * point + i] = loads.growth[3 * before + i]! + strain * arm;
@@ -84,21 +83,12 @@ export function conditionLoads(
   return loads;
 }
 
-function loadMembers(
-  prepared: PreparedFrame,
-  condition: FrameCondition,
-  loads: ConditionLoads,
-  strains: ReadonlyMap<string, number>,
-): void {
+function loadMembers(prepared: PreparedFrame, condition: FrameCondition, loads: ConditionLoads): void {
   const { frame, weightMovement, arm, length } = prepared;
-  const stretchUnderPressure = frame.options?.pressureElongation === true && condition.pressure !== 0;
   for (let e = 0; e < prepared.memberCount; e++) {
     const member = frame.members[e]!;
     const mass = massPerLength(member, condition);
-    let strain = strains.get(member.material)!;
-    if (stretchUnderPressure) {
-      strain += pressureStrain(member, frame.materials[member.material]!, condition.pressure);
-    }
+    const strain = memberStrain(frame, member, condition);
     for (let j = 0; j < 3; j++) loads.weight[3 * e + j] = mass * condition.gravity[j]! * length[e]!;
     for (let i = 0; i < 6; i++) {
       let value = i < 3 ? strain * arm[3 * e + i]! : 0;
@@ -106,37 +96,6 @@ function loadMembers(
       loads.freeMovement[6 * e + i] = value;
     }
   }
-}
-
-function strainByMaterial(prepared: PreparedFrame, condition: FrameCondition): Map<string, number> {
-  const { frame } = prepared;
-  const step = { from: frame.installationTemperature, to: condition.temperature };
-  const strains = new Map<string, number>();
-  for (const part of [...frame.members, ...frame.bodies]) {
-    if (part.material === undefined || strains.has(part.material)) continue;
-    strains.set(part.material, thermalStrain(frame.materials[part.material]!, part.material, step));
-  }
-  return strains;
-}
-
-/**
- * Lengthening of a closed tube under pressure.
- *
- *     ε = p d² (1 − 2ν) / (E (D² − d²))
- *
- * @param member - tube [m]
- * @param material - modulus [Pa], Poisson's ratio [-]
- * @param pressure - gauge [Pa]
- * @returns axial strain [-]
- * @source timoshenko-1
- */
-export function pressureStrain(
-  member: { readonly tube: { readonly outsideDiameter: number; readonly wall: number } },
-  material: FrameMaterial,
-  pressure: number,
-): number {
-  const { bore, area } = tubeSection(member.tube);
-  return (pressure * bore * (1 - 2 * material.poisson)) / (material.modulus * area);
 }
 
 /**

@@ -1,5 +1,6 @@
 import { EngineError } from '../issues/issue.js';
-import type { FrameMaterial } from '../model/frame.js';
+import type { Frame, FrameBend, FrameCondition, FrameMaterial, FramePipe } from '../model/frame.js';
+import { tubeSection } from './tube-section.js';
 
 /** Temperatures between which a material grows [K]. */
 export interface TemperatureStep {
@@ -44,4 +45,42 @@ function strainAt(material: FrameMaterial, name: string, temperature: number): n
   const [from, start] = table[row - 1]!;
   const [to, end] = table[row]!;
   return start + ((end - start) * (temperature - from)) / (to - from);
+}
+
+/**
+ * Strain that a member would take if nothing held it: heat, and pressure where the frame asks for it.
+ *
+ * @param frame - materials, installation temperature [K], options
+ * @param member - pipe or bend
+ * @param condition - temperature [K] and pressure [Pa]
+ * @returns axial strain [-]
+ * @throws EngineError `mechanics.expansion-unknown`
+ * @source beam-theory
+ */
+export function memberStrain(frame: Frame, member: FramePipe | FrameBend, condition: FrameCondition): number {
+  const material = frame.materials[member.material]!;
+  const step = { from: frame.installationTemperature, to: condition.temperature };
+  const heat = thermalStrain(material, member.material, step);
+  if (frame.options?.pressureElongation !== true) return heat;
+  return heat + pressureStrain(member, material, condition.pressure);
+}
+
+/**
+ * Lengthening of a closed tube under pressure.
+ *
+ *     ε = p d² (1 − 2ν) / (E (D² − d²))
+ *
+ * @param member - tube [m]
+ * @param material - modulus [Pa], Poisson's ratio [-]
+ * @param pressure - gauge [Pa]
+ * @returns axial strain [-]
+ * @source timoshenko-1
+ */
+export function pressureStrain(
+  member: FramePipe | FrameBend,
+  material: FrameMaterial,
+  pressure: number,
+): number {
+  const { bore, area } = tubeSection(member.tube);
+  return (pressure * bore * (1 - 2 * material.poisson)) / (material.modulus * area);
 }
