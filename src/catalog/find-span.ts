@@ -18,7 +18,7 @@ export interface HangerSpan extends Catalogued {
  *
  * @param query - nominal size and material: `carbon steel`, `stainless steel` or `copper` [-]
  * @returns span [m] and rod label, or undefined where size or material is unknown
- * @source mss-sp-69, asme-b31.1
+ * @source mss-sp-69, asme-b31.1, nayyar-piping-handbook (table B5.1)
  */
 export function findSpan(query: { readonly nps: string; readonly material: string }): HangerSpan | undefined {
   const nps = nominalSize(query.nps);

@@ -66,7 +66,11 @@ export function findReducer(query: ReducerQuery): CataloguedReducer | undefined 
   const printed = reducers.find((row) => row.large === large?.nps);
   if (large === undefined || small === undefined || printed === undefined) return undefined;
   if (!printed.small.includes(small.nps)) return undefined;
-  const entry = { table: 'butt-weld reducers', row: `NPS ${large.nps} × ${small.nps} ${large.schedule}` };
+  const copper = material === 'copper';
+  const entry = {
+    table: copper ? 'copper reducers' : 'butt-weld reducers',
+    row: `NPS ${large.nps} × ${small.nps} ${large.schedule}`,
+  };
   const length = printed.length * INCH;
   const listed = printed.pounds?.[small.nps];
   const wallOf = (label: string) => findPipe({ nps: query.large, schedule: label, material })?.wall;
@@ -83,11 +87,13 @@ export function findReducer(query: ReducerQuery): CataloguedReducer | undefined 
     length: {
       ...entry,
       value: length,
-      citation: {
-        source: 'asme-b16.9',
-        clause: 'reducers, end to end',
-        confidence: material === 'copper' ? 'computed' : printed.large === '2' ? 'memory' : 'read',
-      },
+      citation: copper
+        ? { source: 'asme-b16.22', clause: 'taken as for butt-weld reducers', confidence: 'common practice' }
+        : {
+            source: 'asme-b16.9',
+            clause: 'reducers, end to end',
+            confidence: printed.large === '2' ? 'memory' : 'read',
+          },
     },
     mass:
       pounds === undefined

@@ -101,7 +101,10 @@ export function findTee(query: TeeQuery): CataloguedTee | undefined {
   const length = (inches: number, known: boolean): Catalogued => ({
     ...entry,
     value: inches * INCH,
-    citation: { source: 'asme-b16.9', clause: 'tees, centre to end', confidence: known ? 'read' : 'memory' },
+    citation:
+      query.material === 'copper'
+        ? { source: 'asme-b16.22', clause: 'taken as for butt-weld tees', confidence: 'common practice' }
+        : { source: 'asme-b16.9', clause: 'tees, centre to end', confidence: known ? 'read' : 'memory' },
   });
   const C = listed[1] * INCH;
   const D = run.outsideDiameter;

@@ -2,22 +2,86 @@ import type { Source } from './index.js';
 
 /** Books, papers, reports and public data files. */
 export const books = {
-  'timoshenko-1': { title: 'S. Timoshenko, Strength of Materials, Part I', edition: '3rd ed., 1955', kind: 'book' },
-  'nureg-cr-1677': { title: 'NUREG/CR-1677, Piping Benchmark Problems, vol. 1', edition: 'Brookhaven, 1980', kind: 'report' },
-  'page-estimator': { title: "J. S. Page, Estimator's Piping Man-Hour Manual", edition: '5th ed.', kind: 'book' },
-  'nayyar-piping-handbook': { title: 'M. L. Nayyar (ed.), Piping Handbook', edition: '7th ed.', kind: 'book' },
+  'timoshenko-1': {
+    title: 'S. Timoshenko, Strength of Materials, Part I',
+    edition: '3rd ed., 1955',
+    kind: 'book',
+  },
+  'nureg-cr-1677': {
+    title: 'NUREG/CR-1677, Piping Benchmark Problems, vol. 1',
+    edition: 'Brookhaven, 1980',
+    kind: 'report',
+  },
+  'page-estimator': {
+    title: "J. S. Page, Estimator's Piping Man-Hour Manual",
+    edition: '5th ed.',
+    kind: 'book',
+  },
+  'nayyar-piping-handbook': {
+    title: 'M. L. Nayyar (ed.), Piping Handbook',
+    edition: '7th ed.',
+    kind: 'book',
+  },
   'crocker-king': { title: 'S. Crocker, R. C. King, Piping Handbook', edition: '5th ed.', kind: 'book' },
-  'pipe-stress-handbook': { title: 'Pipe Stress Handbook, span example', edition: 'two pages agree', kind: 'book' },
-  'ashrae-systems': { title: 'ASHRAE Handbook, HVAC Systems and Equipment, chapter on pipe, tubes and fittings', edition: 'table after B31.9', kind: 'book' },
-  'ashrae-2001-fits': { title: 'ASHRAE 2001 glycol property fits, via the CoolProp incompressible coefficient files', edition: 'MIT licence', kind: 'book' },
-  'hi-data-book': { title: 'Engineering Data Book tables of a pump trade association', edition: 'public file', kind: 'public document' },
-  'forsthoffer-best-practice': { title: "Forsthoffer's Best Practice Handbook for Rotating Machinery", edition: '2011', kind: 'book' },
+  'pipe-stress-handbook': {
+    title: 'Pipe Stress Handbook, span example',
+    edition: 'two pages agree',
+    kind: 'book',
+  },
+  'ashrae-systems': {
+    title: 'ASHRAE Handbook, HVAC Systems and Equipment, chapter on pipe, tubes and fittings',
+    edition: 'table after B31.9',
+    kind: 'book',
+  },
+  'ashrae-2001-fits': {
+    title: 'ASHRAE 2001 glycol property fits, via the CoolProp incompressible coefficient files',
+    edition: 'MIT licence',
+    kind: 'book',
+  },
+  'hi-data-book': {
+    title: 'Engineering Data Book tables of a pump trade association',
+    edition: 'public file',
+    kind: 'public document',
+  },
+  'forsthoffer-best-practice': {
+    title: "Forsthoffer's Best Practice Handbook for Rotating Machinery",
+    edition: '2011',
+    kind: 'book',
+  },
   'insulation-handbook': { title: 'Insulation trade association handbook', edition: '2001', kind: 'book' },
-  'facility-piping-handbook': { title: 'Facility Piping Systems Handbook', edition: 'tables 2.10 and 2.11', kind: 'book' },
-  'fitting-weight-lists': { title: 'Weight lists of butt-weld fittings in public catalogues', edition: 'several, the largest used', kind: 'public document' },
-  'flange-weight-list': { title: 'Public list of pipe items with masses, weld-neck flanges', edition: 'one list', kind: 'public document' },
-  'valve-weight-list': { title: 'Public table of cast steel valve weights, class 150', edition: 'one table', kind: 'public document' },
-  'copper-tube-handbook': { title: 'Copper Tube Handbook of the copper trade association', edition: 'various', kind: 'book' },
-  'iron-castings-handbook': { title: 'Handbook values of grey and ductile iron castings', edition: 'various', kind: 'book' },
-  'metals-handbook': { title: 'Handbook densities and elastic constants of metals', edition: 'various', kind: 'book' },
+  'facility-piping-handbook': {
+    title: 'Facility Piping Systems Handbook',
+    edition: 'tables 2.10 and 2.11',
+    kind: 'book',
+  },
+  'fitting-weight-lists': {
+    title: 'Weight lists of butt-weld fittings in public catalogues',
+    edition: 'several, the largest used',
+    kind: 'public document',
+  },
+  'flange-weight-list': {
+    title: 'Public list of pipe items with masses, weld-neck flanges',
+    edition: 'one list',
+    kind: 'public document',
+  },
+  'valve-weight-list': {
+    title: 'Public table of cast steel valve weights, class 150',
+    edition: 'one table',
+    kind: 'public document',
+  },
+  'copper-tube-handbook': {
+    title: 'Copper Tube Handbook of the copper trade association',
+    edition: 'various',
+    kind: 'book',
+  },
+  'iron-castings-handbook': {
+    title: 'Handbook values of grey and ductile iron castings',
+    edition: 'various',
+    kind: 'book',
+  },
+  'metals-handbook': {
+    title: 'Handbook densities and elastic constants of metals',
+    edition: 'various',
+    kind: 'book',
+  },
 } as const satisfies Record<string, Source>;

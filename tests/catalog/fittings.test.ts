@@ -161,3 +161,12 @@ test('a reducer between schedules is computed from both walls', () => {
   const mixed = findReducer({ ...steel, large: '8', small: '6', smallSchedule: 'XS' });
   expect(mixed?.mass.citation.confidence).toBe('computed');
 });
+
+test('lengths of copper fittings are taken from butt-weld fittings and say so', () => {
+  const tee = findTee({ nps: '4', branchNps: '3', schedule: 'L', material: 'copper' });
+  const reducer = findReducer({ large: '4', small: '3', schedule: 'L', material: 'copper' });
+  expect([tee?.centreToRunEnd.citation.confidence, reducer?.length.citation.confidence]).toEqual([
+    'common practice',
+    'common practice',
+  ]);
+});

@@ -1,6 +1,6 @@
-// Source   Plain-end weights of ASTM A53 / B36.10 steel pipe as printed in piping handbooks (Crocker and King; the
-//          tables before 2004, weight by 0.2833 lb/in³), section properties of the same tables; weights of ASTM B88
-//          tube from the Copper Tube Handbook; water in pipe at 60 °F, 62.366 lb/ft³.
+// Source   Plain-end weights and section properties of ASTM A53 / B36.10 steel pipe as piping handbooks and the tables
+//          before 2004 print them (weight by 0.2833 lb/in³; from memory of those tables); weights of ASTM B88 tube
+//          from the Copper Tube Handbook; water in pipe at 60 °F, 62.366 lb/ft³.
 // Printed  below, in lb/ft, in⁴ and in³.
 // Checked  by hand: NPS 6 STD: 12 π 0.2833 (6.625 - 0.280) 0.280 = 18.97 lb/ft; bore 6.065 in, 12.51 lb/ft of water.
 // Limits   later editions of B36.10M print weights about 0.1 % higher (18.99 for NPS 6 STD), from 10.69 (D - t) t.
