@@ -17,10 +17,13 @@
  *   <facts><fact label="…">…</fact></facts>       label and value in two columns, for title blocks
  *   <signatures><line label="…"/></signatures>
  *   <keep>blocks that stay on one page</keep>
+ *   <contents [title]/>                          titles of all sections with the pages they start on
  *   <page-break/>
  *
  * Inline: text, <b>, <i>, <sub>, <sup>, <br/>, <ref to="id">text</ref>, <verdict is="meets|exceeds|cannot-tell|does-not-apply"/>
  *
+ * `item` and `note` take words beside blocks; a `group` row of one cell runs over all columns. The root's title is
+ * printed at the head of page one. Blanks are brought together; `&nbsp;` and `&ensp;` are kept.
  * `cell` takes [span="2"] and [to="id"] for a link to a section or calculation.
  */
 
