@@ -1,17 +1,10 @@
 /** From size, schedule and material to the pipe of a line, and again where a reducer or a tee changes it. */
-import {
-  coveringMass,
-  findInsulation,
-  findPipe,
-  insulationKinds,
-  pipeSchedules,
-  pipeSizes,
-  tubeMassPerLength,
-} from '../../catalog/index.js';
+import { findPipe, pipeSchedules, pipeSizes, tubeMassPerLength } from '../../catalog/index.js';
 import type { Path } from '../draft.js';
 import type { Covering, PipeSection } from '../installation.js';
 import type { FileContent } from '../schema/file-schema.js';
 import { computed, hole, nearest, practice, type Reading } from './reading.js';
+import { resolveCovering } from './resolve-covering.js';
 import type { MaterialFinder } from './resolve-materials.js';
 
 type FilePiping = FileContent['piping'];
@@ -88,7 +81,7 @@ function makePipe(
   const { line, whole } = choice;
   const { section, schedule } =
     wanted.material === '' ? { section: noSection, schedule: undefined } : makeSection(choice, wanted, path);
-  const covering = makeCovering(
+  const covering = resolveCovering(
     choice.reading,
     line.insulation ?? whole.insulation,
     section,
@@ -202,50 +195,4 @@ function reportUnlisted(
       size,
       material,
     });
-}
-
-/** Names of insulation used in the trade beside those of the table. */
-const otherNames: Readonly<Record<string, string>> = {
-  fibreglass: 'glass fibre',
-  fiberglass: 'glass fibre',
-  'glass wool': 'glass fibre',
-  'rock wool': 'mineral wool',
-  'stone wool': 'mineral wool',
-  elastomeric: 'elastomeric foam',
-  'foam glass': 'cellular glass',
-};
-
-function makeCovering(
-  reading: Reading,
-  insulation: FilePipe['insulation'],
-  section: PipeSection,
-  path: Path,
-): Covering | undefined {
-  if (insulation === undefined || insulation === 'none') return undefined;
-  const listed = findInsulation(otherNames[insulation.kind.toLowerCase()] ?? insulation.kind);
-  const density = insulation.density ?? listed?.density.value;
-  if (density === undefined) {
-    reading.report(
-      'input.unknown-insulation',
-      [...path, 'kind'],
-      nearest(insulation.kind, [...insulationKinds(), ...Object.keys(otherNames)]),
-    );
-    return undefined;
-  }
-  const { thickness, jacket = 0 } = insulation;
-  const mass = coveringMass({
-    outsideDiameter: section.outsideDiameter,
-    thickness,
-    density,
-    jacketMassPerArea: jacket,
-  });
-  const citation =
-    insulation.density === undefined && listed
-      ? listed.density.citation
-      : ({ source: 'input', clause: 'own density', confidence: 'computed' } as const);
-  return {
-    name: `${reading.print(thickness, 'length')} ${insulation.kind}${jacket > 0 ? ' with jacket' : ''}`,
-    thickness,
-    massPerLength: computed(mass, `ring of ${reading.print(density, 'density')}, and jacket`, citation),
-  };
 }

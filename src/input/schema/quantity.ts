@@ -44,7 +44,7 @@ function readQuantity(
   context: z.core.$RefinementCtx,
 ): number {
   const read = parseQuantity(found, dimension);
-  if (!read.ok) return refuse(context, `input.${read.code}`, { ...read.data, found });
+  if (!read.ok) return refuse(context, read.code, { ...read.data, found });
   if (range === 'positive' && !(read.value > 0)) return refuse(context, 'input.not-positive', { found });
   if (range === 'not negative' && read.value < 0) return refuse(context, 'input.negative', { found });
   return read.value;

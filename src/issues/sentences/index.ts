@@ -1,4 +1,23 @@
+import { checksSentences } from './checks.js';
+import { cliSentences } from './cli.js';
+import { drawingSentences } from './drawing.js';
+import { inputSentences } from './input.js';
+import { mechanicsSentences } from './mechanics.js';
+import { modelSentences } from './model.js';
+import { renderSentences } from './render.js';
+import { reportSentences } from './report.js';
 import type { Sentences } from './sentence.js';
+import { unitsSentences } from './units.js';
 
 /** Every sentence shown to a person, by code. Each folder has a file of its own. */
-export const sentences: Sentences = {};
+export const sentences: Sentences = {
+  ...unitsSentences,
+  ...inputSentences,
+  ...modelSentences,
+  ...mechanicsSentences,
+  ...checksSentences,
+  ...drawingSentences,
+  ...renderSentences,
+  ...reportSentences,
+  ...cliSentences,
+};

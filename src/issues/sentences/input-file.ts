@@ -1,0 +1,28 @@
+import type { Sentences } from './sentence.js';
+import { say, tell } from './tell.js';
+
+/** The file as a text: size, notation, depth. */
+export const inputFileSentences = {
+  'input.nothing': (data) =>
+    tell(data, 'the file holds nothing', { wanted: 'an installation', example: 'format: pipeborne/1' }),
+  'input.not-text': (data) => tell(data, 'the file is no text', { wanted: 'YAML or JSON in UTF-8' }),
+  'input.file-too-large': (data) =>
+    tell(data, `the file has ${say(data, 'found')} characters`, {
+      wanted: `at most ${say(data, 'most')} characters`,
+    }),
+  'input.too-deep': (data) =>
+    tell(data, `the file nests more than ${say(data, 'most')} levels deep`, { wanted: 'fewer levels' }),
+  'input.too-many-aliases': (data) =>
+    tell(data, 'the file repeats its anchors too often', {
+      wanted: `at most ${say(data, 'most')} repetitions`,
+    }),
+  'input.not-yaml': (data) =>
+    tell(data, `this is neither YAML nor JSON: ${say(data, 'reason')}`, {
+      hint: 'text with a colon, a comma or a quotation mark in it may need quotation marks round it',
+    }),
+  'input.tab': (data) => tell(data, 'a tab stands where the line is indented', { wanted: 'blanks' }),
+  'input.key-twice': (data) => tell(data, 'this key stands twice in its map', { wanted: 'every key once' }),
+  'input.tag': (data) => tell(data, 'tags are not read', { wanted: 'plain text, lists and maps' }),
+  'input.many-documents': (data) =>
+    tell(data, 'a second document starts here', { wanted: 'one pump in one file' }),
+} satisfies Sentences;

@@ -1,0 +1,11 @@
+import { inputFieldsSentences } from './input-fields.js';
+import { inputFileSentences } from './input-file.js';
+import { inputSenseSentences } from './input-sense.js';
+import type { Sentences } from './sentence.js';
+
+/** Everything said about an input file. */
+export const inputSentences = {
+  ...inputFileSentences,
+  ...inputFieldsSentences,
+  ...inputSenseSentences,
+} satisfies Sentences;
