@@ -98,9 +98,8 @@ function scaled(
     const step = size === 0 ? floor : Math.max(floor, exponent(size) - significant + 1);
     // Rounding before printing cuts digits left of the point as well: 1 244 is 1 240 to three digits.
     const rounded = Math.sign(value) * Math.round(size / 10 ** step) * 10 ** step;
-    return formatNumber(fromTableUnit(rounded, dimension, system), dimension, system, {
-      decimals: Math.max(0, -step),
-    });
+    const decimals = rounded === 0 ? 0 : Math.max(0, -step);
+    return formatNumber(fromTableUnit(rounded, dimension, system), dimension, system, { decimals });
   };
 }
 

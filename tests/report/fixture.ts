@@ -153,3 +153,13 @@ export function reviewed(change: Partial<Installation> = {}): ReviewSubject {
   const findings = runChecks(solved);
   return { ...solved, findings, verdict: overallVerdict(findings) };
 }
+
+/** The same, with a hanger that carries nothing when hot: what the review says then is tested without a second line. */
+export function reviewedLifted(): ReviewSubject {
+  const whole = reviewed();
+  const { hot } = whole.response.conditions;
+  const hanger = hot?.supports.H3;
+  if (hot === undefined || hanger === undefined) throw new Error('the fixture has no H3 when hot');
+  const lifted = { ...hot, supports: { ...hot.supports, H3: { ...hanger, states: ['lifted' as const] } } };
+  return { ...whole, response: { ...whole.response, conditions: { ...whole.response.conditions, hot: lifted } } };
+}
