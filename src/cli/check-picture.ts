@@ -2,7 +2,7 @@
 import { glance, type Review, type UnitSystem } from '../index.js';
 import { type Paint, paintFor } from './paint.js';
 import { LINE_WIDTH } from './surroundings.js';
-import { column, columns, wrapped } from './text-columns.js';
+import { brokenColumns, column, columns, wrapped } from './text-columns.js';
 
 /** How to print. */
 export interface PictureOptions {
@@ -48,22 +48,24 @@ function headLines(seen: Glance, { name }: PictureOptions, paint: Paint): readon
 }
 
 function findingLines(seen: Glance, paint: Paint): readonly string[] {
-  const widths = [-6, 12, 27, 22, 9] as const;
+  const widths = [-5, 11, 28, 23, 9] as const;
   const head = columns(['ratio', 'verdict', 'check', 'at', 'condition'], widths);
-  const rows = seen.findings.map(({ ratio, verdict, title, at, condition }) => {
-    const line = columns([ratio, words(verdict), title, at, condition], widths);
-    return verdict === 'meets' ? line : paint.verdict(verdict, line);
+  const rows = seen.findings.flatMap(({ ratio, verdict, title, at, condition }) => {
+    const lines = brokenColumns([ratio, words(verdict), title, at, condition], widths);
+    return verdict === 'meets' ? lines : lines.map((line) => paint.verdict(verdict, line));
   });
   const more =
-    seen.unlisted === 0 ? [] : [`   and ${seen.unlisted} more that do not meet; the review lists them`];
+    seen.unlisted === 0 ? [] : [`      and ${seen.unlisted} more that do not meet; the review lists them`];
   return [paint.dim(head), ...rows, ...more];
 }
 
 function supportLines(seen: Glance, paint: Paint): readonly string[] {
-  const widths = [20, 16, -16, -14, 10] as const;
+  const longest = Math.max(...seen.supports.map(({ mark }) => mark.length), 'support'.length);
+  const widths = [Math.min(longest, 24), 13, -15, -11, 10] as const;
   const head = columns(['support', '', 'filled', 'largest', 'in'], widths);
   const rows = seen.supports.map(({ mark, word, filled, largest, condition }) =>
-    columns([mark, word, filled, largest, condition], widths),
+    // The pump's base and the ends of the lines are called by what they are already.
+    columns([mark, mark.startsWith(word.slice(0, 6)) ? '' : word, filled, largest, condition], widths),
   );
   return [paint.dim(head), ...rows];
 }
@@ -79,10 +81,10 @@ function countLine({ counts, assumptions }: Glance): string {
   return `${judged} ${judged === 1 ? 'place' : 'places'} judged: ${parts.join(', ')}. ${rest}`;
 }
 
-function nextLines({ todo }: Glance, { file }: PictureOptions): readonly string[] {
-  const command = file === '-' ? 'pipeborne review -' : `pipeborne review ${file}`;
-  const first = todo === undefined ? [] : wrapped(`Next: ${todo}.`, LINE_WIDTH);
-  return [...first, `${todo === undefined ? 'Next' : 'Then'}: ${command}`];
+function nextLines({ next }: Glance, { file }: PictureOptions): readonly string[] {
+  const command = `pipeborne review ${/[^\w./:@%+,-]/.test(file) ? `'${file.replaceAll("'", "'\\''")}'` : file}`;
+  if (next === undefined) return [`Next: ${command}`];
+  return [...wrapped(`Next, ${next.at}: ${next.todo}.`, LINE_WIDTH), `Then: ${command}`];
 }
 
 /** A verdict as words. */

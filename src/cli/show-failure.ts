@@ -1,8 +1,9 @@
 /** Errors as sentences on the message stream, and the status that goes with them. */
 import { EngineError, type Issue, IssuesError } from '../issues/issue.js';
-import { printIssue } from '../issues/print-issue.js';
+import { printIssue } from '../issues/print.js';
 import { type ExitStatus, exitStatus, statusOfCode, worstStatus } from './exit-status.js';
-import type { Surroundings } from './surroundings.js';
+import { LINE_WIDTH, type Surroundings } from './surroundings.js';
+import { wrapped } from './text-columns.js';
 
 /**
  * Shows whatever was thrown while working on something.
@@ -27,7 +28,7 @@ export function showFailure(error: unknown, subject: string, surroundings: Surro
 }
 
 /**
- * Shows issues, each as a block.
+ * Shows issues, each as a block. On a terminal long lines are broken at 80; in a pipe each stays whole, to be searched.
  *
  * @param issues - errors, warnings, hints
  * @param surroundings - where messages go
@@ -35,10 +36,20 @@ export function showFailure(error: unknown, subject: string, surroundings: Surro
  */
 export function showIssues(issues: readonly Issue[], surroundings: Surroundings, subject?: string): void {
   for (const issue of issues) {
-    const about = issue.place === undefined && subject !== undefined && !issue.code.startsWith('cli.');
-    const text = printIssue(issue);
-    surroundings.messages.write(about ? `${subject}: ${text}\n` : `${text}\n`);
+    const [head = '', ...rest] = printIssue(issue);
+    const namesItsSubject = issue.place !== undefined || issue.code.startsWith('cli.');
+    const about = subject === undefined || namesItsSubject ? [] : [`  at ${subject}`];
+    for (const line of [head, ...about, ...rest])
+      surroundings.messages.write(`${fitted(line, surroundings)}\n`);
   }
+}
+
+function fitted(line: string, { messages }: Surroundings): string {
+  if (!messages.isTerminal || line.length <= LINE_WIDTH) return line;
+  const indent = /^ */.exec(line)?.[0] ?? '';
+  return wrapped(line.trim(), LINE_WIDTH - indent.length - 2)
+    .join(`\n${indent}  `)
+    .replace(/^/, indent);
 }
 
 function isError({ severity }: Issue): boolean {

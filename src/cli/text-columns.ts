@@ -25,6 +25,24 @@ export function columns(cells: readonly string[], widths: readonly number[]): st
 }
 
 /**
+ * One row of columns, on as many lines as its longest cell needs.
+ *
+ * @param cells - texts
+ * @param widths - width of each, negative for the right side
+ * @returns lines
+ */
+export function brokenColumns(cells: readonly string[], widths: readonly number[]): readonly string[] {
+  const broken = cells.map((cell, index) => wrapped(cell, Math.abs(widths[index] ?? cell.length)));
+  const height = Math.max(...broken.map((lines) => lines.length));
+  return Array.from({ length: height }, (_, row) =>
+    columns(
+      broken.map((lines) => lines[row] ?? ''),
+      widths,
+    ),
+  );
+}
+
+/**
  * A paragraph broken at blanks. A word longer than the width stands alone and is not cut: it may be a file name.
  *
  * @param text - the paragraph

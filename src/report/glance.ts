@@ -44,8 +44,8 @@ export interface Glance {
   /** How many places were judged with each outcome, comparisons left out. */
   readonly counts: Readonly<Record<Verdict, number>>;
   readonly assumptions: number;
-  /** What to do about the first finding, where it needs something. */
-  readonly todo: string | undefined;
+  /** What to do about the worst finding, and where. */
+  readonly next: { readonly at: string; readonly todo: string } | undefined;
 }
 
 /** Most findings listed that are no pass, and fewest listed at all. */
@@ -67,6 +67,7 @@ export function glance(subject: GlanceSubject, units: UnitSystem): Glance {
   const listed = judged.slice(0, Math.max(FEWEST_LISTED, Math.min(MOST_LISTED, trouble.length)));
   const [worst] = trouble;
   const sentence = worst === undefined ? undefined : findingSentence(worst);
+  const todo = sentence?.wanted ?? sentence?.hint;
   return {
     pump: installation.pump.mark,
     project: installation.review.project,
@@ -82,7 +83,7 @@ export function glance(subject: GlanceSubject, units: UnitSystem): Glance {
     supports: supportRows(subject, write),
     counts: countsOf(findings),
     assumptions: installation.assumptions.length,
-    todo: sentence?.wanted ?? sentence?.hint,
+    next: worst === undefined || todo === undefined ? undefined : { at: worst.at, todo },
   };
 }
 

@@ -16,7 +16,7 @@ export function walkRows(context: ReportContext) {
   }));
 }
 
-interface WalkRow {
+export interface WalkRow {
   readonly [key: string]: string | boolean;
   readonly name: string;
   readonly kind: string;

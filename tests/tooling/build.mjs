@@ -2,7 +2,7 @@
  * Builds dist/: the command line as bundles split by command, the library with its packages left outside, the
  * declarations, the two schemas, and the notices of what the bundles hold. `--no-types` leaves the declarations out.
  */
-import { execFileSync } from 'node:child_process';
+import { spawnSync } from 'node:child_process';
 import { chmodSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';

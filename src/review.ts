@@ -1,0 +1,80 @@
+/**
+ * The review as a list of steps, each a function of what the steps before it gave:
+ *
+ *     text ─ readInstallation ─▶ Installation
+ *          ─ buildLayout ──────▶ Layout, and the Frame in it
+ *          ─ solveFrame ───────▶ Response
+ *          ─ runChecks ────────▶ Findings
+ *          ─ overallVerdict ───▶ Verdict
+ *          ─ resultsFile ──────▶ results for machines
+ *          ─ composeReview ────▶ views and drawings ─ fill, parse, lay out, paint ─▶ PDF, page
+ *
+ * The last line is loaded only when it is asked for: a verdict needs neither templates nor fonts.
+ */
+
+import type { Finding, Subject, Verdict } from './checks/finding.js';
+import { overallVerdict, runChecks } from './checks/index.js';
+import type { Installation } from './input/installation.js';
+import { solveFrame } from './mechanics/solve-frame.js';
+import { buildLayout } from './model/index.js';
+import type { RenderOptions } from './render-review.js';
+import { resultsFile } from './report/results-file.js';
+import type { ResultsFile } from './report/results-schema.js';
+import { version } from './version.js';
+
+/** An installation with everything that came of it. */
+export interface Review extends Subject {
+  readonly findings: readonly Finding[];
+  readonly verdict: Verdict;
+}
+
+/**
+ * Reviews an installation.
+ *
+ * @param installation - as `readInstallation` gives it
+ * @returns layout, response, findings and verdict
+ * @throws EngineError when the installation cannot be worked out, for example when nothing holds the line
+ */
+export function review(installation: Installation): Review {
+  const layout = buildLayout(installation);
+  const response = solveFrame(layout.frame);
+  const findings = runChecks({ installation, layout, response });
+  const verdict = overallVerdict(findings);
+  return { installation, layout, response, findings, verdict };
+}
+
+/**
+ * The results of a review for machines.
+ *
+ * @param review - the review
+ * @returns plain data in SI units, of the shape of `resultsJsonSchema`
+ */
+export function reviewResults(review: Review): ResultsFile {
+  return resultsFile(review, review.findings, { version });
+}
+
+/**
+ * The review as PDF.
+ *
+ * @param review - the review
+ * @param options - templates, fonts, reader, units, page
+ * @returns the bytes; the same for the same review and options
+ * @throws EngineError `render.…` for a template that cannot be used
+ */
+export async function renderReviewPdf(review: Review, options: RenderOptions): Promise<Uint8Array> {
+  const { reviewPdf } = await import('./render-review.js');
+  return reviewPdf(review, options);
+}
+
+/**
+ * The review as one page of HTML that needs nothing else.
+ *
+ * @param review - the review
+ * @param options - templates, fonts, reader, units
+ * @returns the text of the page
+ * @throws EngineError `render.…` for a template that cannot be used
+ */
+export async function renderReviewHtml(review: Review, options: RenderOptions): Promise<string> {
+  const { reviewHtml } = await import('./render-review.js');
+  return reviewHtml(review, options);
+}
