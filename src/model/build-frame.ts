@@ -6,9 +6,8 @@ import { pumpSupport } from './part-supports.js';
 import type { Pieces } from './pieces.js';
 import { type PlacedPart, placeLine } from './place-parts.js';
 import { pointNames } from './point-names.js';
-import { pumpBody } from './pump-body.js';
+import { pumpBodies, pumpPoints } from './pump-body.js';
 import { stiffEnds } from './stiff-ends.js';
-import { add } from './vector.js';
 
 /** The frame with what it was made from. */
 export interface BuiltFrame {
@@ -37,13 +36,10 @@ export function buildFrameParts(installation: Installation): BuiltFrame {
     memberInfo: {},
     bendFactors: {},
   };
-  pieces.points['pump suction'] = add(pump.position, pump.ports.suction.position);
-  pieces.points['pump discharge'] = add(pump.position, pump.ports.discharge.position);
-  if (pump.base !== undefined) pieces.points['pump base'] = add(pump.position, pump.base.position);
-  pieces.bodies.push(pumpBody(pump));
+  Object.assign(pieces.points, pumpPoints(pump));
+  pieces.bodies.push(...pumpBodies(pump));
   const base = pumpSupport(pump);
   if (base !== undefined) pieces.supports.push(base);
-  else if (pump.base !== undefined) delete pieces.points['pump base'];
 
   const placed = installation.lines.flatMap((line) => {
     const parts = placeLine(line, pump, names);

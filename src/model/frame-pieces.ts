@@ -92,7 +92,7 @@ function addPipe(
     tube: section,
     material: section.material,
     mass: { metal, covering: covering?.massPerLength.value ?? 0 },
-    contentsGroup: step.line,
+    contentsGroup: step.group,
   });
   pieces.memberInfo[name] = { line: step.line, part: step.part.name, section, ...(covering && { covering }) };
 }
@@ -122,7 +122,7 @@ function addElbow(step: PlacedPart, stiffEnds: 0 | 1 | 2, pieces: Pieces): void 
         metal: part.mass.value / (step.end - step.start),
         covering: covering?.massPerLength.value ?? 0,
       },
-      contentsGroup: step.line,
+      contentsGroup: step.group,
     });
     pieces.memberInfo[name] = { line: step.line, part: part.name, section, ...(covering && { covering }) };
   };

@@ -1,5 +1,6 @@
 import type { Line, Part, Pump } from '../input/installation.js';
 import { EngineError } from '../issues/issue.js';
+import { canShut, contentsGroup } from './contents-group.js';
 import type { Vec3 } from './conventions.js';
 import type { PointNames } from './point-names.js';
 import { add, cross, dot, norm, scale, subtract, UP, unit } from './vector.js';
@@ -18,6 +19,8 @@ export interface PlacedPart {
   readonly to: NamedPoint;
   readonly directionIn: Vec3;
   readonly directionOut: Vec3;
+  /** Contents group: what stands between the pump and the first valve that shuts drains with the pump. */
+  readonly group: string;
   /** Distance along the line from the pump's flange face at both ends [m]. */
   readonly start: number;
   readonly end: number;
@@ -37,6 +40,8 @@ interface Pen {
   readonly point: NamedPoint;
   readonly direction: Vec3;
   readonly station: number;
+  /** True once a valve that shuts has been passed. */
+  readonly shut: boolean;
 }
 
 /**
@@ -55,6 +60,7 @@ export function placeLine(line: Line, pump: Pump, names: PointNames): readonly P
     point: { name: `pump ${line.from}`, at: add(pump.position, port.position) },
     direction: port.facing,
     station: 0,
+    shut: false,
   };
   return placeWalk(line.walk, line.name, start, names);
 }
@@ -70,7 +76,12 @@ function placeWalk(
   walk.forEach((part, index) => {
     const step = placePart(part, walk[index + 1], line, pen, names);
     placed.push(step);
-    pen = { point: step.to, direction: step.directionOut, station: step.end };
+    pen = {
+      point: step.to,
+      direction: step.directionOut,
+      station: step.end,
+      shut: pen.shut || canShut(part),
+    };
   });
   return placed;
 }
@@ -92,6 +103,7 @@ function placePart(
       to: moved ? { name: names.after(part, next, line), at } : pen.point,
       directionIn: pen.direction,
       directionOut: pen.direction,
+      group: contentsGroup(line, pen.shut || canShut(part)),
       start: pen.station,
       end: pen.station + length,
     };
@@ -157,6 +169,7 @@ function placeElbow(
     to: { name: names.after(part, next, line), at },
     directionIn: pen.direction,
     directionOut: part.turn,
+    group: contentsGroup(line, pen.shut),
     start: pen.station,
     end: pen.station + radius * angle,
     centre: { name: `${part.name} centre`, at: centre },
@@ -186,6 +199,7 @@ function placeTee(
     point: outlet,
     direction: part.side.direction,
     station: pen.station + lengthIn + sideLength,
+    shut: pen.shut,
   };
   return {
     part,
@@ -194,6 +208,7 @@ function placeTee(
     to: { name: names.after(part, next, line), at },
     directionIn: pen.direction,
     directionOut: part.turn,
+    group: contentsGroup(line, pen.shut),
     start: pen.station,
     end,
     centre: { name: part.name, at: centre },

@@ -3,8 +3,7 @@ import { boreArea } from './bore-area.js';
 import type { Vec3 } from './conventions.js';
 import type { WeightRow } from './layout.js';
 import type { PlacedPart } from './place-parts.js';
-import { pumpBody } from './pump-body.js';
-import { between } from './vector.js';
+import { add, between } from './vector.js';
 
 /**
  * The weight table: one row for the casing, the motor and every part, dry, contents (filled) and insulation apart.
@@ -20,14 +19,13 @@ export function placedWeights(
 ): readonly WeightRow[] {
   const { pump, service } = installation;
   const density = service.density.filled.value;
-  const body = pumpBody(pump);
   const casing: WeightRow = {
     part: 'pump casing',
     line: 'pump',
     dry: pump.casing.mass.value,
     contents: pump.contents.value * density,
     covering: 0,
-    at: body.masses[0]?.at ?? pump.position,
+    at: add(pump.position, pump.casing.centre),
     mass: pump.casing.mass,
   };
   const motor: WeightRow = {
@@ -36,7 +34,7 @@ export function placedWeights(
     dry: pump.motor.mass.value,
     contents: 0,
     covering: 0,
-    at: body.masses[1]?.at ?? pump.position,
+    at: add(pump.position, pump.motor.centre),
     mass: pump.motor.mass,
   };
   return [casing, motor, ...lineWeights(placed, density)];

@@ -1,36 +1,65 @@
 import type { Pump } from '../input/installation.js';
+import type { Vec3 } from './conventions.js';
 import type { FrameBody } from './frame.js';
 import { add } from './vector.js';
 
 /**
- * The pump as one rigid body: casing, motor and the water in it, from flange face to flange face.
+ * The pump as two rigid bodies joined at the motor seat, so that the motor can be lifted away: the casing with its
+ * water from flange face to flange face, and the motor.
  *
  * @param pump - masses [kg], centres [m], contents [m³]
- * @returns the body, its points named `pump suction`, `pump discharge` and, where it stands, `pump base`
+ * @returns casing and motor; points `pump suction`, `pump discharge`, `motor seat` and, where it stands, `pump base`
  * @source statics
  */
-export function pumpBody(pump: Pump): FrameBody {
+export function pumpBodies(pump: Pump): readonly [FrameBody, FrameBody] {
   const place = pump.position;
-  return {
+  const group = { contentsGroup: 'pump' };
+  const stands = pump.base !== undefined && pump.mount !== 'hung';
+  const casing: FrameBody = {
     name: 'pump',
-    points: ['pump suction', 'pump discharge', ...(pump.base && pump.mount !== 'hung' ? ['pump base'] : [])],
+    points: ['pump suction', 'pump discharge', 'motor seat', ...(stands ? ['pump base'] : [])],
     masses: [
       {
         name: 'pump casing',
         at: add(place, pump.casing.centre),
         mass: pump.casing.mass.value,
         contents: 0,
-        contentsGroup: 'pump',
+        ...group,
       },
+      { name: 'pump contents', at: place, mass: 0, contents: pump.contents.value, ...group },
+    ],
+    material: pump.casing.material,
+  };
+  const motor: FrameBody = {
+    name: 'motor',
+    points: ['motor seat'],
+    masses: [
       {
         name: 'motor',
         at: add(place, pump.motor.centre),
         mass: pump.motor.mass.value,
         contents: 0,
-        contentsGroup: 'pump',
+        ...group,
       },
-      { name: 'pump contents', at: place, mass: 0, contents: pump.contents.value, contentsGroup: 'pump' },
     ],
-    material: pump.casing.material,
+  };
+  return [casing, motor];
+}
+
+/**
+ * The points of the pump.
+ *
+ * @param pump - places [m]
+ * @returns both flange faces, the motor seat on the shaft axis under the motor, and the base where it stands [m]
+ */
+export function pumpPoints(pump: Pump): Readonly<Record<string, Vec3>> {
+  const at = (offset: Vec3): Vec3 => add(pump.position, offset);
+  const stands = pump.base !== undefined && pump.mount !== 'hung';
+  return {
+    'pump suction': at(pump.ports.suction.position),
+    'pump discharge': at(pump.ports.discharge.position),
+    // Half-way to the motor's centre of gravity: any place on the shaft axis serves, the bodies being rigid.
+    'motor seat': at([0, 0, pump.motor.centre[2] / 2]),
+    ...(stands && pump.base && { 'pump base': at(pump.base.position) }),
   };
 }

@@ -79,7 +79,7 @@ export function addJoint(step: PlacedPart, pieces: Pieces): void {
 
 /** One lump of mass and contents. @param step - placed part @param name - its name @param at - [m] @param mass - [kg] @param contents - [m³] @returns the lump */
 export function lump(step: PlacedPart, name: string, at: Vec3, mass: number, contents: number): FrameMass {
-  return { name, at, mass, contents, contentsGroup: step.line };
+  return { name, at, mass, contents, contentsGroup: step.group };
 }
 
 function coveringLump(step: PlacedPart, at: Vec3): readonly FrameMass[] {
@@ -87,6 +87,13 @@ function coveringLump(step: PlacedPart, at: Vec3): readonly FrameMass[] {
   if (covering === undefined) return [];
   const mass = covering.massPerLength.value * (step.end - step.start);
   return [
-    { name: `${step.part.name} insulation`, at, mass, contents: 0, contentsGroup: step.line, covering: true },
+    {
+      name: `${step.part.name} insulation`,
+      at,
+      mass,
+      contents: 0,
+      contentsGroup: step.group,
+      covering: true,
+    },
   ];
 }

@@ -54,7 +54,7 @@ describe('walking a line', () => {
   test('gives the pump one body from face to face, and no support where it hangs', () => {
     expect(layout.frame.bodies[0]).toMatchObject({
       name: 'pump',
-      points: ['pump suction', 'pump discharge'],
+      points: ['pump suction', 'pump discharge', 'motor seat'],
     });
     expect(layout.supports.some((one) => one.kind === 'pump base')).toBe(false);
   });
