@@ -56,9 +56,9 @@ async function buildLibrary() {
 
 function writeDeclarations() {
   const compiler = at('node_modules/typescript/bin/tsc');
-  execFileSync(process.execPath, [compiler, '-p', at('tests/tooling/tsconfig.types.json')], {
-    stdio: 'inherit',
-  });
+  const args = [compiler, '-p', at('tests/tooling/tsconfig.types.json')];
+  const { status } = spawnSync(process.execPath, args, { stdio: 'inherit' });
+  if (status !== 0) throw new Error('the declarations could not be written');
 }
 
 async function writeSchemas() {
