@@ -1,3 +1,3 @@
 /** From the text of a file to a checked installation. */
-export { type JsonSchema, installationJsonSchema } from './json-schema.js';
+export { installationJsonSchema, type JsonSchema } from './json-schema.js';
 export { type ReadInstallation, readInstallation } from './read-installation.js';

@@ -11,5 +11,14 @@ export type JsonSchema = Readonly<Record<string, unknown>>;
  * @returns the schema as plain data [-]
  */
 export function installationJsonSchema(): JsonSchema {
-  return { ...z.toJSONSchema(fileSchema, { io: 'input', target: 'draft-2020-12' }) };
+  const schema = z.toJSONSchema(fileSchema, {
+    io: 'input',
+    target: 'draft-2020-12',
+    // The library drops the examples of everything that is turned into numbers on reading; editors show them.
+    override: ({ zodSchema, jsonSchema }) => {
+      const examples = z.globalRegistry.get(zodSchema)?.examples;
+      if (Array.isArray(examples) && jsonSchema.$ref === undefined) jsonSchema.examples = examples;
+    },
+  });
+  return { ...schema };
 }

@@ -6,6 +6,7 @@ import type { SourceId } from '../sources/index.js';
 import { checkWalks } from './check-walks.js';
 import type { Draft } from './draft.js';
 import type { Installation } from './installation.js';
+import { lookFurther } from './look-further.js';
 import { type ReadText, readText } from './read-text.js';
 import { resolveInstallation } from './resolve/resolve-installation.js';
 import { fileSchema } from './schema/file-schema.js';
@@ -47,7 +48,8 @@ export function readInstallation(text: string, options: { readonly file?: string
   const parsed = isTooMuch ? undefined : fileSchema.safeParse(read.content);
   if (!parsed?.success) {
     const faults = parsed ? schemaDrafts(parsed.error.issues, read.content, fileSchema) : [];
-    return { ok: false, issues: issuesOf([...faults, ...written], read) };
+    const further = parsed ? lookFurther(read.content, faults) : [];
+    return { ok: false, issues: issuesOf([...faults, ...written, ...further], read) };
   }
   const { installation, drafts } = resolveInstallation(parsed.data);
   const issues = issuesOf([...written, ...drafts], read);

@@ -76,7 +76,12 @@ function readDocument(
     const { line, col } = lines.linePos(Math.min(offset, text.length));
     return { ...top, line: Math.max(1, line), column: Math.max(1, col), path: pathText(path) };
   };
-  const faults = [...document.errors, ...document.warnings].map((error) => ({
+  // Whatever follows at the same spot is the echo of the first fault there.
+  const errors = [...document.errors, ...document.warnings];
+  const first = errors.filter(
+    (error, index) => errors.findIndex(({ pos }) => pos[0] === error.pos[0]) === index,
+  );
+  const faults = first.map((error) => ({
     ...yamlFault(error),
     place: placeAt(error.pos[0], []),
   }));

@@ -78,6 +78,12 @@ export function told(root: z.core.$ZodType, path: Path): IssueData {
 function meantOption(options: readonly (readonly Found[])[], found: unknown): readonly Found[] {
   const isMap = typeof found === 'object' && found !== null;
   const strange: readonly string[] = isMap ? ['invalid_type', 'invalid_value', 'custom'] : ['invalid_type'];
+  // What starts like a number is meant as a quantity, also where a word could stand.
+  const number = typeof found === 'string' && /^\s*[\d.+-]/u.test(found);
+  const quantity = number
+    ? options.find((option) => option.some((issue) => issue.code === 'custom'))
+    : undefined;
+  if (quantity) return quantity;
   const meant = options.find(
     (option) => !option.some((issue) => issue.path.length === 0 && strange.includes(issue.code)),
   );

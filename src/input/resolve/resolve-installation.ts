@@ -86,7 +86,7 @@ function resolveLines(walking: Walking, materials: MaterialFinder, file: FileCon
     const port = file.pump[from];
     const { nps } = pipe.section;
     if (nps !== undefined && nps !== port.size) {
-      reading.report('input.size-jump', line.size === undefined ? [...path, 'from'] : [...path, 'size'], {
+      reading.report('input.size-jump', line.size === undefined ? ['piping', 'size'] : [...path, 'size'], {
         line: nps,
         port: port.size,
         from,

@@ -125,8 +125,9 @@ function resolveStress(
     if (own !== undefined) return given(own, path(key));
     const found = materials.map((material) => allowableStress({ code, material, temperature }));
     // Where one material of the piping has no sourced value, none is taken for the whole.
-    const least = found.reduce((a, b) => (a && b && a.value <= b.value ? a : a && b));
-    return least && catalogued(least);
+    const listed = found.filter((entry) => entry !== undefined);
+    const least = listed.find(({ value }) => value === Math.min(...listed.map((entry) => entry.value)));
+    return least && listed.length === found.length ? catalogued(least) : undefined;
   };
   const hot = allowable('hot', service.hotTemperature.value);
   const cold = allowable(

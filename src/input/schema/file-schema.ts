@@ -41,7 +41,6 @@ export const fileSchema = map({
     'nozzle-loads': { basis: 'maker' },
   }).optional(),
 }).meta({
-  id: 'pipeborne-1',
   title: 'Pipeborne installation, format 1',
   description: 'A pipe-mounted vertical in-line pump, its piping, supports, room and limits',
 });

@@ -4,6 +4,11 @@ import { nominalSize, pipeSizes, rodSizes } from '../../catalog/index.js';
 import { directionWords, readDirection } from '../read-direction.js';
 import { refuse } from './field.js';
 
+const LEVEL =
+  '([Nn]orth|[Ss]outh|[Ee]ast|[Ww]est|([Nn]orth|[Ss]outh)[ -]?([Ee]ast|[Ww]est)|[Bb]earing\\s+\\S.*)';
+const LEVEL_PATTERN = `^\\s*${LEVEL}\\s*$`;
+const DIRECTION_PATTERN = `^\\s*([Uu]p|[Dd]own|${LEVEL}(\\s+([Rr]ising|[Ff]alling)\\s+\\S.*)?)\\s*$`;
+
 /**
  * A nominal pipe size: `6 in`, `2-1/2 in`, `NPS 6`, `DN 150`.
  *
@@ -45,20 +50,26 @@ export function rodSize() {
  * @returns schema that gives a unit vector [-]
  */
 export function direction() {
-  return z.string().transform((found, context) => {
-    return (
-      readDirection(found) ?? refuse(context, 'input.unknown-direction', { found, words: directionWords })
-    );
-  });
+  return z
+    .string()
+    .meta({ pattern: DIRECTION_PATTERN })
+    .transform((found, context) => {
+      return (
+        readDirection(found) ?? refuse(context, 'input.unknown-direction', { found, words: directionWords })
+      );
+    });
 }
 
 /** Like `direction`, and level. */
 export function levelDirection() {
-  return z.string().transform((found, context) => {
-    const read = readDirection(found);
-    if (!read) return refuse(context, 'input.unknown-direction', { found, words: directionWords });
-    return read[2] === 0 ? read : refuse(context, 'input.not-level', { found });
-  });
+  return z
+    .string()
+    .meta({ pattern: LEVEL_PATTERN })
+    .transform((found, context) => {
+      const read = readDirection(found);
+      if (!read) return refuse(context, 'input.unknown-direction', { found, words: directionWords });
+      return read[2] === 0 ? read : refuse(context, 'input.not-level', { found });
+    });
 }
 
 /**

@@ -125,9 +125,9 @@ const continuing = map({
     z.union([
       quantity('stiffness', 'positive'),
       map({
-        east: quantity('stiffness', 'not negative'),
-        north: quantity('stiffness', 'not negative'),
-        up: quantity('stiffness', 'not negative'),
+        east: field(quantity('stiffness', 'not negative'), 'Stiffness to the east and west', '20 kip/in'),
+        north: field(quantity('stiffness', 'not negative'), 'Stiffness to the north and south', '20 kip/in'),
+        up: field(quantity('stiffness', 'not negative'), 'Stiffness up and down', '20 kip/in'),
       }),
     ]),
     'Stiffness of the pipe beyond against movement, alike in every direction or by direction',

@@ -73,6 +73,7 @@ export type TeeSide = z.output<z.ZodObject<typeof sideParts>> & { readonly walk:
 const walk: z.ZodType<readonly WalkStep[]> = z
   .lazy(() => z.array(step).min(1))
   .meta({
+    id: 'walk',
     description: 'Parts in order, walked outward from the pump; the last is an end',
     examples: [[{ straight: '2 ft' }, { elbow: 'up' }, { straight: '4 ft' }, { end: 'anchored' }]],
   });
@@ -92,6 +93,8 @@ const step: z.ZodType<WalkStep> = exactlyOneKey(map({ ...steps, tee }).partial()
   id: 'step',
   description: 'One part or support: a map of one key, its kind',
   examples: [{ straight: '2 ft' }],
+  minProperties: 1,
+  maxProperties: 1,
 }) as z.ZodType<WalkStep>;
 
 const line = map({

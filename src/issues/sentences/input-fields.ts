@@ -1,5 +1,9 @@
+import type { IssueData } from '../issue.js';
 import type { Sentences } from './sentence.js';
 import { say, tell } from './tell.js';
+
+const NOTHING = 'nothing stands behind this key';
+const isNothing = (data: IssueData): boolean => say(data, 'found') === 'nothing';
 
 /** Single fields: keys, words, numbers, labels of tables. */
 export const inputFieldsSentences = {
@@ -11,9 +15,12 @@ export const inputFieldsSentences = {
   'input.missing': (data) => tell(data, `"${say(data, 'key')}" is missing`),
   'input.one-key': (data) =>
     tell(data, 'a step has exactly one key, its kind', { example: '- straight: 2 ft' }),
-  'input.wrong-type': (data) => tell(data, `${say(data, 'found')} cannot stand here`),
+  'input.wrong-type': (data) =>
+    tell(data, isNothing(data) ? NOTHING : `${say(data, 'found')} cannot stand here`),
   'input.not-one-of': (data) =>
-    tell(data, `${say(data, 'found')} is not known here`, { wanted: `one of ${say(data, 'words')}` }),
+    tell(data, isNothing(data) ? NOTHING : `${say(data, 'found')} is not known here`, {
+      wanted: `one of ${say(data, 'words')}`,
+    }),
   'input.empty': (data) => tell(data, `${say(data, 'found')} is empty`),
   'input.text-too-long': (data) =>
     tell(data, 'the text is too long', { wanted: `at most ${say(data, 'most')} characters` }),

@@ -127,7 +127,7 @@ export const inputSenseSentences = {
     }),
   'input.reducer-not-listed': (data) =>
     tell(data, `the catalogue holds no reducer from ${say(data, 'from')} to NPS ${say(data, 'to')}`, {
-      wanted: `own length and weight, or, from NPS ${say(data, 'large')}, one of ${say(data, 'words')} in`,
+      wanted: `own length and weight, or a step the catalogue holds: NPS ${say(data, 'large')} reduces to ${say(data, 'words')}`,
       example: 'reducer: {to: 8 in, kind: concentric, length: 6 in, weight: 15 lb}',
     }),
   'input.tee-turn-by-run': (data) =>
