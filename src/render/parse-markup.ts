@@ -46,7 +46,8 @@ export function parseMarkup(text: string, name = 'review'): MarkupElement {
   }
 
   const parser = new SaxesParser({ position: true });
-  parser.ENTITIES = { ...parser.ENTITIES, nbsp: '\u00a0', ensp: '\u2002', thinsp: '\u2009', shy: '' };
+  // The five of XML stand on the prototype of the list, so the list is added to, not copied.
+  Object.assign(parser.ENTITIES, { nbsp: '\u00a0', ensp: '\u2002', thinsp: '\u2009', shy: '' });
   const open: OpenElement[] = [];
   let root: MarkupElement | undefined;
   let broken = false;
