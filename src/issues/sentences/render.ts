@@ -123,8 +123,8 @@ export const renderSentences = {
     wanted: `one of these: ${named(data.available)}`,
   }),
   'render.table-too-wide': (data) => ({
-    message: `a table has ${String(data.columns)} columns, more than the page can take`,
-    wanted: `at most ${String(data.most)} columns`,
+    message: `a table of ${String(data.columns)} columns is wider than the page, even in the smallest type`,
+    wanted: 'fewer columns, or shorter numbers',
   }),
   'render.block-too-tall': (data) => ({
     message: `a ${String(data.block)} is ${String(data.height)} points tall and cannot be parted; the page has ${String(data.available)}`,

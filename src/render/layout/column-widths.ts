@@ -1,6 +1,8 @@
 /** Widths of table columns, from what stands in them and their shares. */
 
 export interface ColumnNeed {
+  /** Widest number: never broken, or it would read as two [points]. */
+  readonly firm: number;
   /** Widest word [points]. */
   readonly narrowest: number;
   /** Widest cell on one line [points]. */
@@ -14,13 +16,13 @@ export interface ColumnNeed {
  * would wrap, and what is then still left goes by share and natural width to all.
  *
  * @param needs - what each column needs, padding included [points]
- * @param width - width of the table [points]
+ * @param width - width of the table, enough for all firm needs [points]
  * @returns widths that add up to the width of the table; words wider than theirs will be broken
  */
 export function columnWidths(needs: readonly ColumnNeed[], width: number): readonly number[] {
-  const narrowest = needs.map((need) => Math.min(need.narrowest, need.natural));
+  const narrowest = needs.map((need) => need.narrowest);
   const least = sum(narrowest);
-  if (least >= width) return shrink(narrowest, width);
+  if (least >= width) return shrink(needs, width);
   const widths = [...narrowest];
   let spare = width - least;
   // Water-filling: a column that has reached its natural width hands its share on.
@@ -42,15 +44,17 @@ export function columnWidths(needs: readonly ColumnNeed[], width: number): reado
   return widths.map((column, i) => column + (spare * (weights[i] ?? 0)) / total);
 }
 
-/** Too many wide words: narrow columns keep what they need, wide ones give up the most. */
-function shrink(narrowest: readonly number[], width: number): readonly number[] {
-  const order = narrowest.map((need, i) => ({ need, i })).sort((a, b) => a.need - b.need || a.i - b.i);
-  const widths = new Array<number>(narrowest.length).fill(0);
-  let left = width;
-  order.forEach(({ need, i }, done) => {
-    const fair = left / (order.length - done);
-    widths[i] = Math.min(need, fair);
-    left -= widths[i] ?? 0;
+/** Too many wide words: every column keeps its numbers, and those that want least beyond them get it first. */
+function shrink(needs: readonly ColumnNeed[], width: number): readonly number[] {
+  const widths = needs.map((need) => need.firm);
+  let left = Math.max(0, width - sum(widths));
+  const order = needs
+    .map((need, i) => ({ want: Math.max(0, need.narrowest - need.firm), i }))
+    .sort((a, b) => a.want - b.want || a.i - b.i);
+  order.forEach(({ want, i }, done) => {
+    const gift = Math.min(want, left / (order.length - done));
+    widths[i] = (widths[i] ?? 0) + gift;
+    left -= gift;
   });
   return widths.map((column) => column + left / widths.length);
 }

@@ -211,6 +211,7 @@ export function measureFacts(
     x,
     widths: [label, space.width - label + GAP.cellSide],
     leads: [0, 0],
+    cellSide: GAP.cellSide,
     afterDecimal: [0, 0],
     cellTop: 1,
     tallest: space.tallest,

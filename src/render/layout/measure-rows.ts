@@ -6,7 +6,7 @@ import { breakLines, type Line } from './break-lines.js';
 import { decimalCell } from './decimal-column.js';
 import type { Hold, Item, Piece, Tag } from './piece.js';
 import { type Align, placeLine } from './place-lines.js';
-import { GAP, type InkName, type TextStyle } from './style-sheet.js';
+import type { InkName, TextStyle } from './style-sheet.js';
 import type { Span } from './styled.js';
 
 /** A cell that knows its place. */
@@ -46,6 +46,8 @@ export interface Grid {
   readonly leads: readonly number[];
   /** Room right of the decimal sign in each decimal column [points]. */
   readonly afterDecimal: readonly number[];
+  /** Room left and right of the words of a cell, and above and below them [points]. */
+  readonly cellSide: number;
   readonly cellTop: number;
   /** Tallest piece a page can take [points]. */
   readonly tallest: number;
@@ -119,8 +121,8 @@ function setCell(cell: GridCell, grid: Grid, measure: Measure): SetCell {
   const left = grid.x + total(grid.widths.slice(0, cell.first));
   const outer = total(grid.widths.slice(cell.first, cell.first + cell.columns));
   const lead = grid.leads[cell.first] ?? 0;
-  const x = left + GAP.cellSide + lead;
-  const width = Math.max(1, outer - 2 * GAP.cellSide - lead);
+  const x = left + grid.cellSide + lead;
+  const width = Math.max(1, outer - 2 * grid.cellSide - lead);
   const align = ALIGN[cell.kind];
   const decimal =
     cell.kind === 'decimal' && cell.columns === 1 ? decimalCell(cell.spans, measure) : undefined;

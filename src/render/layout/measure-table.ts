@@ -7,10 +7,12 @@ import { heldTogether, moved, type Piece, stackHeight, type Tag } from './piece.
 import { paragraphPieces } from './place-lines.js';
 import { GAP, STYLES } from './style-sheet.js';
 import type { RowRole, StyledRow, StyledTable } from './styled.js';
-import { fitSize, gridOf, placeCells, type TableSpace } from './table-grid.js';
+import { fitTable, gridOf, placeCells, type TableSpace } from './table-grid.js';
 
 /** A table of no more rows than this stays on one page. */
 const FEW_ROWS = 8;
+/** Room left for a heading above a table [points]. */
+const ROOM_FOR_HEADING = 90;
 
 /**
  * Measures a table.
@@ -23,19 +25,22 @@ const FEW_ROWS = 8;
  */
 export function measureTable(table: StyledTable, space: TableSpace, measure: Measure): readonly Piece[] {
   const tag: Tag = { role: 'Table', parent: space.parent };
-  const fitted = fitSize(table, space.width, measure);
-  const grid = gridOf(fitted, space, measure);
+  const fit = fitTable(table, space.width, measure);
+  const fitted = fit.table;
+  const grid = gridOf(fit, space, measure);
 
   const caption = captionPieces(table, space, tag, measure);
   const kinds = fitted.columns.map((column) => column.kind);
   const head = fitted.head.flatMap((row, i) => {
     const isLast = i === fitted.head.length - 1;
     const pieces = measureRow(headRow(row, kinds, tag, i === 0, isLast), grid, measure);
-    return pieces.map((piece) => underSpans(piece, row, grid, isLast));
+    return pieces.map((piece) => ({ ...underSpans(piece, row, grid, isLast), headOf: tag }));
   });
   const repeated = head.map((piece) => ({ ...piece, items: piece.items.map(untagged) }));
   const headHeight = stackHeight(head);
-  const rowGrid: Grid = { ...grid, tallest: grid.tallest - headHeight };
+  // A row parted because it is taller than a page leaves room for what must stand above it.
+  const above = headHeight + stackHeight(caption) + ROOM_FOR_HEADING;
+  const rowGrid: Grid = { ...grid, tallest: Math.max(grid.tallest - above, grid.tallest / 3) };
   const body = fitted.rows.flatMap((row, i) =>
     measureRow(bodyRow(row, fitted, i, tag), rowGrid, measure).map((piece) => ({
       ...piece,

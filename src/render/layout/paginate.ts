@@ -54,8 +54,7 @@ export function paginate(pieces: readonly Piece[], height: number): readonly Pag
       });
     page().push({ piece, y: y + gap, isRepeat: false });
     y += gap + piece.height;
-    // A head of the table has been painted once any of its rows is.
-    if (piece.repeat) table = piece.repeat.table;
+    table = piece.headOf ?? piece.repeat?.table ?? table;
   };
 
   const put = (chain: readonly Piece[], hold: Hold): void => {

@@ -24,6 +24,8 @@ export type Item =
       readonly text: string;
       readonly style: TextStyle;
       readonly link?: string;
+      /** What stands for the text when it is read aloud or copied: a raised 6 is not a 6. */
+      readonly spoken?: string;
       /** Leads somewhere without a line below to say so. */
       readonly quiet?: boolean;
       readonly tag?: Tag;
@@ -82,6 +84,8 @@ export interface Piece {
   /** Ids that lead here. */
   readonly anchors?: readonly string[];
   readonly bookmark?: { readonly title: string; readonly level: 1 | 2 };
+  /** The table it is a head of. */
+  readonly headOf?: Tag;
   readonly repeat?: Repeat;
   /** Starts a page. */
   readonly newPage?: boolean;

@@ -48,9 +48,18 @@ export function placeLine(
       text: run.text,
       style: run.style,
       ...(run.link === undefined ? {} : { link: run.link }),
+      ...(run.rise > 0 ? raisedSigns(run.text) : {}),
       ...(tag === undefined ? {} : { tag }),
     };
   });
+}
+
+const RAISED = new Map([...'0123456789+−-n'].map((sign, i) => [sign, [...'⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻⁻ⁿ'][i] ?? sign]));
+
+/** The exponent as signs of their own, so that 10 with a raised 6 is never taken for 106. */
+function raisedSigns(text: string): { readonly spoken?: string } {
+  const signs = [...text.trimEnd()].map((sign) => RAISED.get(sign));
+  return signs.every((sign) => sign !== undefined) ? { spoken: signs.join('') } : {};
 }
 
 /**

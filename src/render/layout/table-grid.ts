@@ -10,8 +10,13 @@ import type { Tag } from './piece.js';
 import { GAP, TABLE_SIZES } from './style-sheet.js';
 import type { Span, StyledCell, StyledRow, StyledTable } from './styled.js';
 
-/** Narrowest column that still takes a word or two [points]. */
-const NARROWEST_COLUMN = 14;
+/** Narrowest room for words [points]. */
+const NARROWEST_TEXT = 6;
+/** Sizes and padding for tables whose numbers would not fit otherwise. */
+const TIGHT_SIZES: readonly number[] = [6.5, 6, 5.5, 5];
+const TIGHT_SIDE = 1.8;
+/** Share of the table's width that one word may claim. */
+const WIDEST_WORD = 0.35;
 /** Room between numbers set flush right and words set flush left beside them [points]. */
 const GUTTER = 9;
 
@@ -20,14 +25,37 @@ export interface PlacedCell extends StyledCell {
   readonly first: number;
 }
 
-/** Sets the table in the largest size in which no word needs to be broken. */
-export function fitSize(table: StyledTable, width: number, measure: Measure): StyledTable {
-  for (const size of TABLE_SIZES) {
-    const scaled = size === TABLE_SIZES[0] ? table : resized(table, size / (TABLE_SIZES[0] ?? size));
-    const least = needsOf(scaled, measure).reduce((sum, need) => sum + need.narrowest, 0);
-    if (least <= width || size === TABLE_SIZES.at(-1)) return least <= width ? scaled : table;
-  }
-  return table;
+/** A table in the type size and with the padding that its columns need. */
+export interface FittedTable {
+  readonly table: StyledTable;
+  /** Room left and right of the words of a cell [points]. */
+  readonly side: number;
+}
+
+/**
+ * Sets a table in the largest size in which no word needs to be broken; if there is none, words are broken, and the
+ * size is the largest in which at least no number is.
+ *
+ * @param table - table in its usual size
+ * @param width - room for it [points]
+ * @param measure - width of a text
+ * @returns the table in its size
+ * @throws EngineError `render.table-too-wide` when its numbers do not fit in any size
+ */
+export function fitTable(table: StyledTable, width: number, measure: Measure): FittedTable {
+  const usual = TABLE_SIZES[0] ?? 1;
+  const fitted = [...TABLE_SIZES, ...TIGHT_SIZES].map(
+    (size): FittedTable => ({
+      table: size === usual ? table : resized(table, size / usual),
+      side: size < (TABLE_SIZES.at(-1) ?? 0) ? TIGHT_SIDE : GAP.cellSide,
+    }),
+  );
+  const needed = (one: FittedTable, what: 'firm' | 'narrowest'): number =>
+    needsOf(one, width, measure).reduce((sum, need) => sum + need[what], 0);
+  const whole = fitted.slice(0, TABLE_SIZES.length).find((one) => needed(one, 'narrowest') <= width);
+  const found = whole ?? fitted.find((one) => needed(one, 'firm') <= width);
+  if (!found) throw new EngineError('render.table-too-wide', { columns: table.columns.length });
+  return found;
 }
 
 function resized(table: StyledTable, factor: number): StyledTable {
@@ -52,44 +80,51 @@ export function placeCells(row: StyledRow, columns: number): readonly PlacedCell
 }
 
 /** Room inside each column before its words: wider where words stand beside numbers. */
-function leadsOf(columns: readonly Column[]): readonly number[] {
+function leadsOf(columns: readonly Column[], side: number): readonly number[] {
   const isNumbers = (column: Column | undefined): boolean =>
     column?.kind === 'decimal' || column?.kind === 'right';
-  return columns.map((column, i) => (isNumbers(columns[i - 1]) && !isNumbers(column) ? GUTTER : 0));
+  return columns.map((column, i) =>
+    isNumbers(columns[i - 1]) && !isNumbers(column) ? (GUTTER * side) / GAP.cellSide : 0,
+  );
 }
 
-function needsOf(table: StyledTable, measure: Measure): readonly ColumnNeed[] {
-  const side = 2 * GAP.cellSide;
+function needsOf({ table, side }: FittedTable, width: number, measure: Measure): readonly ColumnNeed[] {
   const count = table.columns.length;
-  const narrowest = new Array<number>(count).fill(NARROWEST_COLUMN);
-  const natural = new Array<number>(count).fill(NARROWEST_COLUMN);
-  const rows = [...table.head, ...table.rows].map((row) => placeCells(row, count));
+  const zeros = (): number[] => new Array<number>(count).fill(0);
+  const needs = { firm: zeros(), narrowest: zeros(), natural: zeros() };
+  const raise = (of: 'firm' | 'narrowest' | 'natural', column: number, value: number): void => {
+    needs[of][column] = Math.max(needs[of][column] ?? 0, value);
+  };
   const after = afterDecimals(table, measure);
-  for (const cell of rows.flat()) {
-    if (cell.columns !== 1) continue;
-    const extents = textExtents(cell.spans, measure);
-    const decimal =
-      table.columns[cell.first]?.kind === 'decimal' ? decimalCell(cell.spans, measure) : undefined;
-    // Aligned numbers need room on both sides of the sign, on one line.
-    const least = decimal ? decimal.before + (after[cell.first] ?? 0) : extents.narrowest;
-    const wish = decimal ? least : extents.natural;
-    narrowest[cell.first] = Math.max(narrowest[cell.first] ?? 0, least + side);
-    natural[cell.first] = Math.max(natural[cell.first] ?? 0, wish + side);
-  }
-  for (const cell of rows.flat()) {
-    if (cell.columns === 1 || cell.columns === count) continue;
-    const extents = textExtents(cell.spans, measure);
-    for (let i = cell.first; i < cell.first + cell.columns; i++) {
-      narrowest[i] = Math.max(narrowest[i] ?? 0, (extents.narrowest + side) / cell.columns);
-      natural[i] = Math.max(natural[i] ?? 0, (extents.natural + side) / cell.columns);
+  for (const row of [...table.head, ...table.rows])
+    for (const cell of placeCells(row, count)) {
+      // What runs over the whole table wraps at its width.
+      if (cell.columns === count && count > 1) continue;
+      const extents = textExtents(cell.spans, measure);
+      const isDecimal = cell.columns === 1 && table.columns[cell.first]?.kind === 'decimal';
+      const decimal = isDecimal ? decimalCell(cell.spans, measure) : undefined;
+      // Aligned numbers need room on both sides of the sign, on one line.
+      const aligned = decimal ? decimal.before + (after[cell.first] ?? 0) : 0;
+      for (let i = cell.first; i < cell.first + cell.columns; i++) {
+        raise('firm', i, Math.max(aligned, extents.firm / cell.columns));
+        raise('narrowest', i, Math.max(aligned, extents.narrowest / cell.columns));
+        raise('natural', i, Math.max(aligned, extents.natural / cell.columns));
+      }
     }
-  }
-  const leads = leadsOf(table.columns);
-  return table.columns.map((column, i) => ({
-    narrowest: (narrowest[i] ?? 0) + (leads[i] ?? 0),
-    natural: Math.max(natural[i] ?? 0, narrowest[i] ?? 0) + (leads[i] ?? 0),
-    share: column.share,
-  }));
+  const leads = leadsOf(table.columns, side);
+  // One very long word is broken rather than starving the columns beside it.
+  const widest = Math.max(WIDEST_WORD * width, width / count);
+  return table.columns.map((column, i) => {
+    const padding = 2 * side + (leads[i] ?? 0);
+    const firm = Math.max(needs.firm[i] ?? 0, NARROWEST_TEXT) + padding;
+    const narrowest = Math.max(firm, Math.min((needs.narrowest[i] ?? 0) + padding, widest));
+    return {
+      firm,
+      narrowest,
+      natural: Math.max(narrowest, (needs.natural[i] ?? 0) + padding),
+      share: column.share,
+    };
+  });
 }
 
 function afterDecimals(table: StyledTable, measure: Measure): readonly number[] {
@@ -113,22 +148,18 @@ export interface TableSpace {
 /**
  * Columns of a table that has its type size.
  *
- * @param table - table in its size
+ * @param fitted - table in its size
  * @param space - where it may stand [points]
  * @param measure - width of a text
  * @returns widths and what is needed to place cells
- * @throws EngineError `render.table-too-wide` when the columns are too many for the page
  */
-export function gridOf(table: StyledTable, space: TableSpace, measure: Measure): Grid {
-  const columns = table.columns.length;
-  const leads = leadsOf(table.columns);
-  const most = Math.floor(space.width / NARROWEST_COLUMN);
-  if (columns > most) throw new EngineError('render.table-too-wide', { columns, most });
+export function gridOf(fitted: FittedTable, space: TableSpace, measure: Measure): Grid {
   return {
     x: space.x,
-    widths: columnWidths(needsOf(table, measure), space.width),
-    leads,
-    afterDecimal: afterDecimals(table, measure),
+    widths: columnWidths(needsOf(fitted, space.width, measure), space.width),
+    leads: leadsOf(fitted.table.columns, fitted.side),
+    afterDecimal: afterDecimals(fitted.table, measure),
+    cellSide: fitted.side,
     cellTop: GAP.cellTop,
     tallest: space.tallest,
   };

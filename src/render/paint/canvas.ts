@@ -1,4 +1,5 @@
 /** Writes the content of one page: text, fills and paths, each inside its marked content. Places are from the top left. */
+import { PDFHexString } from 'pdf-lib';
 import type { Face } from '../font/typeface.js';
 import type { Tag } from '../layout/piece.js';
 import type { Colour, PathStep } from '../shapes.js';
@@ -10,6 +11,8 @@ export interface Canvas {
   /** Starts marked content that belongs to a structure element, or decoration without one. */
   readonly mark: (tag: Tag | undefined) => void;
   readonly text: (words: string, x: number, y: number, face: Face, size: number, colour: Colour) => void;
+  /** Says what the text that follows stands for, until called without words. */
+  readonly speak: (words: string | undefined) => void;
   readonly fill: (x: number, y: number, width: number, height: number, colour: Colour) => void;
   readonly path: (steps: readonly PathStep[], look: PathLook) => void;
   /** Draws inside a path only. */
@@ -89,6 +92,9 @@ export function openCanvas(pageHeight: number, encode: Encode): Canvas {
       if (words === '') return;
       setFill(colour);
       out.push(`BT /${FONT_NAMES[face]} ${num(size)} Tf ${point(x, y)} Td <${encode(words, face)}> Tj ET`);
+    },
+    speak: (words) => {
+      out.push(words === undefined ? 'EMC' : `/Span <</ActualText ${PDFHexString.fromText(words)}>> BDC`);
     },
     fill: (x, y, width, height, colour) => {
       setFill(colour);

@@ -69,7 +69,9 @@ function paintItem(
       const { style, link, tag, width } = item;
       const owner: Tag | undefined = link !== undefined && tag ? { role: 'Link', parent: tag } : tag;
       canvas.mark(owner);
+      if (item.spoken !== undefined) canvas.speak(item.spoken);
       canvas.text(item.text, x, y, style.face, style.size, INKS[style.ink]);
+      if (item.spoken !== undefined) canvas.speak(undefined);
       if (link === undefined || !owner) return;
       if (!item.quiet) {
         // A hair line below says that the words lead somewhere, on paper too.
