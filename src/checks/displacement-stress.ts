@@ -5,7 +5,6 @@ import {
   sectionModulus,
 } from '../mechanics/code-stress.js';
 import type { Citation } from '../sources/index.js';
-import { solvedConditions } from './conditions.js';
 import { defineCheck, type Reading } from './define-check.js';
 import { type DisplacementStress, displacementStresses } from './displacement-stresses.js';
 import type { Subject } from './finding.js';
@@ -74,15 +73,8 @@ function allowedRange(
   const allowables: AllowableStresses = { hot: hot.value, cold: cold.value, cycles: cycles.value };
   const range = allowableDisplacementRange(allowables);
   if (!(row.stress > range)) return { range, withLeftOver: false };
-  const sustained = sustainedAt(row, subject);
+  // The code lets what the sustained stress leaves over at the very section be added.
+  const sustained = sustainedStressAt(subject, row.member, row.share, row.intensification);
   if (sustained === undefined || !(sustained < hot.value)) return { range, withLeftOver: false };
   return { range: allowableRangeWithLeftOver(allowables, sustained), withLeftOver: true };
-}
-
-/** Sustained stress at the very section of the range. */
-function sustainedAt(row: DisplacementStress, subject: Subject): number | undefined {
-  const filled = solvedConditions(subject).find(({ name }) => name === 'filled');
-  const member = subject.layout.frame.members.find(({ name }) => name === row.member);
-  if (filled === undefined || member === undefined) return undefined;
-  return sustainedStressAt(subject, filled, member, row.share, row.intensification)?.stress;
 }

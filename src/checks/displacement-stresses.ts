@@ -1,10 +1,10 @@
 import { displacementStressRange } from '../mechanics/code-stress.js';
-import { sectionForce } from '../mechanics/code-stress-sections.js';
-import type { Vec3 } from '../model/conventions.js';
-import type { FrameMember, Tube } from '../model/frame.js';
+import { memberForces, type SectionForces } from '../mechanics/index.js';
+import type { Tube } from '../model/frame.js';
 import { operatingOnly, type SolvedCondition } from './conditions.js';
 import { memberIntensifications } from './end-intensification.js';
 import type { Subject } from './finding.js';
+import { isWorse } from './is-worse.js';
 import { factorAt, sectionShares } from './section-shares.js';
 
 /** Displacement stress range at the worst section of one part. */
@@ -32,58 +32,57 @@ export interface DisplacementStress {
  * @returns one row per part, in the order of the frame; empty where fewer than two such conditions were solved
  */
 export function displacementStresses(subject: Subject): readonly DisplacementStress[] {
-  const pairs = everyPair(operatingOnly(subject));
+  const conditions = operatingOnly(subject);
   const worst = new Map<string, DisplacementStress>();
   const factors = memberIntensifications(subject);
   for (const member of subject.layout.frame.members) {
     const info = subject.layout.memberInfo[member.name];
     if (info === undefined) continue;
-    for (const share of sectionShares) {
-      const range = largestRange(subject, member, share, pairs);
-      if (range === undefined) continue;
+    for (const { share, moment, between } of largestRanges(subject, member.name, conditions)) {
       const intensification = factorAt(factors[member.name], share);
-      const stress = displacementStressRange({ tube: member.tube, moment: range.moment, intensification });
+      const stress = displacementStressRange({ tube: member.tube, moment, intensification });
       const key = `${info.line}: ${info.part}`;
-      const before = worst.get(key);
-      if (before !== undefined && stress <= before.stress) continue;
+      if (!isWorse(stress, worst.get(key)?.stress)) continue;
       const place = { line: info.line, part: info.part, member: member.name, share, tube: member.tube };
-      worst.set(key, { ...place, ...range, intensification, stress });
+      worst.set(key, { ...place, moment, between, intensification, stress });
     }
   }
   return [...worst.values()];
 }
 
-type Pair = readonly [SolvedCondition, SolvedCondition];
-
-function everyPair(conditions: readonly SolvedCondition[]): readonly Pair[] {
-  return conditions.flatMap((one, index) => conditions.slice(index + 1).map((other): Pair => [one, other]));
+interface Range {
+  readonly share: number;
+  /** [N·m] */
+  readonly moment: number;
+  readonly between: string;
 }
 
-function largestRange(
-  subject: Subject,
-  member: FrameMember,
-  share: number,
-  pairs: readonly Pair[],
-): { readonly moment: number; readonly between: string } | undefined {
-  let largest: { readonly moment: number; readonly between: string } | undefined;
-  for (const [one, other] of pairs) {
-    const [near, far] = [momentAt(subject, one, member, share), momentAt(subject, other, member, share)];
-    if (near === undefined || far === undefined) return undefined;
-    const moment = Math.hypot(near[0] - far[0], near[1] - far[1], near[2] - far[2]);
-    // Not a number has to come through, or it would hide behind the other pairs.
-    if (largest === undefined || !(moment <= largest.moment)) {
-      largest = { moment, between: `${one.name} to ${other.name}` };
-    }
-  }
-  return largest;
-}
-
-function momentAt(
+/** The largest difference of the moment at every section of a member, over all pairs of conditions. */
+function largestRanges(
   { layout }: Subject,
-  { acts, solved }: SolvedCondition,
-  member: FrameMember,
-  share: number,
-): Vec3 | undefined {
-  const start = solved.members[member.name]?.from;
-  return start && sectionForce(layout.frame, acts, member, start, share).moment;
+  member: string,
+  conditions: readonly SolvedCondition[],
+): readonly Range[] {
+  const solved = conditions
+    .filter((condition) => condition.solved.members[member] !== undefined)
+    .map((condition) => ({
+      name: condition.name,
+      sections: memberForces(layout.frame, condition.acts, condition.solved, member, sectionShares),
+    }));
+  const pairs = solved.flatMap((one, index) => solved.slice(index + 1).map((other) => ({ one, other })));
+  return sectionShares.flatMap((share, index) => {
+    const ranges = pairs.map(({ one, other }): Range => {
+      const moment = difference(one.sections[index], other.sections[index]);
+      return { share, moment, between: `${one.name} to ${other.name}` };
+    });
+    const [first, ...rest] = ranges;
+    if (first === undefined) return [];
+    return [rest.reduce((largest, next) => (isWorse(next.moment, largest.moment) ? next : largest), first)];
+  });
+}
+
+function difference(one: SectionForces | undefined, other: SectionForces | undefined): number {
+  if (one === undefined || other === undefined) return Number.NaN;
+  const [a, b] = [one.wrench.moment, other.wrench.moment];
+  return Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 }

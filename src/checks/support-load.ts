@@ -63,7 +63,8 @@ function springReadings({ mark, part }: PlacedSupport, subject: Subject): readon
       limit: maximum,
       advice: 'checks.support-load.above-range',
     };
-    const shortfall = load === undefined || minimum === undefined ? undefined : Math.max(0, minimum - load);
+    const below = load === undefined || minimum === undefined ? Number.NaN : minimum - load;
+    const shortfall = Number.isFinite(below) ? Math.max(0, below) : undefined;
     const low: Reading = {
       ...common,
       kind: 'forbidden',
