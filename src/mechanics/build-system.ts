@@ -3,8 +3,8 @@ import { factorProfile } from '../algebra/profile-factor.js';
 import { scaleProfile } from '../algebra/profile-matrix.js';
 import { assembleStiffness } from './assemble.js';
 import type { Clusters } from './cluster.js';
+import { type FreeMovement, freeMovements } from './free-movements.js';
 import type { Hold } from './hold.js';
-import { refuseMechanism } from './mechanism.js';
 import type { PreparedFrame } from './prepare-frame.js';
 import type { System } from './system.js';
 import { numberUnknowns } from './unknowns.js';
@@ -15,29 +15,31 @@ const SUSPICIOUS_PIVOT = 1e-9;
 const PIVOT_FLOOR = 1e-15;
 
 /**
- * Numbers, assembles and factors the stiffness, and refuses a frame that something does not hold.
+ * Numbers, assembles and factors the stiffness, and looks for movements that nothing resists.
  *
  * @param prepared - the frame
  * @param clusters - bodies and joints that stand
  * @param holds - what the supports do
- * @param condition - name of the condition, for messages [-]
- * @returns the system [N/m]
- * @throws EngineError `mechanics.mechanism`
+ * @returns the system, and its free movements: none where everything is held
  * @source statics
  */
 export function buildSystem(
   prepared: PreparedFrame,
   clusters: Clusters,
   holds: readonly Hold[],
-  condition: string,
-): System {
+): BuiltSystem {
   const unknowns = numberUnknowns(prepared, clusters, holds);
   const matrix = assembleStiffness(prepared, clusters, unknowns, holds);
   const { scale, norm } = scaleProfile(matrix);
   const factor = factorProfile(matrix, PIVOT_FLOOR);
   const system: System = { prepared, clusters, unknowns, factor, scale, norm };
-  if (factor.smallest < SUSPICIOUS_PIVOT) refuseMechanism(system, holds, condition);
-  return system;
+  return { system, free: factor.smallest < SUSPICIOUS_PIVOT ? freeMovements(system, holds) : [] };
+}
+
+/** A factored stiffness with what it leaves free. */
+export interface BuiltSystem {
+  readonly system: System;
+  readonly free: readonly FreeMovement[];
 }
 
 /**

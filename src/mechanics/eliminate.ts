@@ -126,13 +126,17 @@ function reach(prepared: PreparedFrame, clusters: Clusters, nodes: readonly numb
  *
  * @param group - the group
  * @param values - what each constraint row must equal, by row number [m]
- * @returns six numbers a node, rotations in radians [m], [rad]; and the row furthest from satisfied with how far
+ * @returns six numbers a node, rotations in radians [m], [rad]; and, where not
+ *   every row can be satisfied, how far each is beyond its value in the least-squares fit
  * @source statics
  */
 export function particularMovement(
   group: Group,
   values: Float64Array,
-): { readonly movement: Float64Array; readonly conflict?: { readonly row: number; readonly by: number } } {
+): {
+  readonly movement: Float64Array;
+  readonly conflict?: { readonly rows: readonly { readonly row: number; readonly beyond: number }[] };
+} {
   const size = 6 * group.nodes.length;
   const movement = new Float64Array(size);
   const { decomposition, rows } = group;
@@ -150,12 +154,14 @@ export function particularMovement(
     for (let r = 0; r < rows.length; r++) reached[r]! += left[r]! * share;
   }
   for (let c = 0; c < size; c++) if (c % 6 > 2) movement[c]! /= group.length;
-  let worst = 0;
-  for (let r = 1; r < rows.length; r++) {
-    if (Math.abs(wanted[r]! - reached[r]!) > Math.abs(wanted[worst]! - reached[worst]!)) worst = r;
-  }
-  const by = Math.abs(wanted[worst]! - reached[worst]!);
-  return by > 1e-9 * largest + 1e-15 ? { movement, conflict: { row: rows[worst]!, by } } : { movement };
+  const tolerance = 1e-9 * largest + 1e-15;
+  const beyond = rows.map((row, r) => {
+    const by = reached[r]! - wanted[r]!;
+    return { row, beyond: Math.abs(by) > tolerance / 1000 ? by : 0 };
+  });
+  return beyond.some((each) => Math.abs(each.beyond) > tolerance)
+    ? { movement, conflict: { rows: beyond } }
+    : { movement };
 }
 
 /**

@@ -1,12 +1,14 @@
 import type { Frame, FrameCondition } from '../model/frame.js';
-import { buildSystem, systemCondition } from './build-system.js';
+import { type BuiltSystem, buildSystem, systemCondition } from './build-system.js';
 import { type Clusters, joinClusters } from './cluster.js';
 import { conditionLoads } from './condition-loads.js';
-import { type Hold, holdsKey, isStopped, twoWayHolds } from './hold.js';
+import { type Contact, contactsOf, stateWord } from './contact.js';
+import { movementAlong } from './element-forces.js';
+import { type Hold, holdsKey } from './hold.js';
 import { type PreparedFrame, prepareFrame } from './prepare-frame.js';
 import { respond } from './respond.js';
 import type { ConditionResponse, Response, RestraintState } from './response.js';
-import { solveCondition } from './solve-condition.js';
+import { type Settled, settleContacts } from './settle-contacts.js';
 import type { System } from './system.js';
 
 /**
@@ -16,31 +18,64 @@ import type { System } from './system.js';
  *
  * @param frame - points, members, bodies, joints, supports and conditions, SI
  * @returns movements [m], [rad], loads and wrenches [N], [N·m] by condition, and how far they can be trusted
- * @throws EngineError `mechanics.mechanism`, `mechanics.supports-conflict`, `mechanics.unbalanced`, and as
- *   `validateFrame`
+ * @throws EngineError `mechanics.mechanism`, `mechanics.supports-conflict`, `mechanics.contact-alternates`,
+ *   `mechanics.unbalanced`, and as `validateFrame`
  * @source beam-theory
  */
 export function solveFrame(frame: Frame): Response {
-  const prepared = prepareFrame(frame);
-  const systems = new Map<string, System>();
-  const clustersByKey = new Map<string, Clusters>();
+  const solver = frameSolver(prepareFrame(frame));
   const conditions: Record<string, ConditionResponse> = {};
+  const used = new Set<System>();
   let residual = 0;
   for (const condition of frame.conditions) {
+    const { response, settled } = solver(condition);
+    conditions[condition.name] = response;
+    used.add(settled.system);
+    residual = Math.max(residual, settled.solution.residual);
+  }
+  return { conditions, quality: { residual, ...systemQuality([...used]) } };
+}
+
+/** One condition solved, with the numbers behind the names. */
+export interface SolvedCondition {
+  readonly response: ConditionResponse;
+  readonly settled: Settled;
+}
+
+/**
+ * A solver that keeps factored stiffnesses from one condition to the next.
+ *
+ * @param prepared - the frame with its elements
+ * @returns function that solves one condition
+ * @throws EngineError as `solveFrame`
+ * @source beam-theory
+ */
+export function frameSolver(prepared: PreparedFrame): (condition: FrameCondition) => SolvedCondition {
+  const systems = new Map<string, BuiltSystem>();
+  const clustersByKey = new Map<string, Clusters>();
+  return (condition) => {
     const removed = [...condition.removed].sort().join('\u0000');
     const clusters = clustersByKey.get(removed) ?? joinClusters(prepared, condition);
     clustersByKey.set(removed, clusters);
     const loads = conditionLoads(prepared, clusters, condition);
-    const holds = twoWayHolds(prepared, clusters, condition);
-    const key = `${removed}|${holdsKey(holds)}`;
-    const system = systems.get(key) ?? buildSystem(prepared, clusters, holds, condition.name);
-    systems.set(key, system);
-    const solution = solveCondition(system, loads, holds);
-    residual = Math.max(residual, solution.residual);
-    const outcome = { states: twoWayStates(prepared, holds, condition), rounds: 1 };
-    conditions[condition.name] = respond(system, loads, holds, solution, outcome);
-  }
-  return { conditions, quality: { residual, ...systemQuality([...systems.values()]) } };
+    const contacts = contactsOf(prepared, clusters, condition);
+    const systemFor = (holds: readonly Hold[]): BuiltSystem => {
+      const key = `${removed}|${holdsKey(holds)}`;
+      const known = systems.get(key);
+      if (known !== undefined) return known;
+      const built = buildSystem(prepared, clusters, holds);
+      // Friction changes the stiffness by a little every round: such systems are used once and not kept.
+      const isPassing = holds.some(
+        (hold) => hold.role === 'friction' && Number.isFinite(hold.stiffness) && hold.stiffness > 0,
+      );
+      if (!isPassing) systems.set(key, built);
+      return built;
+    };
+    const settled = settleContacts(contacts, loads, systemFor);
+    const { system, holds, solution, rounds } = settled;
+    const states = namedStates(prepared, contacts, settled);
+    return { response: respond(system, loads, holds, solution, { states, rounds }), settled };
+  };
 }
 
 function systemQuality(systems: readonly System[]) {
@@ -51,18 +86,17 @@ function systemQuality(systems: readonly System[]) {
   };
 }
 
-function twoWayStates(
+function namedStates(
   prepared: PreparedFrame,
-  holds: readonly Hold[],
-  condition: FrameCondition,
+  contacts: readonly Contact[],
+  settled: Settled,
 ): Record<string, readonly RestraintState[]> {
-  const states: Record<string, RestraintState[]> = {};
-  for (const support of prepared.frame.supports)
-    states[support.name] = support.restraints.map(() => 'absent');
-  for (const hold of holds) {
-    const support = prepared.frame.supports[hold.support]!;
-    const restraint = support.restraints[hold.restraint]!;
-    states[support.name]![hold.restraint] = isStopped(support, restraint, condition) ? 'stopped' : 'holding';
-  }
-  return states;
+  const named: Record<string, RestraintState[]> = {};
+  for (const support of prepared.frame.supports) named[support.name] = support.restraints.map(() => 'absent');
+  contacts.forEach((contact, index) => {
+    const support = prepared.frame.supports[contact.support]!;
+    const movement = movementAlong(contact, settled.solution.movements);
+    named[support.name]![contact.restraint] = stateWord(contact, settled.states[index]!, movement);
+  });
+  return named;
 }

@@ -1,0 +1,160 @@
+import { EngineError } from '../issues/issue.js';
+import type { BuiltSystem } from './build-system.js';
+import type { ConditionLoads } from './condition-loads.js';
+import { type Contact, type ContactState, holdsOf, startStates } from './contact.js';
+import { movementAlong } from './element-forces.js';
+import type { FreeMovement } from './free-movements.js';
+import type { Hold } from './hold.js';
+import { type Change, holdForces, judgeContacts } from './judge-contacts.js';
+import { mechanismError } from './mechanism.js';
+import { type Conflict, conflictError, pointOffsets } from './point-offsets.js';
+import { type Solution, solveCondition } from './solve-condition.js';
+import type { System } from './system.js';
+
+/** A solution in which every support does what it can do. */
+export interface Settled {
+  readonly system: System;
+  readonly holds: readonly Hold[];
+  readonly states: readonly ContactState[];
+  readonly solution: Solution;
+  readonly rounds: number;
+}
+
+/**
+ * Finds what one-way supports, gaps and friction do, by solving, judging and changing until nothing changes.
+ *
+ * All contacts that do not fit change at once; when a set of states comes back, or leaves the frame loose, only the
+ * first that does not fit changes from then on (the least-index rule, which ends for contacts without friction).
+ * Friction holds against the place where the point was set, not against its path.
+ *
+ * @param contacts - restraints that are there
+ * @param loads - what acts [N]
+ * @param systemFor - factored stiffness for given holds
+ * @returns the settled solution
+ * @throws EngineError `mechanics.mechanism`, `mechanics.supports-conflict`; `mechanics.contact-alternates` when no
+ *   steady state is found; data: `condition`, `supports` that keep changing, `rounds`
+ * @source statics
+ */
+export function settleContacts(
+  contacts: readonly Contact[],
+  loads: ConditionLoads,
+  systemFor: (holds: readonly Hold[]) => BuiltSystem,
+): Settled {
+  const name = loads.condition.name;
+  const states = startStates(contacts);
+  const oneWay = contacts.filter((contact) => !contact.always || contact.tangents.length > 0).length;
+  const limit = 40 + 20 * oneWay;
+  const load = sizeOfLoad(loads);
+  const seen = new Map<string, number>();
+  const recent: Change[][] = [];
+  let oneByOne = false;
+  let before: ContactState[] | undefined;
+  let firstLoose: EngineError | undefined;
+
+  const apply = (changes: readonly Change[]) => {
+    const chosen = oneByOne ? changes.slice(0, 1) : changes;
+    before = [...states];
+    for (const { contact, to } of chosen) states[contact] = to;
+    recent.push([...chosen]);
+    const key = states
+      .map(({ where, side, slip }) => `${where[0]}${side}${slip === undefined ? '' : 's'}`)
+      .join();
+    const times = (seen.get(key) ?? 0) + 1;
+    seen.set(key, times);
+    if (times > 1) oneByOne = true;
+  };
+
+  for (let rounds = 1; rounds <= limit; rounds++) {
+    const holds = holdsOf(contacts, states);
+    const { system, free } = systemFor(holds);
+    if (free.length > 0) {
+      const centred = gapToCentre(contacts, states, free);
+      if (centred === undefined) firstLoose ??= mechanismError(system, holds, free, name);
+      if (centred !== undefined) apply([centred]);
+      else if (before !== undefined && !oneByOne) {
+        // Too many let go at once: go back and let them go one by one.
+        oneByOne = true;
+        states.splice(0, states.length, ...before);
+      } else throw firstLoose;
+      continue;
+    }
+    const { offsets, conflict } = pointOffsets(system, loads, holds);
+    if (conflict !== undefined) {
+      const yielding = contactToYield(contacts, states, system, holds, conflict);
+      if (yielding === undefined) throw conflictError(system, holds, conflict, name);
+      apply([yielding]);
+      continue;
+    }
+    const solution = solveCondition(system, loads, holds, offsets);
+    if (oneWay === 0) return { system, holds, states, solution, rounds };
+    const forces = holdForces(system, holds, solution);
+    const verdict = judgeContacts(contacts, states, holds, forces, solution, load);
+    if (verdict.changes.length === 0 && verdict.slipsFit) return { system, holds, states, solution, rounds };
+    for (const { contact, to } of verdict.slips) states[contact] = to;
+    if (verdict.changes.length > 0) apply(verdict.changes);
+  }
+  const { supports } = systemFor(holdsOf(contacts, states)).system.prepared.frame;
+  const restless = recent.slice(-2 * oneWay - 2).flat();
+  const names = restless.map(({ contact }) => supports[contacts[contact]!.support]!.name);
+  const slipping = contacts.filter((_, index) => states[index]!.slip !== undefined);
+  const listed = names.length > 0 ? names : slipping.map((contact) => supports[contact.support]!.name);
+  throw new EngineError('mechanics.contact-alternates', {
+    condition: name,
+    supports: [...new Set(listed)],
+    rounds: limit,
+  });
+}
+
+/** Largest force that acts, so that forces far smaller count as none. */
+function sizeOfLoad(loads: ConditionLoads): number {
+  const largest = (values: Float64Array) =>
+    values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+  return Math.max(largest(loads.weight), largest(loads.pointForces));
+}
+
+/** The first open gap along which a free movement goes: it is held in its middle, and released if it is pressed. */
+function gapToCentre(
+  contacts: readonly Contact[],
+  states: readonly ContactState[],
+  free: readonly FreeMovement[],
+): Change | undefined {
+  for (const { movements } of free) {
+    const largest = movements.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+    const index = contacts.findIndex(
+      (contact, at) =>
+        states[at]!.where === 'free' &&
+        Number.isFinite(contact.high) &&
+        Math.abs(movementAlong(contact, movements)) > 1e-6 * largest,
+    );
+    if (index !== -1) return { contact: index, to: { where: 'centred', side: 0 } };
+  }
+  return undefined;
+}
+
+/** Among contacts that hold one rigid part against itself, the one that is furthest from where it could be. */
+function contactToYield(
+  contacts: readonly Contact[],
+  states: readonly ContactState[],
+  system: System,
+  holds: readonly Hold[],
+  conflict: Conflict,
+): Change | undefined {
+  let best: Change | undefined;
+  let most = 0;
+  for (const { row, beyond } of conflict.rows) {
+    const { of } = system.unknowns.rows[row]!;
+    if (of.kind !== 'hold' || Math.abs(beyond) <= most) continue;
+    const hold = holds[of.hold]!;
+    const state = states[hold.contact]!;
+    const { always } = contacts[hold.contact]!;
+    if (hold.role === 'friction') {
+      if (state.slip !== undefined) continue;
+      const direction = hold.direction.map((part) => part * Math.sign(beyond)) as [number, number, number];
+      best = { contact: hold.contact, to: { ...state, slip: { direction, normal: 0, distance: 0 } } };
+    } else if (state.where === 'centred' || (!always && beyond * -state.side > 0)) {
+      best = { contact: hold.contact, to: { where: 'free', side: 0 } };
+    } else continue;
+    most = Math.abs(beyond);
+  }
+  return best;
+}
