@@ -10,7 +10,11 @@ import { type Box, offset } from './plane.js';
  * @param window - window [-]
  * @returns the part, and which ends were cut; undefined when nothing is inside
  */
-export function clippedSegment(a: Xy, b: Xy, window: Box): { readonly from: Xy; readonly to: Xy; readonly cutFrom: boolean; readonly cutTo: boolean } | undefined {
+export function clippedSegment(
+  a: Xy,
+  b: Xy,
+  window: Box,
+): { readonly from: Xy; readonly to: Xy; readonly cutFrom: boolean; readonly cutTo: boolean } | undefined {
   let [low, high] = [0, 1];
   const run: Xy = [b[0] - a[0], b[1] - a[1]];
   const sides: readonly (readonly [number, number])[] = [
@@ -34,7 +38,12 @@ export function clippedSegment(a: Xy, b: Xy, window: Box): { readonly from: Xy; 
 
 /** Part of a box inside a window; undefined when nothing is. @param box - box [-] @param window - window [-] @returns box [-] */
 export function clippedBox(box: Box, window: Box): Box | undefined {
-  const cut = { left: Math.max(box.left, window.left), top: Math.max(box.top, window.top), right: Math.min(box.right, window.right), bottom: Math.min(box.bottom, window.bottom) };
+  const cut = {
+    left: Math.max(box.left, window.left),
+    top: Math.max(box.top, window.top),
+    right: Math.min(box.right, window.right),
+    bottom: Math.min(box.bottom, window.bottom),
+  };
   return cut.left < cut.right && cut.top < cut.bottom ? cut : undefined;
 }
 

@@ -11,9 +11,33 @@ export type FillStyle = 'none' | 'white' | 'light' | 'mid' | 'dark' | 'hatch';
 export type Ink = 'black' | 'grey' | 'accent';
 
 export type Shape =
-  | { readonly kind: 'path'; readonly points: readonly Xy[]; readonly closed: boolean; readonly stroke: StrokeStyle | 'none'; readonly fill: FillStyle; readonly ink: Ink; readonly width?: number }
-  | { readonly kind: 'circle'; readonly centre: Xy; readonly radius: number; readonly stroke: StrokeStyle | 'none'; readonly fill: FillStyle; readonly ink: Ink }
-  | { readonly kind: 'text'; readonly at: Xy; readonly text: string; readonly size: number; readonly anchor: 'start' | 'middle' | 'end'; readonly weight: 'regular' | 'bold'; readonly ink: Ink; /** White plate behind the text. */ readonly plate?: boolean };
+  | {
+      readonly kind: 'path';
+      readonly points: readonly Xy[];
+      readonly closed: boolean;
+      readonly stroke: StrokeStyle | 'none';
+      readonly fill: FillStyle;
+      readonly ink: Ink;
+      readonly width?: number;
+    }
+  | {
+      readonly kind: 'circle';
+      readonly centre: Xy;
+      readonly radius: number;
+      readonly stroke: StrokeStyle | 'none';
+      readonly fill: FillStyle;
+      readonly ink: Ink;
+    }
+  | {
+      readonly kind: 'text';
+      readonly at: Xy;
+      readonly text: string;
+      readonly size: number;
+      readonly anchor: 'start' | 'middle' | 'end';
+      readonly weight: 'regular' | 'bold';
+      readonly ink: Ink /** White plate behind the text. */;
+      readonly plate?: boolean;
+    };
 
 export interface Drawing {
   readonly name: string;

@@ -35,7 +35,7 @@ export interface SeenObject {
 /** Clear edge, and the line of words at the foot [1/72 in]. */
 const EDGE = 3;
 const FOOT = 22;
-const SIDES = 118;
+const SIDES = 60;
 
 /**
  * Chooses side and scale: the ports run across the paper, discharge to the right; floor to ceiling fit in height.
@@ -46,7 +46,12 @@ const SIDES = 118;
  * @param height - height of the picture [1/72 in]
  * @returns the frame of the elevation
  */
-export function elevationFrame(installation: Installation, layout: Layout, width: number, height: number): ElevationFrame {
+export function elevationFrame(
+  installation: Installation,
+  layout: Layout,
+  width: number,
+  height: number,
+): ElevationFrame {
   const { pump, room } = installation;
   const cylinders = pumpCylinders(installation, layout);
   const lowest = (cylinders[0] as PumpCylinder).low[2];
@@ -54,13 +59,29 @@ export function elevationFrame(installation: Installation, layout: Layout, width
   const overhead = lowestOver(installation, motorTop);
   const needed = motorTop + (pump.outline.withdrawal?.value ?? 0.8 * pump.outline.motorTop.value);
   const highest = Math.max(needed, ...overhead.map((o) => o.at)) + 0.15;
-  const floor = room.floor === undefined ? { at: lowest - 0.35, given: false } : { at: Math.min(room.floor, lowest), given: true };
-  const ceiling = room.ceiling === undefined ? { at: highest + 0.15, given: false } : { at: Math.max(room.ceiling, motorTop), given: true };
+  const floor =
+    room.floor === undefined
+      ? { at: lowest - 0.35, given: false }
+      : { at: Math.min(room.floor, lowest), given: true };
+  const ceiling =
+    room.ceiling === undefined
+      ? { at: highest + 0.15, given: false }
+      : { at: Math.max(room.ceiling, motorTop), given: true };
   const frame = { left: EDGE, top: EDGE, right: width - EDGE, bottom: height - FOOT };
-  const window = { left: EDGE + Math.min(SIDES, width * 0.2), top: EDGE + 14, right: width - EDGE - Math.min(SIDES, width * 0.2), bottom: height - FOOT - 12 };
-  const reach = Math.abs(dot(subtract(layout.nozzles.discharge.at, layout.nozzles.suction.at), layout.nozzles.discharge.axis));
+  const window = {
+    left: EDGE + Math.min(SIDES, width * 0.12),
+    top: EDGE + 14,
+    right: width - EDGE - Math.min(SIDES, width * 0.12),
+    bottom: height - FOOT - 12,
+  };
+  const reach = Math.abs(
+    dot(subtract(layout.nozzles.discharge.at, layout.nozzles.suction.at), layout.nozzles.discharge.axis),
+  );
   const across = Math.max(3 * reach, 1.6 * pump.outline.casingDiameter.value, 1.5);
-  const paperScale = Math.min((window.bottom - window.top) / (ceiling.at - floor.at), (window.right - window.left) / across);
+  const paperScale = Math.min(
+    (window.bottom - window.top) / (ceiling.at - floor.at),
+    (window.right - window.left) / across,
+  );
   const towards = scale(levelAcross(layout.nozzles.discharge.axis), -1);
   const flat: Projection = { view: levelView(towards), scale: paperScale, origin: [0, 0] };
   const shaft = project(flat, pump.position);
@@ -69,14 +90,25 @@ export function elevationFrame(installation: Installation, layout: Layout, width
   const spare = window.bottom - window.top - tall;
   const origin: Xy = [(window.left + window.right) / 2 - shaft[0], window.top + spare / 2 - top[1]];
   const drawn = { ...window, top: window.top + spare / 2, bottom: window.bottom - spare / 2 };
-  return { projection: { ...flat, origin }, cylinders, window: drawn, frame, floor, ceiling, motorTop, overhead };
+  return {
+    projection: { ...flat, origin },
+    cylinders,
+    window: drawn,
+    frame,
+    floor,
+    ceiling,
+    motorTop,
+    overhead,
+  };
 }
 
 /** Ceiling and objects over the motor, lowest first. */
 function lowestOver(installation: Installation, motorTop: number): ElevationFrame['overhead'] {
   const { pump, room } = installation;
   const ceiling = room.ceiling === undefined ? [] : [{ name: 'ceiling', at: room.ceiling }];
-  const objects = room.objects.filter((o) => isOverMotor(installation, o.low, o.high) && o.high[2] > pump.position[2]).map((o) => ({ name: o.name, at: o.low[2] }));
+  const objects = room.objects
+    .filter((o) => isOverMotor(installation, o.low, o.high) && o.high[2] > pump.position[2])
+    .map((o) => ({ name: o.name, at: o.low[2] }));
   return [...objects, ...ceiling].filter((o) => o.at > motorTop - 5).sort((a, b) => a.at - b.at);
 }
 
@@ -97,12 +129,25 @@ export function isOverMotor(installation: Installation, low: Vec3, high: Vec3): 
 export function seenObjects(installation: Installation, elevation: ElevationFrame): readonly SeenObject[] {
   const near = 1.5;
   return installation.room.objects.flatMap((object): readonly SeenObject[] => {
-    const corners = [0, 1, 2, 3, 4, 5, 6, 7].map((bits): Vec3 => [bits & 1 ? object.high[0] : object.low[0], bits & 2 ? object.high[1] : object.low[1], bits & 4 ? object.high[2] : object.low[2]]);
-    const depths = corners.map((c) => dot(subtract(c, installation.pump.position), elevation.projection.view.towards));
+    const corners = [0, 1, 2, 3, 4, 5, 6, 7].map(
+      (bits): Vec3 => [
+        bits & 1 ? object.high[0] : object.low[0],
+        bits & 2 ? object.high[1] : object.low[1],
+        bits & 4 ? object.high[2] : object.low[2],
+      ],
+    );
+    const depths = corners.map((c) =>
+      dot(subtract(c, installation.pump.position), elevation.projection.view.towards),
+    );
     const overMotor = isOverMotor(installation, object.low, object.high);
     if (!overMotor && (Math.min(...depths) > near || Math.max(...depths) < -near)) return [];
     const places = corners.map((c) => project(elevation.projection, c));
-    const box = { left: Math.min(...places.map((p) => p[0])), right: Math.max(...places.map((p) => p[0])), top: Math.min(...places.map((p) => p[1])), bottom: Math.max(...places.map((p) => p[1])) };
+    const box = {
+      left: Math.min(...places.map((p) => p[0])),
+      right: Math.max(...places.map((p) => p[0])),
+      top: Math.min(...places.map((p) => p[1])),
+      bottom: Math.max(...places.map((p) => p[1])),
+    };
     return [{ name: object.name, kind: object.kind, box, overMotor }];
   });
 }

@@ -5,8 +5,9 @@ import { between, dot, subtract } from '../model/vector.js';
 import { clippedSegment, isInside } from './clip.js';
 import type { Shape, Xy } from './drawing.js';
 import type { ElevationFrame } from './elevation-frame.js';
+import { gasketEnd } from './gasket-end.js';
 import { connectorShapes, flangeBar, type PartPlace, valveShapes, valveSymbol } from './part-symbols.js';
-import { type Box, grown, heading } from './plane.js';
+import { type Box, type Capsule, grown, heading } from './plane.js';
 import { type Projection, project } from './projection.js';
 import { arcPoints } from './space.js';
 import { line, tornEnd, tubeShapes } from './tube.js';
@@ -22,17 +23,48 @@ const NEAR = 1.5;
  * @param elevation - frame of the elevation
  * @returns shapes inside the window
  */
-export function elevationPipes(installation: Installation, layout: Layout, elevation: ElevationFrame): readonly Shape[] {
+export function elevationPipes(
+  installation: Installation,
+  layout: Layout,
+  elevation: ElevationFrame,
+): readonly Shape[] {
   const { towards } = elevation.projection.view;
-  const depth = (stroke: Stroke) => dot(subtract(between(stroke.from, stroke.to, 0.5), installation.pump.position), towards);
+  const look: Look = {
+    projection: elevation.projection,
+    window: elevation.window,
+    kinds: valveKinds(installation),
+    suctionLine: suctionName(installation),
+    strokes: layout.strokes,
+  };
+  /** Pipe first, then what stands in it, then the bars of its flanges. */
+  const layer = (stroke: Stroke) =>
+    stroke.kind === 'arc' || stroke.role === 'pipe' || stroke.role === 'reducer'
+      ? 0
+      : stroke.role === 'flange'
+        ? 2
+        : 1;
+  const depth = (stroke: Stroke) =>
+    dot(subtract(between(stroke.from, stroke.to, 0.5), installation.pump.position), towards);
   return layout.strokes
-    .filter((stroke) => !(stroke.kind === 'straight' && stroke.role === 'pump') && Math.abs(depth(stroke)) < NEAR)
+    .filter(
+      (stroke) => !(stroke.kind === 'straight' && stroke.role === 'pump') && Math.abs(depth(stroke)) < NEAR,
+    )
     .map((stroke, i) => ({ stroke, i, depth: depth(stroke) }))
-    .sort((a, b) => a.depth - b.depth || a.i - b.i)
-    .flatMap(({ stroke }) => strokeShapes(stroke, elevation.projection, elevation.window));
+    .sort((a, b) => Math.round((a.depth - b.depth) / 0.3) || layer(a.stroke) - layer(b.stroke) || a.i - b.i)
+    .flatMap(({ stroke }) => strokeShapes(stroke, look));
 }
 
-function strokeShapes(stroke: Stroke, projection: Projection, window: Box): readonly Shape[] {
+/** What every stroke is drawn with. */
+interface Look {
+  readonly projection: Projection;
+  readonly window: Box;
+  readonly kinds: ReadonlyMap<string, string>;
+  readonly suctionLine: string | undefined;
+  readonly strokes: readonly Stroke[];
+}
+
+function strokeShapes(stroke: Stroke, look: Look): readonly Shape[] {
+  const { projection, window, kinds, suctionLine } = look;
   const radius = (stroke.diameter / 2) * projection.scale;
   const inner = grown(window, -(radius * 2 + 6));
   const [from, to] = [project(projection, stroke.from), project(projection, stroke.to)];
@@ -45,13 +77,62 @@ function strokeShapes(stroke: Stroke, projection: Projection, window: Box): read
   const way = heading(from, to);
   const place: PartPlace = { from, to, bar: [-way[1], way[0]], radius };
   const whole = !cut.cutFrom && !cut.cutTo;
-  if (stroke.role === 'valve') return whole ? valveShapes(valveSymbol(stroke.name), place, true) : [];
+  if (stroke.role === 'valve')
+    return whole
+      ? valveShapes(
+          valveSymbol(kinds.get(stroke.name) ?? stroke.name),
+          place,
+          stroke.line !== suctionLine,
+          Math.max(4, radius * 0.6),
+        )
+      : [];
   if (stroke.role === 'connector') return whole ? connectorShapes(place) : [];
-  const torn: readonly Shape[] = [...(cut.cutFrom ? tornEnd(cut.from, [-way[0], -way[1]] as Xy, radius) : []), ...(cut.cutTo ? tornEnd(cut.to, way, radius) : [])];
+  const torn: readonly Shape[] = [
+    ...(cut.cutFrom ? tornEnd(cut.from, [-way[0], -way[1]] as Xy, radius) : []),
+    ...(cut.cutTo ? tornEnd(cut.to, way, radius) : []),
+  ];
   const wide = stroke.role === 'diffuser' ? radius * 1.15 : radius;
-  const bars = stroke.role === 'flange' && whole ? [flangeBar(from, way, place.bar, Math.max(3, radius * 1.6))] : [];
+  const bars =
+    stroke.role === 'flange' && whole
+      ? [
+          flangeBar(
+            gasketEnd(stroke, look.strokes) === 'to' ? to : from,
+            way,
+            place.bar,
+            Math.max(3, radius * 1.6),
+          ),
+        ]
+      : [];
   return [...tubeShapes({ points: [cut.from, cut.to], start: wide, end: wide }), ...torn, ...bars];
 }
+
+/** Capsules of the pipes drawn, for labels to keep clear of. @param layout - strokes [m] @param elevation - frame of the elevation @returns strokes on paper */
+export function elevationPipeObstacles(layout: Layout, elevation: ElevationFrame): readonly Capsule[] {
+  const { towards } = elevation.projection.view;
+  const middle = layout.nozzles.suction.at;
+  return layout.strokes
+    .filter((s) => Math.abs(dot(subtract(between(s.from, s.to, 0.5), middle), towards)) < NEAR)
+    .flatMap((s) => {
+      const radius = (s.diameter / 2) * elevation.projection.scale;
+      const cut = clippedSegment(
+        project(elevation.projection, s.from),
+        project(elevation.projection, s.to),
+        elevation.window,
+      );
+      return cut === undefined ? [] : [{ from: cut.from, to: cut.to, radius }];
+    });
+}
+
+function valveKinds(installation: Installation): ReadonlyMap<string, string> {
+  return new Map(
+    installation.lines.flatMap((l) =>
+      l.walk.flatMap((part) => (part.kind === 'valve' ? [[part.name, part.valve] as const] : [])),
+    ),
+  );
+}
+
+const suctionName = (installation: Installation) =>
+  installation.lines.find((l) => l.from === 'suction')?.name;
 
 /**
  * Pump, motor and ports from the side.
@@ -67,12 +148,24 @@ export function elevationPump(layout: Layout, elevation: ElevationFrame): readon
     const face = project(projection, nozzle.at);
     const radius = (nozzle.section.outsideDiameter / 2) * projection.scale;
     const way = heading(axis, face);
-    return [...tubeShapes({ points: [axis, face], start: radius, end: radius, fill: 'light' }), flangeBar(face, way, [-way[1], way[0]], Math.max(3, radius * 1.6))];
+    return [
+      ...tubeShapes({ points: [axis, face], start: radius, end: radius, fill: 'light' }),
+      flangeBar(face, way, [-way[1], way[0]], Math.max(3, radius * 1.6)),
+    ];
   });
   const bodies = cylinders.map((c): Shape => {
     const [low, high] = [project(projection, c.low), project(projection, c.high)];
     const half = c.radius * projection.scale;
-    return line([[low[0] - half, low[1]], [low[0] + half, low[1]], [high[0] + half, high[1]], [high[0] - half, high[1]]], 'medium', c.part === 'casing' ? 'light' : 'white');
+    return line(
+      [
+        [low[0] - half, low[1]],
+        [low[0] + half, low[1]],
+        [high[0] + half, high[1]],
+        [high[0] - half, high[1]],
+      ],
+      'medium',
+      c.part === 'casing' ? 'light' : 'white',
+    );
   });
   return [...ports, ...bodies];
 }

@@ -43,8 +43,16 @@ export const LETTER = 7.2;
  */
 export function paperParts(width: number, height: number): { readonly frame: Box; readonly room: Box } {
   const frame = { left: EDGE, top: EDGE, right: width - EDGE, bottom: height - NOTE_HEIGHT };
-  const [sides, ends] = [Math.min(72, width * 0.14), Math.min(30, height * 0.08)];
-  return { frame, room: { left: frame.left + sides, top: frame.top + ends, right: frame.right - sides, bottom: frame.bottom - ends } };
+  const [sides, ends] = [Math.min(58, width * 0.12), Math.min(30, height * 0.08)];
+  return {
+    frame,
+    room: {
+      left: frame.left + sides,
+      top: frame.top + ends,
+      right: frame.right - sides,
+      bottom: frame.bottom - ends,
+    },
+  };
 }
 
 /**
@@ -59,7 +67,12 @@ export function isometricDrawing(request: IsometricRequest): Drawing {
   const { frame, room } = paperParts(width, height);
   const picture = linePicture(installation, layout, room);
   const north = northArrowBox(frame, picture.obstacles);
-  const placement = placeLabels({ frame, labels: allLabels(request, picture), obstacles: picture.obstacles, reserved: [north] });
+  const placement = placeLabels({
+    frame,
+    labels: allLabels(request, picture),
+    obstacles: picture.obstacles,
+    reserved: [north],
+  });
   const labels = placement.placed.map(labelShapes);
   const shapes: readonly Shape[] = [
     ...picture.shapes,
@@ -69,7 +82,14 @@ export function isometricDrawing(request: IsometricRequest): Drawing {
     ...footNote(noteText(request, picture, placement), width, height),
   ];
   const pump = installation.pump.mark;
-  return { name: 'isometric', width, height, title: `${pump} and its piping, with supports and loads`, alt: altText(request, picture, placement), shapes };
+  return {
+    name: 'isometric',
+    width,
+    height,
+    title: `${pump} and its piping, with supports and loads`,
+    alt: altText(request, picture, placement),
+    shapes,
+  };
 }
 
 /**
@@ -86,7 +106,17 @@ export function footNote(text: string, width: number, height: number): readonly 
   let count = words.length;
   while (count > 1 && textWidth(words.slice(0, count).join(' '), LETTER) > room) count -= 1;
   const rows = [words.slice(0, count).join(' '), words.slice(count).join(' ')].filter((row) => row !== '');
-  return rows.map((row, i): Shape => ({ kind: 'text', at: [EDGE, height - 4 - (rows.length - 1 - i) * 9], text: fitText(row, room, LETTER), size: LETTER, anchor: 'start', weight: 'regular', ink: 'black' }));
+  return rows.map(
+    (row, i): Shape => ({
+      kind: 'text',
+      at: [EDGE, height - 4 - (rows.length - 1 - i) * 9],
+      text: fitText(row, room, LETTER),
+      size: LETTER,
+      anchor: 'start',
+      weight: 'regular',
+      ink: 'black',
+    }),
+  );
 }
 
 function allLabels(request: IsometricRequest, picture: LinePicture): readonly Label[] {
@@ -96,24 +126,59 @@ function allLabels(request: IsometricRequest, picture: LinePicture): readonly La
   const supports = layout.supports.map((support): Label => {
     const rows = supportRows(support, subject);
     const radius = ((support.section?.outsideDiameter ?? 0.1) / 2) * projection.scale;
-    const anchor: Xy = support.kind === 'pump base' ? project(projection, support.at) : project(projection, drawn.place(support.at));
+    const anchor: Xy =
+      support.kind === 'pump base'
+        ? baseEdge(request, picture)
+        : project(projection, drawn.place(support.at));
     const exceeds = rows[0]?.ink === 'accent';
-    return { name: support.mark, rows, short: rows.slice(0, 1), anchor, reach: radius + 3, priority: exceeds ? 9 : 8, framed: true };
+    return {
+      name: support.mark,
+      rows,
+      short: rows.slice(0, 1),
+      anchor,
+      reach: radius + 3,
+      priority: exceeds ? 9 : 8,
+      framed: true,
+    };
   });
   const nozzles = [layout.nozzles.suction, layout.nozzles.discharge].map((nozzle): Label => {
     const rows = nozzleRows(nozzle, subject, nozzleLoadsByCondition(layout, request.response, nozzle));
     const anchor = project(projection, nozzle.at);
-    return { name: `${nozzle.which} nozzle`, rows, short: rows.slice(0, 1), anchor, reach: (nozzle.section.outsideDiameter / 2) * projection.scale + 2, priority: 10, framed: true };
+    return {
+      name: `${nozzle.which} nozzle`,
+      rows,
+      short: rows.slice(0, 1),
+      anchor,
+      reach: (nozzle.section.outsideDiameter / 2) * projection.scale + 2,
+      priority: 10,
+      framed: true,
+    };
   });
   const motor = pumpCylinders(installation, layout).at(-1);
   const top = project(projection, motor?.high ?? installation.pump.position);
   const reach = (motor?.radius ?? 0) * projection.scale * 0.6;
-  const pump: Label = { name: installation.pump.mark, rows: [{ text: installation.pump.mark, size: MARK_SIZE + 1.5, weight: 'bold', ink: 'black' }], anchor: top, reach, priority: 11, framed: true };
+  const pump: Label = {
+    name: installation.pump.mark,
+    rows: [{ text: installation.pump.mark, size: MARK_SIZE + 1.5, weight: 'bold', ink: 'black' }],
+    anchor: top,
+    reach,
+    priority: 11,
+    framed: true,
+  };
   return [pump, ...nozzles, ...supports, ...partNameLabels(request, picture)];
 }
 
+/** Near edge of the plate the pump stands on. */
+function baseEdge(request: IsometricRequest, picture: LinePicture): Xy {
+  const base = pumpCylinders(request.installation, request.layout)[0];
+  if (base === undefined) return project(picture.projection, request.installation.pump.position);
+  const foot = project(picture.projection, base.low);
+  return [foot[0], foot[1] + (base.radius * picture.projection.scale) / Math.sqrt(3)];
+}
+
 function noteText(request: IsometricRequest, picture: LinePicture, placement: Placement): string {
-  const loads = request.condition === undefined ? 'largest load of all conditions' : `load ${request.condition}`;
+  const loads =
+    request.condition === undefined ? 'largest load of all conditions' : `load ${request.condition}`;
   const parts = [
     `Seen from the ${picture.projection.view.corner}, not to scale`,
     ...(picture.drawn.anyShortened ? ['long runs shortened at the break marks'] : []),
@@ -125,7 +190,9 @@ function noteText(request: IsometricRequest, picture: LinePicture, placement: Pl
 
 /** Marks whose load, or whose whole label, found no room. */
 function missing(placement: Placement): readonly string[] {
-  const bare = [...placement.shortened, ...placement.omitted].filter((label) => label.framed).map((label) => label.name);
+  const bare = [...placement.shortened, ...placement.omitted]
+    .filter((label) => label.framed)
+    .map((label) => label.name);
   return bare.length === 0 ? [] : [`loads in the table only: ${bare.join(', ')}`];
 }
 
@@ -133,14 +200,23 @@ function altText(request: IsometricRequest, picture: LinePicture, placement: Pla
   const { layout, installation } = request;
   const supports = layout.supports.map((support) => {
     const rows = supportRows(support, request).slice(1);
-    const words = rows.map((row) => `${row.text}${row.arrow === undefined ? '' : ` ${row.arrow === 'across' ? 'sideways' : row.arrow}`}`);
+    const words = rows.map(
+      (row) =>
+        `${row.text}${row.arrow === undefined ? '' : ` ${row.arrow === 'across' ? 'sideways' : row.arrow}`}`,
+    );
     return `${support.mark} (${support.kind.replace('-', ' ')}): ${words.join(', ')}`;
   });
   const nozzles = [layout.nozzles.suction, layout.nozzles.discharge].map((nozzle) => {
     const rows = nozzleRows(nozzle, request, nozzleLoadsByCondition(layout, request.response, nozzle));
-    return `${nozzle.which} nozzle: ${rows.slice(1).map((row) => row.text).join(', ')}`;
+    return `${nozzle.which} nozzle: ${rows
+      .slice(1)
+      .map((row) => row.text)
+      .join(', ')}`;
   });
-  const omitted = placement.omitted.length === 0 ? '' : ` Left without a label for want of room: ${placement.omitted.map((l) => l.name).join(', ')}.`;
+  const omitted =
+    placement.omitted.length === 0
+      ? ''
+      : ` Left without a label for want of room: ${placement.omitted.map((l) => l.name).join(', ')}.`;
   const short = picture.drawn.anyShortened ? ' Long runs shortened.' : '';
   return `Isometric view of pump ${installation.pump.mark} and its piping, seen from the ${picture.projection.view.corner}.${short} ${[...nozzles, ...supports].join('; ')}.${omitted}`;
 }

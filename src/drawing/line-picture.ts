@@ -43,29 +43,66 @@ const SYMBOL_ROOM = 40;
  * @returns the picture without words
  */
 export function linePicture(installation: Installation, layout: Layout, room: Box): LinePicture {
+  const key = `${room.left} ${room.top} ${room.right} ${room.bottom}`;
+  const kept = known.get(layout) ?? new Map<string, Kept>();
+  known.set(layout, kept);
+  const before = kept.get(key);
+  if (before !== undefined && before.installation === installation) return before.picture;
+  const picture = newPicture(installation, layout, room);
+  kept.set(key, { installation, picture });
+  return picture;
+}
+
+interface Kept {
+  readonly installation: Installation;
+  readonly picture: LinePicture;
+}
+
+/** Loads and movements are drawn over the same line: it is worked out once for each layout. */
+const known = new WeakMap<Layout, Map<string, Kept>>();
+
+function newPicture(installation: Installation, layout: Layout, room: Box): LinePicture {
+  const shortened = new Map<number, ShortenedLine>();
+  const shorten = (limit: number): ShortenedLine => {
+    const line = shortened.get(limit) ?? shortenedLine(layout, limit);
+    shortened.set(limit, line);
+    return line;
+  };
   const trials = cornerViews.map((view) => {
-    const drawn = readableLine(installation, layout, view, room);
+    const drawn = readableLine(installation, layout, view, room, shorten);
     const { projection, pieces } = fitted(installation, layout, drawn, view, room);
     const laid = laidPieces(pieces, projection);
     return { drawn, projection, laid, muddle: muddle(laid, layout, drawn, projection) };
   });
-  const least = Math.min(...trials.map((t) => t.muddle));
-  const { drawn, projection, laid } = trials.find((t) => t.muddle <= least + 1e-6) as (typeof trials)[number];
+  const largest = Math.max(...trials.map((t) => t.projection.scale));
+  const cost = (t: (typeof trials)[number]) => t.muddle + 25 * (largest / t.projection.scale - 1);
+  const least = Math.min(...trials.map(cost));
+  const { drawn, projection, laid } = trials.find((t) => cost(t) <= least + 1e-6) as (typeof trials)[number];
   const shapes = paintOrder(laid, projection).flatMap(({ piece }) => piece.shapes);
   return { projection, drawn, shapes, obstacles: laid.flatMap(obstaclesOf) };
 }
 
 /** Shortens long runs as little as makes pump and pipe large enough to read. */
-function readableLine(installation: Installation, layout: Layout, view: View, room: Box): ShortenedLine {
+function readableLine(
+  installation: Installation,
+  layout: Layout,
+  view: View,
+  room: Box,
+  shorten: (limit: number) => ShortenedLine,
+): ShortenedLine {
   const pipe = layout.nozzles.discharge.section.outsideDiameter;
-  const height = installation.pump.outline.motorTop.value + installation.pump.outline.casingDiameter.value / 2;
-  const wanted = Math.min(LARGEST_SCALE, Math.max(READABLE_PUMP / Math.max(0.3, height), READABLE_PIPE / pipe));
+  const height =
+    installation.pump.outline.motorTop.value + installation.pump.outline.casingDiameter.value / 2;
+  const wanted = Math.min(
+    LARGEST_SCALE,
+    Math.max(READABLE_PUMP / Math.max(0.3, height), READABLE_PIPE / pipe),
+  );
   const longest = Math.max(...layout.strokes.map((s) => apart(s.from, s.to)));
   const limits = LIMITS.filter((limit) => limit >= 4 * pipe && limit < longest);
-  let best = shortenedLine(layout, Number.POSITIVE_INFINITY);
+  let best = shorten(Number.POSITIVE_INFINITY);
   for (const limit of limits) {
     if (roughScale(best, layout, view, room) >= wanted) break;
-    best = shortenedLine(layout, limit);
+    best = shorten(limit);
   }
   return best;
 }
@@ -73,13 +110,23 @@ function readableLine(installation: Installation, layout: Layout, view: View, ro
 /** Scale at which the ends of all strokes and the pump would fit. */
 function roughScale(drawn: ShortenedLine, layout: Layout, view: View, room: Box): number {
   const flat: Projection = { view, scale: 1, origin: [0, 0] };
-  const places = [...drawn.strokes.flatMap((s) => [s.from, s.to]), layout.nozzles.suction.at, layout.nozzles.discharge.at].map((p) => project(flat, p));
-  const extent = (axis: 0 | 1) => Math.max(...places.map((p) => p[axis])) - Math.min(...places.map((p) => p[axis]));
+  const places = [
+    ...drawn.strokes.flatMap((s) => [s.from, s.to]),
+    layout.nozzles.suction.at,
+    layout.nozzles.discharge.at,
+  ].map((p) => project(flat, p));
+  const extent = (axis: 0 | 1) =>
+    Math.max(...places.map((p) => p[axis])) - Math.min(...places.map((p) => p[axis]));
   const wide = (room.right - room.left - SYMBOL_ROOM) / Math.max(0.1, extent(0));
   return Math.min(wide, (room.bottom - room.top - SYMBOL_ROOM) / Math.max(0.1, extent(1)));
 }
 
-function piecesAt(installation: Installation, layout: Layout, drawn: ShortenedLine, projection: Projection): readonly Piece[] {
+function piecesAt(
+  installation: Installation,
+  layout: Layout,
+  drawn: ShortenedLine,
+  projection: Projection,
+): readonly Piece[] {
   return [
     ...linePieces(drawn, installation, layout, projection),
     ...pumpPieces(installation, layout, projection),
@@ -88,23 +135,44 @@ function piecesAt(installation: Installation, layout: Layout, drawn: ShortenedLi
 }
 
 /** Symbols keep their size on paper, so the scale that fits is found by trying. */
-function fitted(installation: Installation, layout: Layout, drawn: ShortenedLine, view: View, room: Box): { readonly projection: Projection; readonly pieces: readonly Piece[] } {
+function fitted(
+  installation: Installation,
+  layout: Layout,
+  drawn: ShortenedLine,
+  view: View,
+  room: Box,
+): { readonly projection: Projection; readonly pieces: readonly Piece[] } {
   const [wide, high] = [room.right - room.left, room.bottom - room.top];
-  let projection: Projection = { view, scale: Math.min(LARGEST_SCALE, 1.15 * Math.max(1e-3, roughScale(drawn, layout, view, room))), origin: [0, 0] };
+  let projection: Projection = {
+    view,
+    scale: Math.min(LARGEST_SCALE, 1.15 * Math.max(1e-3, roughScale(drawn, layout, view, room))),
+    origin: [0, 0],
+  };
   for (let round = 0; ; round++) {
     const pieces = piecesAt(installation, layout, drawn, projection);
     const box = unionBox(pieces.flatMap((piece) => piece.shapes.map(shapeBox)));
     const share = Math.min(wide / (box.right - box.left), high / (box.bottom - box.top));
     if (share >= 1 || round === 20) {
-      const shift: Xy = [(room.left + room.right - box.left - box.right) / 2, (room.top + room.bottom - box.top - box.bottom) / 2];
-      return { projection: { ...projection, origin: shift }, pieces: piecesAt(installation, layout, drawn, { ...projection, origin: shift }) };
+      const shift: Xy = [
+        (room.left + room.right - box.left - box.right) / 2,
+        (room.top + room.bottom - box.top - box.bottom) / 2,
+      ];
+      return {
+        projection: { ...projection, origin: shift },
+        pieces: piecesAt(installation, layout, drawn, { ...projection, origin: shift }),
+      };
     }
     projection = { ...projection, scale: projection.scale * Math.max(0.3, Math.min(0.985, share)) };
   }
 }
 
-/** How much lies on top of each other, for comparing corners: crossings, crowded marks, and a small picture. */
-function muddle(laid: readonly LaidPiece[], layout: Layout, drawn: ShortenedLine, projection: Projection): number {
+/** How much lies on top of each other, for comparing corners: crossings and crowded marks. */
+function muddle(
+  laid: readonly LaidPiece[],
+  layout: Layout,
+  drawn: ShortenedLine,
+  projection: Projection,
+): number {
   let crossings = 0;
   laid.forEach((a, i) => {
     for (let j = i + 1; j < laid.length; j++) {
@@ -118,7 +186,7 @@ function muddle(laid: readonly LaidPiece[], layout: Layout, drawn: ShortenedLine
   marks.forEach((a, i) => {
     for (const b of marks.slice(i + 1)) crowding += Math.max(0, 1 - distance(a, b) / 40);
   });
-  return crossings + 2 * crowding + 200 / projection.scale;
+  return crossings + 2 * crowding;
 }
 
 /** Strokes of a piece, and its symbol where that reaches further. */

@@ -33,14 +33,21 @@ interface Loaded {
 
 /** Solved conditions in question, in the order of the frame. */
 export function conditionNames(subject: LoadSubject): readonly string[] {
-  if (subject.condition !== undefined) return subject.response.conditions[subject.condition] === undefined ? [] : [subject.condition];
-  const inFrame = subject.layout.frame.conditions.map((c) => c.name).filter((name) => subject.response.conditions[name] !== undefined);
+  if (subject.condition !== undefined)
+    return subject.response.conditions[subject.condition] === undefined ? [] : [subject.condition];
+  const inFrame = subject.layout.frame.conditions
+    .map((c) => c.name)
+    .filter((name) => subject.response.conditions[name] !== undefined);
   const others = Object.keys(subject.response.conditions).filter((name) => !inFrame.includes(name));
   return [...inFrame, ...others.sort()];
 }
 
 function largestBy(loads: readonly Loaded[], measure: (force: Vec3) => number): Loaded | undefined {
-  return loads.reduce<Loaded | undefined>((best, next) => (best === undefined || measure(next.force) > measure(best.force) * (1 + SAME_SHARE) ? next : best), undefined);
+  return loads.reduce<Loaded | undefined>(
+    (best, next) =>
+      best === undefined || measure(next.force) > measure(best.force) * (1 + SAME_SHARE) ? next : best,
+    undefined,
+  );
 }
 
 /** Whether some finding at a place exceeds its limit; comparisons do not count. */
@@ -59,14 +66,27 @@ export function exceedsAt(findings: readonly Finding[], at: string): boolean {
 export function supportRows(support: PlacedSupport, subject: LoadSubject): readonly LabelRow[] {
   const exceeds = exceedsAt(subject.findings, support.mark);
   const ink = exceeds ? 'accent' : 'black';
-  const mark: LabelRow = { text: exceeds ? `${support.mark} exceeds` : support.mark, size: MARK_SIZE, weight: 'bold', ink };
+  const mark: LabelRow = {
+    text: exceeds ? `${support.mark} exceeds` : support.mark,
+    size: MARK_SIZE,
+    weight: 'bold',
+    ink,
+  };
   const names = conditionNames(subject);
   const loads = names.flatMap((condition): readonly Loaded[] => {
     const load = subject.response.conditions[condition]?.supports[support.mark]?.load;
     return load === undefined || !load.force.every(Number.isFinite) ? [] : [{ condition, force: load.force }];
   });
-  const lifted = names.find((name) => subject.response.conditions[name]?.supports[support.mark]?.states.includes('lifted'));
-  const note = (text: string, arrow?: LabelRow['arrow']): LabelRow => ({ text, size: NOTE_SIZE, weight: 'regular', ink, ...(arrow && { arrow }) });
+  const lifted = names.find((name) =>
+    subject.response.conditions[name]?.supports[support.mark]?.states.includes('lifted'),
+  );
+  const note = (text: string, arrow?: LabelRow['arrow']): LabelRow => ({
+    text,
+    size: NOTE_SIZE,
+    weight: 'regular',
+    ink,
+    ...(arrow && { arrow }),
+  });
   const upright = largestBy(loads, (f) => Math.abs(f[2]));
   const whole = largestBy(loads, (f) => Math.hypot(...f));
   if (upright === undefined || whole === undefined) return [mark, note('no load worked out')];
@@ -74,7 +94,13 @@ export function supportRows(support: PlacedSupport, subject: LoadSubject): reado
   const shown = sideways ? whole : upright;
   const size = sideways ? Math.hypot(...whole.force) : Math.abs(upright.force[2]);
   const arrow = sideways ? 'across' : upright.force[2] > 0 ? 'up' : 'down';
-  const rows = [mark, note(`${formatQuantity(size, 'force', subject.units)} ${shown.condition}`, size < 1e-6 ? undefined : arrow)];
+  const rows = [
+    mark,
+    note(
+      `${formatQuantity(size, 'force', subject.units)} ${shown.condition}`,
+      size < 1e-6 ? undefined : arrow,
+    ),
+  ];
   return lifted === undefined ? rows : [...rows, note(`lifts off: ${lifted}`)];
 }
 
@@ -86,11 +112,17 @@ export function supportRows(support: PlacedSupport, subject: LoadSubject): reado
  * @param wrenches - nozzle loads by condition, as the pipe acts on the pump
  * @returns rows, the name first
  */
-export function nozzleRows(nozzle: PlacedNozzle, subject: LoadSubject, wrenches: Readonly<Record<string, NozzleLoad>>): readonly LabelRow[] {
+export function nozzleRows(
+  nozzle: PlacedNozzle,
+  subject: LoadSubject,
+  wrenches: Readonly<Record<string, NozzleLoad>>,
+): readonly LabelRow[] {
   const name = `${nozzle.which} nozzle`;
   const exceeds = exceedsAt(subject.findings, name);
   const ink = exceeds ? 'accent' : 'black';
-  const rows: LabelRow[] = [{ text: exceeds ? `${name} exceeds` : name, size: MARK_SIZE - 0.5, weight: 'bold', ink }];
+  const rows: LabelRow[] = [
+    { text: exceeds ? `${name} exceeds` : name, size: MARK_SIZE - 0.5, weight: 'bold', ink },
+  ];
   const note = (text: string): void => {
     rows.push({ text, size: NOTE_SIZE, weight: 'regular', ink });
   };
@@ -99,8 +131,12 @@ export function nozzleRows(nozzle: PlacedNozzle, subject: LoadSubject, wrenches:
     return load === undefined ? [] : [{ condition, ...load }];
   });
   const force = largestBy(loads, (f) => Math.hypot(...f));
-  const moment = largestBy(loads.map((l) => ({ condition: l.condition, force: l.moment })), (m) => Math.hypot(...m));
-  if (force === undefined || moment === undefined) return [...rows, { text: 'no load worked out', size: NOTE_SIZE, weight: 'regular', ink }];
+  const moment = largestBy(
+    loads.map((l) => ({ condition: l.condition, force: l.moment })),
+    (m) => Math.hypot(...m),
+  );
+  if (force === undefined || moment === undefined)
+    return [...rows, { text: 'no load worked out', size: NOTE_SIZE, weight: 'regular', ink }];
   const axial = Math.abs(dot(force.force, nozzle.axis));
   note(`force ${formatQuantity(Math.hypot(...force.force), 'force', subject.units)} ${force.condition}`);
   note(`(axial ${formatQuantity(axial, 'force', subject.units)})`);

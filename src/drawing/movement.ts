@@ -12,9 +12,10 @@ import { placeLabels } from './label-placement.js';
 import { type LinePicture, linePicture } from './line-picture.js';
 import { NOTE_SIZE } from './load-labels.js';
 import { northArrow, northArrowBox } from './north-arrow.js';
-import type { Box } from './plane.js';
 import { arrowHead } from './part-symbols.js';
+import { type Box, distance } from './plane.js';
 import { type Projection, project } from './projection.js';
+import { pumpPieces } from './pump-shapes.js';
 import type { DrawnStroke } from './shortened-line.js';
 import { apart, arcPoints } from './space.js';
 import { line } from './tube.js';
@@ -53,12 +54,32 @@ export function movementDrawing(request: MovementRequest): Drawing {
   const largest = moved[0];
   const factor = exaggeration(largest?.size ?? 0, picture.projection.scale);
   const north = northArrowBox(frame, picture.obstacles);
-  const lines = solved === undefined ? [] : picture.drawn.strokes.map((s) => movedLine(s, solved, factor, picture.projection, room));
-  const set = picture.drawn.strokes.map((s) => line(centreLine(s).map((p) => project(picture.projection, p)), 'fine', 'none', false, 'grey'));
+  const lines =
+    solved === undefined
+      ? []
+      : picture.drawn.strokes.map((s) => movedLine(s, solved, factor, picture.projection, room));
+  const set = picture.drawn.strokes.map((s) =>
+    line(
+      centreLine(s).map((p) => project(picture.projection, p)),
+      'fine',
+      'none',
+      false,
+      'grey',
+    ),
+  );
   const marks = supportDots(layout, picture);
-  const labels = placeLabels({ frame, labels: movementLabels(request, moved, factor, picture), obstacles: picture.obstacles, reserved: [north] }).placed.map(labelShapes);
+  const labels = placeLabels({
+    frame,
+    labels: movementLabels(request, moved, factor, picture, room),
+    obstacles: picture.obstacles,
+    reserved: [north],
+  }).placed.map(labelShapes);
   const arrows = moved.slice(0, NUMBERED).flatMap((m) => movementArrow(m, factor, picture.projection, room));
+  const pump = pumpPieces(installation, layout, picture.projection)
+    .flatMap((piece) => piece.shapes)
+    .map(faint);
   const shapes: readonly Shape[] = [
+    ...pump,
     ...set,
     ...marks,
     ...lines,
@@ -68,9 +89,22 @@ export function movementDrawing(request: MovementRequest): Drawing {
     ...labels.flatMap((l) => l.plate),
     ...footNote(noteText(request, largest, factor, picture), width, height),
   ];
-  const listed = moved.slice(0, NUMBERED).map((m) => `${m.name} ${formatQuantity(m.size, 'length', request.units)}`);
+  const listed = moved
+    .slice(0, NUMBERED)
+    .map((m) => `${m.name} ${formatQuantity(m.size, 'length', request.units)}`);
   const alt = `Movement of ${installation.pump.mark} and its piping, condition ${condition}, seen from the ${picture.projection.view.corner}. Largest movements: ${listed.join('; ') || 'none'}. ${noteText(request, largest, factor, picture)}`;
   return { name: 'movement', width, height, title: `Movement, ${condition}`, alt, shapes };
+}
+
+/** The pump stays in the background. */
+function faint(shape: Shape): Shape {
+  if (shape.kind === 'text') return shape;
+  return {
+    ...shape,
+    ink: 'grey',
+    stroke: shape.stroke === 'none' ? 'none' : 'fine',
+    fill: shape.fill === 'none' ? 'none' : 'white',
+  };
 }
 
 interface Moved {
@@ -92,11 +126,14 @@ function movedPlaces(layout: Layout, solved: ConditionResponse, picture: LinePic
   const found = strokes.flatMap(({ name, at, place }): readonly Moved[] => {
     const point = layout.frame.points[name];
     const movement = solved.movements[name];
-    if (seen.has(name) || movement === undefined || (point !== undefined && apart(point, place) > 1e-3)) return [];
+    if (seen.has(name) || movement === undefined || (point !== undefined && apart(point, place) > 1e-3))
+      return [];
     seen.add(name);
     return [{ name, at, translation: movement.translation, size: norm(movement.translation) }];
   });
-  return found.filter((m) => Number.isFinite(m.size)).sort((a, b) => b.size - a.size || (a.name < b.name ? -1 : 1));
+  return found
+    .filter((m) => Number.isFinite(m.size))
+    .sort((a, b) => b.size - a.size || (a.name < b.name ? -1 : 1));
 }
 
 /**
@@ -116,34 +153,51 @@ export function exaggeration(largest: number, paperScale: number): number {
 }
 
 function centreLine(drawn: DrawnStroke): readonly Vec3[] {
-  return drawn.centre === undefined ? [drawn.from, drawn.to] : arcPoints({ ...drawn, centre: drawn.centre }, 10);
+  return drawn.centre === undefined
+    ? [drawn.from, drawn.to]
+    : arcPoints({ ...drawn, centre: drawn.centre }, 10);
 }
 
 const STEPS = 10;
+
+/** Absurd movements of a wrong input must not leave the paper. */
+const heldIn = (room: Box, p: Xy): Xy => [
+  Math.min(room.right + 40, Math.max(room.left - 40, p[0])),
+  Math.min(room.bottom + 16, Math.max(room.top - 16, p[1])),
+];
 
 /**
  * A stroke after moving: its ends' movements and rotations carried along it by the cubic of a beam; a bend likewise
  * along its arc.
  */
-function movedLine(drawn: DrawnStroke, solved: ConditionResponse, factor: number, projection: Projection, room: Box): Shape {
+function movedLine(
+  drawn: DrawnStroke,
+  solved: ConditionResponse,
+  factor: number,
+  projection: Projection,
+  room: Box,
+): Shape {
   const [a, b] = [solved.movements[drawn.stroke.points[0]], solved.movements[drawn.stroke.points[1]]];
   const still: Movement = { translation: [0, 0, 0], rotation: [0, 0, 0] };
   const [start, end] = [a ?? b ?? still, b ?? a ?? still];
   const length = apart(drawn.stroke.from, drawn.stroke.to);
   const run = subtract(drawn.stroke.to, drawn.stroke.from);
-  const base = drawn.centre === undefined ? straightPoints(drawn) : arcPoints({ ...drawn, centre: drawn.centre }, STEPS);
+  const base =
+    drawn.centre === undefined ? straightPoints(drawn) : arcPoints({ ...drawn, centre: drawn.centre }, STEPS);
   const points = base.map((place, i): Xy => {
     const t = i / STEPS;
-    const slope = (rotation: Vec3): Vec3 => (drawn.centre === undefined && length > 0 ? cross(rotation, run) : [0, 0, 0]);
+    const slope = (rotation: Vec3): Vec3 =>
+      drawn.centre === undefined && length > 0 ? cross(rotation, run) : [0, 0, 0];
     const shift = hermite(start.translation, end.translation, slope(start.rotation), slope(end.rotation), t);
-    const p = project(projection, add(place, scale(shift, factor)));
-    return [Math.min(room.right + 40, Math.max(room.left - 40, p[0])), Math.min(room.bottom + 16, Math.max(room.top - 16, p[1]))];
+    return heldIn(room, project(projection, add(place, scale(shift, factor))));
   });
   return line(points, 'dash-dot', 'none', false, 'accent');
 }
 
 function straightPoints(drawn: DrawnStroke): readonly Vec3[] {
-  return Array.from({ length: STEPS + 1 }, (_, i) => add(drawn.from, scale(subtract(drawn.to, drawn.from), i / STEPS)));
+  return Array.from({ length: STEPS + 1 }, (_, i) =>
+    add(drawn.from, scale(subtract(drawn.to, drawn.from), i / STEPS)),
+  );
 }
 
 /** Cubic with given values and slopes at both ends. */
@@ -154,41 +208,79 @@ function hermite(a: Vec3, b: Vec3, slopeA: Vec3, slopeB: Vec3, t: number): Vec3 
 }
 
 function supportDots(layout: Layout, picture: LinePicture): readonly Shape[] {
-  return layout.supports.map((support) => ({ kind: 'circle', centre: project(picture.projection, support.kind === 'pump base' ? support.at : picture.drawn.place(support.at)), radius: 1.8, stroke: 'medium', fill: 'white', ink: 'black' }));
+  return layout.supports.map((support) => ({
+    kind: 'circle',
+    centre: project(
+      picture.projection,
+      support.kind === 'pump base' ? support.at : picture.drawn.place(support.at),
+    ),
+    radius: 1.8,
+    stroke: 'medium',
+    fill: 'white',
+    ink: 'black',
+  }));
 }
 
 function movementArrow(moved: Moved, factor: number, projection: Projection, room: Box): readonly Shape[] {
   const from = project(projection, moved.at);
   const to = project(projection, add(moved.at, scale(moved.translation, factor)));
-  const inside = to[0] > room.left - 40 && to[0] < room.right + 40 && to[1] > room.top - 16 && to[1] < room.bottom + 16;
+  const inside = distance(to, heldIn(room, to)) < 1e-9;
   if (Math.hypot(to[0] - from[0], to[1] - from[1]) < 5 || !inside) return [];
   return [line([from, to], 'fine', 'none', false, 'accent'), arrowHead(from, to, 3.6, 'accent')];
 }
 
-function movementLabels(request: MovementRequest, moved: readonly Moved[], factor: number, picture: LinePicture): readonly Label[] {
+function movementLabels(
+  request: MovementRequest,
+  moved: readonly Moved[],
+  factor: number,
+  picture: LinePicture,
+  room: Box,
+): readonly Label[] {
   const numbers = moved
     .slice(0, NUMBERED)
     .filter((m) => m.size > NOTHING)
     .map((m, i): Label => {
-      const anchor = project(picture.projection, add(m.at, scale(m.translation, factor)));
-      const rows = [{ text: `${m.name}: ${formatQuantity(m.size, 'length', request.units)}`, size: NOTE_SIZE, weight: i === 0 ? ('bold' as const) : ('regular' as const), ink: 'accent' as const }];
+      const anchor = heldIn(room, project(picture.projection, add(m.at, scale(m.translation, factor))));
+      const rows = [
+        {
+          text: `${m.name}: ${formatQuantity(m.size, 'length', request.units)}`,
+          size: NOTE_SIZE,
+          weight: i === 0 ? ('bold' as const) : ('regular' as const),
+          ink: 'accent' as const,
+        },
+      ];
       return { name: m.name, rows, anchor, reach: 3, priority: 20 - i, framed: false };
     });
-  const marks = request.layout.supports.map((support): Label => ({
-    name: support.mark,
-    rows: [{ text: support.mark, size: NOTE_SIZE, weight: 'bold', ink: 'black' }],
-    anchor: project(picture.projection, support.kind === 'pump base' ? support.at : picture.drawn.place(support.at)),
-    reach: 3,
-    priority: 8,
-    framed: false,
-  }));
+  const named = new Set(numbers.map((label) => label.name));
+  const marks = request.layout.supports
+    .filter((support) => !named.has(support.mark))
+    .map(
+      (support): Label => ({
+        name: support.mark,
+        rows: [{ text: support.mark, size: NOTE_SIZE, weight: 'bold', ink: 'black' }],
+        anchor: project(
+          picture.projection,
+          support.kind === 'pump base' ? support.at : picture.drawn.place(support.at),
+        ),
+        reach: 3,
+        priority: 8,
+        framed: false,
+      }),
+    );
   return [...numbers, ...marks];
 }
 
-function noteText(request: MovementRequest, largest: Moved | undefined, factor: number, picture: LinePicture): string {
+function noteText(
+  request: MovementRequest,
+  largest: Moved | undefined,
+  factor: number,
+  picture: LinePicture,
+): string {
   const short = picture.drawn.anyShortened ? ' Long runs shortened.' : '';
-  if (request.response.conditions[request.condition] === undefined) return `Condition ${request.condition} was not solved.`;
-  if (largest === undefined || !(largest.size > NOTHING)) return `Nothing moves in condition ${request.condition}.${short}`;
+  if (request.response.conditions[request.condition] === undefined)
+    return `Condition ${request.condition} was not solved.`;
+  if (largest === undefined || !(largest.size > NOTHING))
+    return `Nothing moves in condition ${request.condition}.${short}`;
   const times = formatNumber(factor / 100, 'ratio', request.units, { significant: 1 });
-  return `Thin: as set. Dash-dot: ${request.condition}, movements drawn ${times} times too large. Largest ${formatQuantity(largest.size, 'length', request.units)} at ${largest.name}.${short}`;
+  return `Thin: as set. Dash-dot: ${request.condition}, movements drawn ${times} times as large as they are. Largest ${formatQuantity(largest.size, 'length', request.units)} at ${largest.name}.${short}`;
 }

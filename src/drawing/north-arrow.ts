@@ -26,7 +26,15 @@ export function northArrow(view: View, middle: Xy): readonly Shape[] {
   return [
     line([tip, wing(1), notch], 'fine', 'white', true),
     line([tip, wing(-1), notch], 'fine', 'dark', true),
-    { kind: 'text', at: [letter[0], letter[1] + 2.7], text: 'N', size: 8, anchor: 'middle', weight: 'bold', ink: 'black' },
+    {
+      kind: 'text',
+      at: [letter[0], letter[1] + 2.7],
+      text: 'N',
+      size: 8,
+      anchor: 'middle',
+      weight: 'bold',
+      ink: 'black',
+    },
   ];
 }
 
@@ -46,6 +54,8 @@ export function northArrowBox(frame: Box, obstacles: readonly Capsule[]): Box {
     [frame.left, frame.bottom - room],
   ] as const;
   const boxes = corners.map(([left, top]): Box => ({ left, top, right: left + room, bottom: top + room }));
-  const covered = boxes.map((box) => obstacles.filter((o) => segmentCrossesBox(o.from, o.to, grown(box, o.radius + 2))).length);
+  const covered = boxes.map(
+    (box) => obstacles.filter((o) => segmentCrossesBox(o.from, o.to, grown(box, o.radius + 2))).length,
+  );
   return boxes[covered.indexOf(Math.min(...covered))] as Box;
 }

@@ -1,6 +1,7 @@
 /** Loads on both nozzles by condition, as the pipe acts on the pump. */
-import { wrenchOnBody } from '../mechanics/index.js';
+
 import type { Response } from '../mechanics/response.js';
+import { wrenchOnBody } from '../mechanics/wrench-on-body.js';
 import type { Layout, PlacedNozzle } from '../model/layout.js';
 import type { NozzleLoad } from './load-labels.js';
 
@@ -12,8 +13,14 @@ import type { NozzleLoad } from './load-labels.js';
  * @param nozzle - which nozzle
  * @returns force [N] and moment about the flange face [N·m] by condition
  */
-export function nozzleLoadsByCondition(layout: Layout, response: Response, nozzle: PlacedNozzle): Readonly<Record<string, NozzleLoad>> {
-  const body = layout.frame.bodies.find((b) => b.points.includes('pump suction') && b.points.includes('pump discharge'));
+export function nozzleLoadsByCondition(
+  layout: Layout,
+  response: Response,
+  nozzle: PlacedNozzle,
+): Readonly<Record<string, NozzleLoad>> {
+  const body = layout.frame.bodies.find(
+    (b) => b.points.includes('pump suction') && b.points.includes('pump discharge'),
+  );
   if (body === undefined) return {};
   const loads: Record<string, NozzleLoad> = {};
   for (const condition of layout.frame.conditions) {

@@ -41,7 +41,11 @@ export interface LaidPiece {
  */
 export function laidPieces(pieces: readonly Piece[], projection: Projection): readonly LaidPiece[] {
   return pieces.map((piece) => {
-    const capsules = piece.segments.map(({ from, to }) => ({ from: project(projection, from), to: project(projection, to), radius: piece.radius }));
+    const capsules = piece.segments.map(({ from, to }) => ({
+      from: project(projection, from),
+      to: project(projection, to),
+      radius: piece.radius,
+    }));
     const box = unionBox(capsules.flatMap(({ from, to }) => [boxOf(from), boxOf(to)]));
     return { piece, capsules, box: grown(box, piece.radius + CLEAR / 2) };
   });
@@ -62,6 +66,7 @@ export function depthBetween(a: LaidPiece, b: LaidPiece, projection: Projection)
   let found: number | undefined;
   a.capsules.forEach((one, i) => {
     b.capsules.forEach((two, j) => {
+      if (!mayTouch(one, two)) return;
       const near = nearestApproach(one, two);
       if (near.gap > one.radius + two.radius + CLEAR) return;
       const [s, t] = [a.piece.segments[i], b.piece.segments[j]];
@@ -74,6 +79,15 @@ export function depthBetween(a: LaidPiece, b: LaidPiece, projection: Projection)
   return found;
 }
 
+/** Quick look at the boxes of two strokes. */
+function mayTouch(a: Capsule, b: Capsule): boolean {
+  const room = a.radius + b.radius + CLEAR;
+  const clear = (axis: 0 | 1) =>
+    Math.min(a.from[axis], a.to[axis]) > Math.max(b.from[axis], b.to[axis]) + room ||
+    Math.min(b.from[axis], b.to[axis]) > Math.max(a.from[axis], a.to[axis]) + room;
+  return !clear(0) && !clear(1);
+}
+
 /**
  * Pieces in the order of painting.
  *
@@ -83,7 +97,10 @@ export function depthBetween(a: LaidPiece, b: LaidPiece, projection: Projection)
  */
 export function paintOrder(laid: readonly LaidPiece[], projection: Projection): readonly LaidPiece[] {
   const middles = laid.map(({ piece }) => {
-    const depths = piece.segments.flatMap(({ from, to }) => [nearness(projection.view, from), nearness(projection.view, to)]);
+    const depths = piece.segments.flatMap(({ from, to }) => [
+      nearness(projection.view, from),
+      nearness(projection.view, to),
+    ]);
     return depths.reduce((sum, d) => sum + d, 0) / Math.max(1, depths.length);
   });
   const before: Set<number>[] = laid.map(() => new Set());
@@ -102,7 +119,9 @@ export function paintOrder(laid: readonly LaidPiece[], projection: Projection): 
 
 /** Farthest first among those with nothing left to wait for; a ring of waiting is broken at its farthest. */
 function release(middles: readonly number[], before: readonly Set<number>[]): readonly number[] {
-  const left = middles.map((_, i) => i).sort((a, b) => (middles[a] as number) - (middles[b] as number) || a - b);
+  const left = middles
+    .map((_, i) => i)
+    .sort((a, b) => (middles[a] as number) - (middles[b] as number) || a - b);
   const done: number[] = [];
   while (left.length > 0) {
     const free = left.findIndex((i) => before[i]?.size === 0);

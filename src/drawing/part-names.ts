@@ -19,7 +19,10 @@ const NAMED: readonly string[] = ['valve', 'diffuser', 'connector', 'reducer'];
  * @param picture - the picture the names go into
  * @returns labels, each name once
  */
-export function partNameLabels(subject: { readonly layout: Layout; readonly findings: readonly Finding[] }, picture: LinePicture): readonly Label[] {
+export function partNameLabels(
+  subject: { readonly layout: Layout; readonly findings: readonly Finding[] },
+  picture: LinePicture,
+): readonly Label[] {
   const seen = new Set<string>();
   const tees = new Set(subject.layout.tees.map((tee) => tee.name));
   return picture.drawn.strokes.flatMap((drawn): readonly Label[] => {
@@ -33,7 +36,9 @@ export function partNameLabels(subject: { readonly layout: Layout; readonly find
     return [
       {
         name: stroke.name,
-        rows: [{ text, size: NOTE_SIZE, weight: exceeds ? 'bold' : 'regular', ink: exceeds ? 'accent' : 'black' }],
+        rows: [
+          { text, size: NOTE_SIZE, weight: exceeds ? 'bold' : 'regular', ink: exceeds ? 'accent' : 'black' },
+        ],
         anchor: project(picture.projection, middleOf(drawn, tees)),
         reach: radius + 2,
         priority: exceeds ? 9 : 3,

@@ -38,33 +38,65 @@ export function valveSymbol(name: string): ValveSymbol {
  * A valve: bow tie of two triangles and what tells its kind.
  *
  * @param symbol - kind
- * @param place - where it lies; lengthened to be readable
+ * @param place - where it lies
  * @param flowOutward - true where water runs from `from` to `to`
+ * @param least - least length it is drawn with [1/72 in]
  * @returns shapes
  */
-export function valveShapes(symbol: ValveSymbol, place: PartPlace, flowOutward: boolean): readonly Shape[] {
-  const { from, to, bar, radius } = atLeast(place, Math.max(7, 2.6 * place.radius));
+export function valveShapes(
+  symbol: ValveSymbol,
+  place: PartPlace,
+  flowOutward: boolean,
+  least = Math.max(7, 2.6 * place.radius),
+): readonly Shape[] {
+  const { from, to, bar, radius } = atLeast(place, least);
   const half = Math.max(3.4, 1.5 * radius);
   const middle = offset(from, [to[0] - from[0], to[1] - from[1]], 0.5);
   const corner = (at: Xy, sign: number): Xy => offset(at, bar, sign * half);
-  const body: Shape = line([corner(from, 1), corner(to, 1), corner(to, -1), corner(from, -1)], 'none', 'white');
+  const body: Shape = line(
+    [corner(from, 1), corner(to, 1), corner(to, -1), corner(from, -1)],
+    'none',
+    'white',
+  );
   const tie = (fill: 'white' | 'dark' = 'white'): readonly Shape[] => [
     body,
     line([corner(from, 1), middle, corner(from, -1)], 'medium', 'white'),
     line([corner(to, 1), middle, corner(to, -1)], 'medium', fill),
   ];
-  const dot = (radiusOfDot: number, fill: 'white' | 'dark'): Shape => ({ kind: 'circle', centre: middle, radius: radiusOfDot, stroke: 'fine', fill, ink: 'black' });
-  const ends = [line([corner(from, 1), corner(from, -1)], 'medium'), line([corner(to, 1), corner(to, -1)], 'medium')];
+  const dot = (radiusOfDot: number, fill: 'white' | 'dark'): Shape => ({
+    kind: 'circle',
+    centre: middle,
+    radius: radiusOfDot,
+    stroke: 'fine',
+    fill,
+    ink: 'black',
+  });
+  const ends = [
+    line([corner(from, 1), corner(from, -1)], 'medium'),
+    line([corner(to, 1), corner(to, -1)], 'medium'),
+  ];
   switch (symbol) {
     case 'check': {
-      const [inlet, outlet] = flowOutward ? [from, to] : [to, from];
-      const tip = corner(outlet, -0.85);
-      return [body, ...ends, line([corner(inlet, 0.85), tip], 'medium'), arrowHead(corner(inlet, 0.85), tip, 3.2), { ...dot(1.1, 'dark'), kind: 'circle', centre: corner(inlet, 0.85) } as Shape];
+      const run: Xy = [to[0] - from[0], to[1] - from[1]];
+      const [inlet, outlet] = flowOutward
+        ? [offset(from, run, 0.2), offset(to, run, -0.14)]
+        : [offset(to, run, -0.2), offset(from, run, 0.14)];
+      const [foot, tip] = [corner(inlet, 0.62), corner(outlet, -0.62)];
+      return [
+        body,
+        ...ends,
+        line([foot, tip], 'medium'),
+        arrowHead(foot, tip, 3.6),
+        { kind: 'circle', centre: foot, radius: 1.2, stroke: 'none', fill: 'dark', ink: 'black' },
+      ];
     }
     case 'butterfly':
-      return [body, ...ends, line([corner(from, 0.8), corner(to, -0.8)], 'medium'), dot(1.3, 'dark')];
+      return [body, ...ends, line([corner(from, 0.7), corner(to, -0.7)], 'medium'), dot(1.3, 'dark')];
     case 'strainer':
-      return [line([corner(from, 1), corner(to, 1), corner(to, -1), corner(from, -1)], 'medium', 'white'), line([corner(from, 1), corner(to, -1)], 'dashed')];
+      return [
+        line([corner(from, 1), corner(to, 1), corner(to, -1), corner(from, -1)], 'medium', 'white'),
+        line([corner(from, 1), corner(to, -1)], 'dashed'),
+      ];
     case 'globe':
       return [...tie(), dot(Math.min(1.9, half * 0.45), 'dark')];
     case 'ball':
@@ -103,7 +135,13 @@ export function arrowHead(from: Xy, tip: Xy, length: number, ink: Shape['ink'] =
   const way = heading(from, tip);
   const side: Xy = [-way[1], way[0]];
   const foot = offset(tip, way, -length);
-  return line([tip, offset(foot, side, length * 0.36), offset(foot, side, -length * 0.36)], 'none', 'dark', true, ink);
+  return line(
+    [tip, offset(foot, side, length * 0.36), offset(foot, side, -length * 0.36)],
+    'none',
+    'dark',
+    true,
+    ink,
+  );
 }
 
 /**
@@ -116,7 +154,7 @@ export function arrowHead(from: Xy, tip: Xy, length: number, ink: Shape['ink'] =
  * @returns shape
  */
 export function flangeBar(at: Xy, way: Xy, bar: Xy, half: number): Shape {
-  const thick = Math.min(1.5, Math.max(0.8, half * 0.14));
+  const thick = Math.min(0.95, Math.max(0.7, half * 0.1));
   const corner = (s: number, t: number): Xy => offset(offset(at, bar, s * half), way, t * thick);
   return line([corner(1, -1), corner(1, 1), corner(-1, 1), corner(-1, -1)], 'fine', 'dark');
 }
@@ -125,7 +163,8 @@ export function flangeBar(at: Xy, way: Xy, bar: Xy, half: number): Shape {
 export function groovedShapes(place: PartPlace, way: Xy): readonly Shape[] {
   const half = place.radius * 1.35 + 1;
   const thick = Math.max(1.2, place.radius * 0.45);
-  const corner = (s: number, t: number): Xy => offset(offset(place.from, place.bar, s * half), way, t * thick);
+  const corner = (s: number, t: number): Xy =>
+    offset(offset(place.from, place.bar, s * half), way, t * thick);
   return [line([corner(1, -1), corner(1, 1), corner(-1, 1), corner(-1, -1)], 'medium', 'white')];
 }
 
@@ -146,5 +185,10 @@ export function connectorShapes(given: PartPlace): readonly Shape[] {
     return line([offset(at, bar, half), offset(at, bar, -half)], 'fine');
   });
   const [one, two] = [edge(1), edge(-1)];
-  return [line([...one, ...[...two].reverse()], 'none', 'white'), ...ribs, line(one, 'medium'), line(two, 'medium')];
+  return [
+    line([...one, ...[...two].reverse()], 'none', 'white'),
+    ...ribs,
+    line(one, 'medium'),
+    line(two, 'medium'),
+  ];
 }

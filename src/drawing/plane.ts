@@ -35,12 +35,19 @@ export function heading(a: Xy, b: Xy): Xy {
 
 /** Whether two boxes share more than an edge, with some room between asked for. @param a - box [-] @param b - box [-] @param room - gap wanted [-] @returns true when they overlap */
 export function boxesOverlap(a: Box, b: Box, room = 0): boolean {
-  return a.left < b.right + room && b.left < a.right + room && a.top < b.bottom + room && b.top < a.bottom + room;
+  return (
+    a.left < b.right + room && b.left < a.right + room && a.top < b.bottom + room && b.top < a.bottom + room
+  );
 }
 
 /** Whether a box lies in another. @param inner - box [-] @param outer - box [-] @returns true when nothing sticks out */
 export function boxInside(inner: Box, outer: Box): boolean {
-  return inner.left >= outer.left && inner.right <= outer.right && inner.top >= outer.top && inner.bottom <= outer.bottom;
+  return (
+    inner.left >= outer.left &&
+    inner.right <= outer.right &&
+    inner.top >= outer.top &&
+    inner.bottom <= outer.bottom
+  );
 }
 
 /** Smallest box round all boxes. @param boxes - boxes [-] @returns box [-] */
@@ -71,13 +78,23 @@ export function shapeBox(shape: Shape): Box {
     }
     case 'circle': {
       const [x, y] = shape.centre;
-      return { left: x - shape.radius, top: y - shape.radius, right: x + shape.radius, bottom: y + shape.radius };
+      return {
+        left: x - shape.radius,
+        top: y - shape.radius,
+        right: x + shape.radius,
+        bottom: y + shape.radius,
+      };
     }
     case 'text': {
       const wide = textWidth(shape.text, shape.size, shape.weight);
       const left = shape.at[0] - (shape.anchor === 'start' ? 0 : shape.anchor === 'middle' ? wide / 2 : wide);
       const [, base] = shape.at;
-      return { left, top: base - CAPITAL_HEIGHT * shape.size, right: left + wide, bottom: base + TAIL_DEPTH * shape.size };
+      return {
+        left,
+        top: base - CAPITAL_HEIGHT * shape.size,
+        right: left + wide,
+        bottom: base + TAIL_DEPTH * shape.size,
+      };
     }
   }
 }
@@ -86,7 +103,8 @@ export function shapeBox(shape: Shape): Box {
 export function segmentDistance(p: Xy, a: Xy, b: Xy): number {
   const run: Xy = [b[0] - a[0], b[1] - a[1]];
   const square = run[0] * run[0] + run[1] * run[1];
-  const t = square < 1e-12 ? 0 : Math.min(1, Math.max(0, ((p[0] - a[0]) * run[0] + (p[1] - a[1]) * run[1]) / square));
+  const t =
+    square < 1e-12 ? 0 : Math.min(1, Math.max(0, ((p[0] - a[0]) * run[0] + (p[1] - a[1]) * run[1]) / square));
   return distance(p, offset(a, run, t));
 }
 
@@ -107,31 +125,30 @@ export interface Approach {
  * @returns gap and where [-]
  */
 export function nearestApproach(a: Capsule, b: Capsule): Approach {
-  const u: Xy = [a.to[0] - a.from[0], a.to[1] - a.from[1]];
-  const v: Xy = [b.to[0] - b.from[0], b.to[1] - b.from[1]];
-  const w: Xy = [b.from[0] - a.from[0], b.from[1] - a.from[1]];
-  const turn = u[0] * v[1] - u[1] * v[0];
+  const [ax, ay, bx, by] = [a.from[0], a.from[1], b.from[0], b.from[1]];
+  const [ux, uy, vx, vy] = [a.to[0] - ax, a.to[1] - ay, b.to[0] - bx, b.to[1] - by];
+  const turn = ux * vy - uy * vx;
   if (Math.abs(turn) > 1e-9) {
-    const s = (w[0] * v[1] - w[1] * v[0]) / turn;
-    const t = (w[0] * u[1] - w[1] * u[0]) / turn;
+    const s = ((bx - ax) * vy - (by - ay) * vx) / turn;
+    const t = ((bx - ax) * uy - (by - ay) * ux) / turn;
     if (s >= 0 && s <= 1 && t >= 0 && t <= 1) return { gap: 0, first: s, second: t };
   }
-  const candidates: Approach[] = [];
-  for (const end of [0, 1]) {
-    const onSecond = shareOn(end === 0 ? a.from : a.to, b.from, v);
-    candidates.push({ gap: distance(end === 0 ? a.from : a.to, offset(b.from, v, onSecond)), first: end, second: onSecond });
-    const onFirst = shareOn(end === 0 ? b.from : b.to, a.from, u);
-    candidates.push({ gap: distance(end === 0 ? b.from : b.to, offset(a.from, u, onFirst)), first: onFirst, second: end });
-  }
-  const gap = Math.min(...candidates.map((c) => c.gap));
-  const near = candidates.filter((c) => c.gap < gap + 1e-6);
-  const mean = (pick: (c: Approach) => number) => near.reduce((sum, c) => sum + pick(c), 0) / near.length;
-  return { gap, first: mean((c) => c.first), second: mean((c) => c.second) };
+  let [gap, first, second, count] = [Number.POSITIVE_INFINITY, 0, 0, 0];
+  const consider = (s: number, t: number): void => {
+    const d = Math.hypot(ax + ux * s - bx - vx * t, ay + uy * s - by - vy * t);
+    if (d > gap + 1e-6) return;
+    if (d < gap - 1e-6) [gap, first, second, count] = [d, 0, 0, 0];
+    [first, second, count] = [first + s, second + t, count + 1];
+  };
+  const [uu, vv] = [ux * ux + uy * uy, vx * vx + vy * vy];
+  for (const s of [0, 1]) consider(s, held(((ax + ux * s - bx) * vx + (ay + uy * s - by) * vy) / vv));
+  for (const t of [0, 1]) consider(held(((bx + vx * t - ax) * ux + (by + vy * t - ay) * uy) / uu), t);
+  return { gap, first: first / count, second: second / count };
 }
 
-function shareOn(p: Xy, from: Xy, run: Xy): number {
-  const square = run[0] * run[0] + run[1] * run[1];
-  return square < 1e-12 ? 0 : Math.min(1, Math.max(0, ((p[0] - from[0]) * run[0] + (p[1] - from[1]) * run[1]) / square));
+/** A share held between 0 and 1; 0 for a segment without length. */
+function held(share: number): number {
+  return share > 0 ? Math.min(1, share) : 0;
 }
 
 /** Whether a segment passes through a box. @param a - end [-] @param b - end [-] @param box - box [-] @returns true when it does */

@@ -3,8 +3,8 @@
  * the building to look from.
  */
 import type { Vec3 } from '../model/conventions.js';
-import type { Xy } from './drawing.js';
 import { cross, dot, unit } from '../model/vector.js';
+import type { Xy } from './drawing.js';
 
 /** A direction to look from. */
 export interface View {

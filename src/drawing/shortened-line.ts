@@ -28,6 +28,8 @@ export interface ShortenedLine {
 
 /** Ends nearer than this are the same place [m]. */
 const SAME_PLACE = 1e-3;
+/** Side of the cells in which ends are looked up [m]. */
+const CELL = 0.05;
 /** Least drawn length of a part, in diameters. */
 const LEAST_LENGTH: Readonly<Record<string, number>> = { valve: 1.25, connector: 1.1, flange: 0.22 };
 /** A support this near to a run's axis stands on it [m]. */
@@ -49,7 +51,8 @@ export function shortenedLine(layout: Layout, longest: number): ShortenedLine {
     const from = places[ends[0]] as Vec3;
     const shift = subtract(from, stroke.from);
     const shortened = isShortened(stroke, longest);
-    if (stroke.kind === 'arc') return { stroke, from, to: add(stroke.to, shift), centre: add(stroke.centre, shift), shortened };
+    if (stroke.kind === 'arc')
+      return { stroke, from, to: add(stroke.to, shift), centre: add(stroke.centre, shift), shortened };
     return { stroke, from, to: places[ends[1]] as Vec3, shortened };
   });
   return { strokes, place: (at) => placeOn(strokes, at), anyShortened: strokes.some((s) => s.shortened) };
@@ -58,7 +61,9 @@ export function shortenedLine(layout: Layout, longest: number): ShortenedLine {
 const isPump = (stroke: Stroke): boolean => stroke.kind === 'straight' && stroke.role === 'pump';
 
 function isShortened(stroke: Stroke, longest: number): boolean {
-  return stroke.kind === 'straight' && stroke.role === 'pipe' && apart(stroke.from, stroke.to) > longest * 1.001;
+  return (
+    stroke.kind === 'straight' && stroke.role === 'pipe' && apart(stroke.from, stroke.to) > longest * 1.001
+  );
 }
 
 /** Drawn length over length: long runs shorter, short valves and flanges long enough for their symbol. */
@@ -75,8 +80,15 @@ function cutAtSupports(stroke: Stroke, layout: Layout): readonly Stroke[] {
   const length = apart(stroke.from, stroke.to);
   const margin = (2 * ON_AXIS) / Math.max(length, 4 * ON_AXIS);
   const cuts = layout.supports
-    .map((support) => ({ at: support.at, point: support.point, share: nearestShare(support.at, stroke.from, stroke.to) }))
-    .filter(({ at, share }) => share > margin && share < 1 - margin && apart(at, between(stroke.from, stroke.to, share)) < ON_AXIS)
+    .map((support) => ({
+      at: support.at,
+      point: support.point,
+      share: nearestShare(support.at, stroke.from, stroke.to),
+    }))
+    .filter(
+      ({ at, share }) =>
+        share > margin && share < 1 - margin && apart(at, between(stroke.from, stroke.to, share)) < ON_AXIS,
+    )
     .sort((a, b) => a.share - b.share);
   const stations = [{ share: 0, point: stroke.points[0] }, ...cuts, { share: 1, point: stroke.points[1] }];
   return stations.slice(1).map((end, i) => {
@@ -95,24 +107,31 @@ interface Ends {
 function numberedEnds(pieces: readonly Stroke[]): Ends {
   const places: Vec3[] = [];
   const cells = new Map<string, number[]>();
-  const cell = (at: Vec3, dx: number, dy: number, dz: number) =>
-    `${Math.floor(at[0] / 0.01) + dx} ${Math.floor(at[1] / 0.01) + dy} ${Math.floor(at[2] / 0.01) + dz}`;
-  const steps = [-1, 0, 1];
+  // A place near the side of its cell may have been filed in the next one.
+  const spans = (x: number): readonly number[] => {
+    const [low, high] = [Math.floor((x - SAME_PLACE) / CELL), Math.floor((x + SAME_PLACE) / CELL)];
+    return low === high ? [low] : [low, high];
+  };
+  const keys = (at: Vec3): readonly string[] =>
+    spans(at[0]).flatMap((x) => spans(at[1]).flatMap((y) => spans(at[2]).map((z) => `${x} ${y} ${z}`)));
   const number = (at: Vec3): number => {
-    for (const dx of steps)
-      for (const dy of steps)
-        for (const dz of steps)
-          for (const known of cells.get(cell(at, dx, dy, dz)) ?? [])
-            if (apart(places[known] as Vec3, at) < SAME_PLACE) return known;
-    const key = cell(at, 0, 0, 0);
-    cells.set(key, [...(cells.get(key) ?? []), places.length]);
+    const near = keys(at);
+    for (const key of near)
+      for (const known of cells.get(key) ?? [])
+        if (apart(places[known] as Vec3, at) < SAME_PLACE) return known;
+    for (const key of near) cells.set(key, [...(cells.get(key) ?? []), places.length]);
     return places.push(at) - 1;
   };
   return { ends: pieces.map((piece) => [number(piece.from), number(piece.to)] as const), places };
 }
 
 /** Walks outward from the pump and lays every end down; a part without contact moves with its nearest neighbour. */
-function drawnPlaces(pieces: readonly Stroke[], nodes: Ends, layout: Layout, longest: number): readonly Vec3[] {
+function drawnPlaces(
+  pieces: readonly Stroke[],
+  nodes: Ends,
+  layout: Layout,
+  longest: number,
+): readonly Vec3[] {
   const drawn: (Vec3 | undefined)[] = nodes.places.map(() => undefined);
   const touching: number[][] = nodes.places.map(() => []);
   nodes.ends.forEach(([a, b], i) => {
@@ -143,16 +162,26 @@ function drawnPlaces(pieces: readonly Stroke[], nodes: Ends, layout: Layout, lon
   for (let loose = drawn.indexOf(undefined); loose >= 0; loose = drawn.indexOf(undefined)) {
     const at = nodes.places[loose] as Vec3;
     const neighbour = nearestSettled(at, nodes.places, drawn);
-    settle(loose, neighbour === undefined ? at : add(at, subtract(drawn[neighbour] as Vec3, nodes.places[neighbour] as Vec3)));
+    settle(
+      loose,
+      neighbour === undefined
+        ? at
+        : add(at, subtract(drawn[neighbour] as Vec3, nodes.places[neighbour] as Vec3)),
+    );
     spread();
   }
   return drawn as Vec3[];
 }
 
-function nearestSettled(at: Vec3, places: readonly Vec3[], drawn: readonly (Vec3 | undefined)[]): number | undefined {
+function nearestSettled(
+  at: Vec3,
+  places: readonly Vec3[],
+  drawn: readonly (Vec3 | undefined)[],
+): number | undefined {
   let best: number | undefined;
   places.forEach((place, i) => {
-    if (drawn[i] !== undefined && (best === undefined || apart(place, at) < apart(places[best] as Vec3, at))) best = i;
+    if (drawn[i] !== undefined && (best === undefined || apart(place, at) < apart(places[best] as Vec3, at)))
+      best = i;
   });
   return best;
 }
@@ -165,7 +194,10 @@ function placeOn(strokes: readonly DrawnStroke[], at: Vec3): Vec3 {
     const foot = between(stroke.from, stroke.to, share);
     const gap = apart(at, foot);
     if (best !== undefined && gap >= best.gap - 1e-9) continue;
-    const drawn = stroke.kind === 'arc' ? add(at, subtract(from, stroke.from)) : along(between(from, to, share), subtract(at, foot), 1);
+    const drawn =
+      stroke.kind === 'arc'
+        ? add(at, subtract(from, stroke.from))
+        : along(between(from, to, share), subtract(at, foot), 1);
     best = { gap, drawn };
   }
   return best?.drawn ?? at;

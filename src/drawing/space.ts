@@ -12,7 +12,8 @@ export function directionOf(a: Vec3): Vec3 {
 }
 
 /** Distance of two places. @param a - place [m] @param b - place [m] @returns distance [m] */
-export const apart = (a: Vec3, b: Vec3): number => norm(subtract(a, b));
+export const apart = (a: Vec3, b: Vec3): number =>
+  Math.sqrt((a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2 + (a[2] - b[2]) ** 2);
 
 /** Share of the way from a to b, 0 to 1, at which a segment comes nearest to p. @param p - place [m] @param a - end [m] @param b - end [m] @returns share [-] */
 export function nearestShare(p: Vec3, a: Vec3, b: Vec3): number {
@@ -37,7 +38,10 @@ export function levelAcross(a: Vec3): Vec3 {
  * @param steps - number of pieces [-]
  * @returns places in order [m]
  */
-export function arcPoints(arc: { readonly from: Vec3; readonly to: Vec3; readonly centre: Vec3 }, steps: number): readonly Vec3[] {
+export function arcPoints(
+  arc: { readonly from: Vec3; readonly to: Vec3; readonly centre: Vec3 },
+  steps: number,
+): readonly Vec3[] {
   const a = subtract(arc.from, arc.centre);
   const b = subtract(arc.to, arc.centre);
   const angle = Math.acos(Math.min(1, Math.max(-1, dot(directionOf(a), directionOf(b)))));

@@ -1,10 +1,9 @@
 /** Every support as a piece of the picture. */
-import type { Vec3 } from '../model/conventions.js';
 import type { Layout, PlacedSupport } from '../model/layout.js';
-import { add, cross, dot, scale } from '../model/vector.js';
-import type { Shape, Xy } from './drawing.js';
+import type { Shape } from './drawing.js';
 import type { Piece } from './paint-order.js';
 import { type Projection, paperDirection, project } from './projection.js';
+import { nearHalfRing } from './ring.js';
 import type { ShortenedLine } from './shortened-line.js';
 import { along, levelAcross } from './space.js';
 import {
@@ -28,7 +27,11 @@ import { tornEnd } from './tube.js';
  * @param projection - view and scale
  * @returns pieces, in the order of the supports
  */
-export function supportPieces(layout: Layout, drawn: ShortenedLine, projection: Projection): readonly Piece[] {
+export function supportPieces(
+  layout: Layout,
+  drawn: ShortenedLine,
+  projection: Projection,
+): readonly Piece[] {
   return layout.supports
     .filter((support) => support.kind !== 'pump base')
     .map((support): Piece => {
@@ -40,28 +43,17 @@ export function supportPieces(layout: Layout, drawn: ShortenedLine, projection: 
         across: paperDirection(projection.view, levelAcross(support.along)),
         radius,
         upright: Math.abs(support.along[2]) > 0.8,
-        ring: nearHalfRing(support.along, projection),
+        ring: nearHalfRing(support.along, projection.view),
       };
       const hung = support.kind === 'hanger' || support.kind === 'spring-hanger';
       const top = along(at, [0, 0, 1], hung ? (radius + ROD_LENGTH) / projection.scale : 0);
-      return { segments: [{ from: at, to: top }], radius: hung ? 1 : radius, rank: 4, shapes: supportShapes(support, place, layout) };
+      return {
+        segments: [{ from: at, to: top }],
+        radius: hung ? 1 : radius,
+        rank: 4,
+        shapes: supportShapes(support, place, layout),
+      };
     });
-}
-
-/** Half of a unit circle round a pipe that faces the reader, lowest place first. */
-function nearHalfRing(pipe: Vec3, projection: Projection): readonly Xy[] {
-  const { right, up, towards } = projection.view;
-  const side = levelAcross(pipe);
-  const across = dot(side, towards) < 0 ? scale(side, -1) : side;
-  const over = cross(pipe, side);
-  const top = over[2] < 0 ? scale(over, -1) : over;
-  // The visible half lies about the direction of the reader, seen in the plane of the ring.
-  const middle = Math.atan2(dot(top, towards), dot(across, towards));
-  return Array.from({ length: 13 }, (_, i): Xy => {
-    const angle = middle - Math.PI / 2 + (Math.PI * i) / 12;
-    const place = add(scale(across, Math.cos(angle)), scale(top, Math.sin(angle)));
-    return [dot(place, right), -dot(place, up)];
-  });
 }
 
 function supportShapes(support: PlacedSupport, place: SupportPlace, layout: Layout): readonly Shape[] {
@@ -81,7 +73,9 @@ function supportShapes(support: PlacedSupport, place: SupportPlace, layout: Layo
     case 'anchor':
       return anchorShapes(place);
     case 'end':
-      return isAnchoredEnd(support, layout) ? anchorShapes(place) : tornEnd(place.at, place.way, place.radius);
+      return isAnchoredEnd(support, layout)
+        ? anchorShapes(place)
+        : tornEnd(place.at, place.way, place.radius);
     case 'pump base':
       return [];
   }
@@ -90,5 +84,9 @@ function supportShapes(support: PlacedSupport, place: SupportPlace, layout: Layo
 /** An end that is held rigidly in all six freedoms. */
 export function isAnchoredEnd(support: PlacedSupport, layout: Layout): boolean {
   const held = layout.frame.supports.find((s) => s.name === support.mark);
-  return held !== undefined && held.restraints.length >= 6 && held.restraints.every((r) => r.stiffness === Number.POSITIVE_INFINITY);
+  return (
+    held !== undefined &&
+    held.restraints.length >= 6 &&
+    held.restraints.every((r) => r.stiffness === Number.POSITIVE_INFINITY)
+  );
 }

@@ -15,7 +15,7 @@ export interface SupportPlace {
   readonly radius: number;
   /** True on a riser. */
   readonly upright: boolean;
-  /** Half of a ring round the pipe that the reader sees, from its underside to its top, for a ring of unit radius. */
+  /** Half of a unit ring round the pipe that the reader sees. */
   readonly ring: readonly Xy[];
 }
 
@@ -29,18 +29,53 @@ function structure(at: Xy, side: 'over' | 'under', half: number): readonly Shape
   const away = side === 'over' ? -1 : 1;
   const strokes = Array.from({ length: 4 }, (_, i): Shape => {
     const x = at[0] - half + (2 * half * (i + 0.5)) / 4;
-    return line([[x - 1.4, at[1]], [x + 1.4, at[1] + away * 2.8]], 'fine');
+    return line(
+      [
+        [x - 1.4, at[1]],
+        [x + 1.4, at[1] + away * 2.8],
+      ],
+      'fine',
+    );
   });
-  return [line([[at[0] - half, at[1]], [at[0] + half, at[1]]], 'medium'), ...strokes];
+  return [
+    line(
+      [
+        [at[0] - half, at[1]],
+        [at[0] + half, at[1]],
+      ],
+      'medium',
+    ),
+    ...strokes,
+  ];
 }
 
 function rod(foot: Xy, top: Xy, spring: boolean): readonly Shape[] {
   if (!spring) return [line([foot, top], 'fine')];
   const middle = (foot[1] + top[1]) / 2;
   const [low, high] = [middle + 6, middle - 6];
-  const coil = Array.from({ length: 8 }, (_, i): Xy => [foot[0] + (i === 0 || i === 7 ? 0 : i % 2 === 0 ? -2.6 : 2.6), low + ((high - low) * i) / 7]);
-  const box = line([[foot[0] - 4, low], [foot[0] + 4, low], [foot[0] + 4, high], [foot[0] - 4, high]], 'fine', 'white');
-  return [line([foot, [foot[0], low]], 'fine'), box, line(coil, 'fine'), line([[foot[0], high], top], 'fine')];
+  const coil = Array.from(
+    { length: 8 },
+    (_, i): Xy => [
+      foot[0] + (i === 0 || i === 7 ? 0 : i % 2 === 0 ? -2.6 : 2.6),
+      low + ((high - low) * i) / 7,
+    ],
+  );
+  const box = line(
+    [
+      [foot[0] - 4, low],
+      [foot[0] + 4, low],
+      [foot[0] + 4, high],
+      [foot[0] - 4, high],
+    ],
+    'fine',
+    'white',
+  );
+  return [
+    line([foot, [foot[0], low]], 'fine'),
+    box,
+    line(coil, 'fine'),
+    line([[foot[0], high], top], 'fine'),
+  ];
 }
 
 /** Height on paper from the axis of a level pipe to its upper outline, seen from a corner. */
@@ -62,7 +97,12 @@ export function hangerShapes(place: SupportPlace, rods: number, spring: boolean)
     const top = offset(at, UP, overPipe(radius) + ROD_LENGTH);
     const ring = place.ring.map((p): Xy => [at[0] + p[0] * (radius + 0.6), at[1] + p[1] * (radius + 0.6)]);
     const strap = [line(ring, 'medium'), line([crown, foot], 'medium')];
-    return [...strap, { kind: 'circle', centre: foot, radius: 0.9, stroke: 'fine', fill: 'dark', ink: 'black' }, ...rod(foot, top, spring), ...structure(top, 'over', 6)];
+    return [
+      ...strap,
+      { kind: 'circle', centre: foot, radius: 0.9, stroke: 'fine', fill: 'dark', ink: 'black' },
+      ...rod(foot, top, spring),
+      ...structure(top, 'over', 6),
+    ];
   }
   const half = radius + 5;
   const middle = upright ? at : offset(at, DOWN, overPipe(radius) + 1);
@@ -81,7 +121,10 @@ export function hangerShapes(place: SupportPlace, rods: number, spring: boolean)
 export function restShapes(place: SupportPlace): readonly Shape[] {
   return footings(place).flatMap((apex) => {
     const base = apex[1] + 7;
-    return [line([apex, [apex[0] + 4.5, base], [apex[0] - 4.5, base]], 'medium', 'white'), ...structure([apex[0], base], 'under', 6)];
+    return [
+      line([apex, [apex[0] + 4.5, base], [apex[0] - 4.5, base]], 'medium', 'white'),
+      ...structure([apex[0], base], 'under', 6),
+    ];
   });
 }
 
@@ -91,8 +134,23 @@ export function standShapes(place: SupportPlace): readonly Shape[] {
     const base: Xy = [top[0], top[1] + 19];
     const half = Math.max(3, Math.min(5, place.radius));
     return [
-      line([[top[0] - half, top[1] + 0.5], [top[0] + half, top[1] + 0.5]], 'medium'),
-      line([[top[0] - 1.3, top[1] + 0.5], [top[0] + 1.3, top[1] + 0.5], [base[0] + 1.3, base[1]], [base[0] - 1.3, base[1]]], 'fine', 'white'),
+      line(
+        [
+          [top[0] - half, top[1] + 0.5],
+          [top[0] + half, top[1] + 0.5],
+        ],
+        'medium',
+      ),
+      line(
+        [
+          [top[0] - 1.3, top[1] + 0.5],
+          [top[0] + 1.3, top[1] + 0.5],
+          [base[0] + 1.3, base[1]],
+          [base[0] - 1.3, base[1]],
+        ],
+        'fine',
+        'white',
+      ),
       ...structure(base, 'under', 6),
     ];
   });
@@ -135,7 +193,11 @@ export function stopShapes(place: SupportPlace): readonly Shape[] {
     const near = offset(offset(foot, place.way, shift), down, 1.4);
     const corner = (a: number, b: number): Xy => offset(offset(near, place.way, a), down, b);
     const box = [corner(-1.8, 0), corner(1.8, 0), corner(1.8, 6), corner(-1.8, 6)];
-    return [line(box, 'medium', 'white'), line([corner(-1.8, 3), corner(1.8, 0.4)], 'fine'), line([corner(-1.8, 5.6), corner(1.8, 3)], 'fine')];
+    return [
+      line(box, 'medium', 'white'),
+      line([corner(-1.8, 3), corner(1.8, 0.4)], 'fine'),
+      line([corner(-1.8, 5.6), corner(1.8, 3)], 'fine'),
+    ];
   };
   return [line([foot, offset(foot, down, 6.5)], 'heavy'), ...block(-4.2), ...block(4.2)];
 }

@@ -25,6 +25,9 @@ export interface TubePath {
   readonly start: number;
   readonly end: number;
   readonly fill?: 'white' | 'light';
+  /** Direction along which a straight tube is cut at an end; square where not said. */
+  readonly startCut?: Xy;
+  readonly endCut?: Xy;
 }
 
 /**
@@ -38,16 +41,46 @@ export function tubeShapes(tube: TubePath): readonly Shape[] {
   const { points, start, end, fill = 'white' } = tube;
   const first = points[0] as Xy;
   const last = points.at(-1) as Xy;
-  if (Math.max(start, end) * 2 < SINGLE_LINE_BELOW) return [...halo(first, last, points.length, 1), line(points, 'heavy')];
+  if (Math.max(start, end) * 2 < SINGLE_LINE_BELOW)
+    return [...halo(first, last, points.length, 1), line(points, 'heavy')];
   if (distance(first, last) < 0.3 && points.length === 2)
-    return [{ kind: 'circle', centre: first, radius: Math.max(start, end), stroke: 'medium', fill, ink: 'black' }];
+    return [
+      { kind: 'circle', centre: first, radius: Math.max(start, end), stroke: 'medium', fill, ink: 'black' },
+    ];
   const radius = (i: number) => start + ((end - start) * i) / (points.length - 1);
-  const left = points.map((p, i) => offset(p, normalAt(points, i), radius(i)));
-  const right = points.map((p, i) => offset(p, normalAt(points, i), -radius(i)));
-  const body = points.slice(1).map((_, i) => line([left[i] as Xy, left[i + 1] as Xy, right[i + 1] as Xy, right[i] as Xy], 'none', fill));
-  const knees: Shape[] = points.slice(1, -1).map((centre, i) => ({ kind: 'circle', centre, radius: radius(i + 1), stroke: 'none', fill, ink: 'black' }));
+  const edge = (i: number, sign: number): Xy => {
+    const cut = points.length > 2 ? undefined : i === 0 ? tube.startCut : tube.endCut;
+    return offset(points[i] as Xy, cutDirection(normalAt(points, i), cut), sign * radius(i));
+  };
+  const left = points.map((_, i) => edge(i, 1));
+  const right = points.map((_, i) => edge(i, -1));
+  const body = points
+    .slice(1)
+    .map((_, i) =>
+      line([left[i] as Xy, left[i + 1] as Xy, right[i + 1] as Xy, right[i] as Xy], 'none', fill),
+    );
+  const knees: Shape[] = points.slice(1, -1).map((centre, i) => ({
+    kind: 'circle',
+    centre,
+    radius: radius(i + 1),
+    stroke: 'none',
+    fill,
+    ink: 'black',
+  }));
   const outlines = [left, right].flatMap((side) => outsideOf(side, points, Math.min(start, end)));
-  return [...halo(first, last, points.length, Math.max(start, end)), ...body, ...knees, ...outlines.map((side) => line(side, 'medium'))];
+  return [
+    ...halo(first, last, points.length, Math.max(start, end)),
+    ...body,
+    ...knees,
+    ...outlines.map((side) => line(side, 'medium')),
+  ];
+}
+
+/** From the axis to the outline along a cut, for unit half width. */
+function cutDirection(normal: Xy, cut: Xy | undefined): Xy {
+  if (cut === undefined) return normal;
+  const share = cut[0] * normal[0] + cut[1] * normal[1];
+  return Math.abs(share) < 0.7 ? normal : [cut[0] / share, cut[1] / share];
 }
 
 /** White strip that cuts what is behind a straight pipe, short of its ends so that neighbours stay whole. */
@@ -58,7 +91,13 @@ function halo(from: Xy, to: Xy, count: number, radius: number): readonly Shape[]
   const side: Xy = [-way[1], way[0]];
   const [a, b] = [offset(from, way, keep), offset(to, way, -keep)];
   const half = radius + HALO;
-  return [line([offset(a, side, half), offset(b, side, half), offset(b, side, -half), offset(a, side, -half)], 'none', 'white')];
+  return [
+    line(
+      [offset(a, side, half), offset(b, side, half), offset(b, side, -half), offset(a, side, -half)],
+      'none',
+      'white',
+    ),
+  ];
 }
 
 /** Unit normal of a polyline at its i-th point; at the ends of a curve that of the parabola through three points. */
@@ -68,8 +107,16 @@ function normalAt(points: readonly Xy[], i: number): Xy {
     const [p, q, r] = [points[a], points[b], points[c]] as [Xy, Xy, Xy];
     return [4 * q[0] - 3 * p[0] - r[0], 4 * q[1] - 3 * p[1] - r[1]];
   };
-  const end = last > 1 && (i === 0 || i === last) ? (i === 0 ? curved(0, 1, 2) : curved(last, last - 1, last - 2)) : undefined;
-  const way = end === undefined ? heading(points[Math.max(0, i - 1)] as Xy, points[Math.min(last, i + 1)] as Xy) : heading([0, 0], end);
+  const end =
+    last > 1 && (i === 0 || i === last)
+      ? i === 0
+        ? curved(0, 1, 2)
+        : curved(last, last - 1, last - 2)
+      : undefined;
+  const way =
+    end === undefined
+      ? heading(points[Math.max(0, i - 1)] as Xy, points[Math.min(last, i + 1)] as Xy)
+      : heading([0, 0], end);
   const sign = i === last && last > 1 ? -1 : 1;
   return [-way[1] * sign, way[0] * sign];
 }
@@ -79,7 +126,9 @@ function outsideOf(side: readonly Xy[], centre: readonly Xy[], radius: number): 
   if (centre.length === 2) return [side];
   const runs: Xy[][] = [[]];
   for (const p of side) {
-    const inside = centre.slice(1).some((c, i) => segmentDistance(p, centre[i] as Xy, c) < radius * 0.97 - 0.05);
+    const inside = centre
+      .slice(1)
+      .some((c, i) => segmentDistance(p, centre[i] as Xy, c) < radius * 0.97 - 0.05);
     if (inside) runs.push([]);
     else runs.at(-1)?.push(p);
   }
@@ -118,7 +167,11 @@ export function tornEnd(at: Xy, way: Xy, radius: number): readonly Shape[] {
   const reach = Math.max(radius, 1.2) + 1.6;
   const wave = Array.from({ length: 13 }, (_, i): Xy => {
     const t = i / 12;
-    return offset(offset(at, side, reach * (2 * t - 1)), way, Math.sin(2 * Math.PI * t) * Math.min(2.2, reach * 0.5));
+    return offset(
+      offset(at, side, reach * (2 * t - 1)),
+      way,
+      Math.sin(2 * Math.PI * t) * Math.min(2.2, reach * 0.5),
+    );
   });
   return [line(wave, 'medium')];
 }

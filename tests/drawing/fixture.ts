@@ -1,6 +1,12 @@
 /** Lines walked out by hand into layouts and made-up responses, so that pictures can be tested without solving. */
 import type { Finding } from '../../src/checks/finding.js';
-import type { Installation, Part, PipeSection, SupportKind, SupportPart } from '../../src/input/installation.js';
+import type {
+  Installation,
+  Part,
+  PipeSection,
+  SupportKind,
+  SupportPart,
+} from '../../src/input/installation.js';
 import type { ConditionResponse, Movement, Response, SupportResponse } from '../../src/mechanics/response.js';
 import type { Vec3 } from '../../src/model/conventions.js';
 import type { FrameCondition, FrameJoint, FrameSupport } from '../../src/model/frame.js';
@@ -15,7 +21,12 @@ export type Step =
   | { readonly do: 'connector' | 'diffuser'; readonly length: number }
   | { readonly do: 'reducer'; readonly diameter: number; readonly length: number }
   | { readonly do: 'support'; readonly kind: SupportKind; readonly mark: string; readonly rods?: number }
-  | { readonly do: 'tee'; readonly direction: Vec3; readonly diameter: number; readonly walk: readonly Step[] }
+  | {
+      readonly do: 'tee';
+      readonly direction: Vec3;
+      readonly diameter: number;
+      readonly walk: readonly Step[];
+    }
   | { readonly do: 'end'; readonly end: 'anchored' | 'continues' | 'free' };
 
 export interface Walk {
@@ -49,7 +60,13 @@ export const DOWN: Vec3 = [0, 0, -1];
 const given = (value: number) => ({ value, origin: { kind: 'given' as const, path: 'fixture' } });
 
 function sectionOf(diameter: number): PipeSection {
-  return { name: 'pipe', outsideDiameter: diameter, wall: diameter / 25, material: 'carbon steel', massPerLength: given(28) };
+  return {
+    name: 'pipe',
+    outsideDiameter: diameter,
+    wall: diameter / 25,
+    material: 'carbon steel',
+    massPerLength: given(28),
+  };
 }
 
 interface Collected {
@@ -67,7 +84,15 @@ function numbered(found: Collected, word: string): string {
   return `${word} ${found.counts[word]}`;
 }
 
-function walkOut(found: Collected, parts: Part[], line: string, steps: readonly Step[], start: Vec3, way: Vec3, firstDiameter: number): void {
+function walkOut(
+  found: Collected,
+  parts: Part[],
+  line: string,
+  steps: readonly Step[],
+  start: Vec3,
+  way: Vec3,
+  firstDiameter: number,
+): void {
   let [at, along, diameter, station] = [start, way, firstDiameter, 0];
   let pointName = `${line} start`;
   found.points[pointName] = at;
@@ -81,9 +106,19 @@ function walkOut(found: Collected, parts: Part[], line: string, steps: readonly 
     [at, pointName, station] = [to, far, station + length];
     return ends;
   };
-  const straight = (name: string, length: number, role: Extract<Stroke, { kind: 'straight' }>['role'], width = diameter) =>
-    found.strokes.push({ kind: 'straight', name, line, ...next(name, length), diameter: width, role });
-  const hold = (mark: string, kind: PlacedSupport['kind'], direction: Vec3, rods = 1, stiffness = Number.POSITIVE_INFINITY) => {
+  const straight = (
+    name: string,
+    length: number,
+    role: Extract<Stroke, { kind: 'straight' }>['role'],
+    width = diameter,
+  ) => found.strokes.push({ kind: 'straight', name, line, ...next(name, length), diameter: width, role });
+  const hold = (
+    mark: string,
+    kind: PlacedSupport['kind'],
+    direction: Vec3,
+    rods = 1,
+    stiffness = Number.POSITIVE_INFINITY,
+  ) => {
     found.supports.push({
       mark,
       kind,
@@ -93,16 +128,29 @@ function walkOut(found: Collected, parts: Part[], line: string, steps: readonly 
       station,
       section: sectionOf(diameter),
       along: direction,
-      ...(kind === 'end' || kind === 'pump base' ? {} : { part: { kind, mark, name: mark, rods: { count: rods } } as unknown as SupportPart }),
+      ...(kind === 'end' || kind === 'pump base'
+        ? {}
+        : { part: { kind, mark, name: mark, rods: { count: rods } } as unknown as SupportPart }),
     });
     const axes = [EAST, NORTH, UP];
-    const rigid = (d: Vec3, acts: 'translation' | 'rotation') => ({ direction: d, acts, stiffness, sense: 'both' as const, preload: 0, gap: 0, imposed: 0, friction: 0 });
+    const rigid = (d: Vec3, acts: 'translation' | 'rotation') => ({
+      direction: d,
+      acts,
+      stiffness,
+      sense: 'both' as const,
+      preload: 0,
+      gap: 0,
+      imposed: 0,
+      friction: 0,
+    });
     const all = kind === 'end' || kind === 'anchor';
     found.frameSupports.push({
       name: mark,
       word: kind,
       point: pointName,
-      restraints: all ? axes.flatMap((a) => [rigid(a, 'translation'), rigid(a, 'rotation')]) : [rigid(UP, 'translation')],
+      restraints: all
+        ? axes.flatMap((a) => [rigid(a, 'translation'), rigid(a, 'rotation')])
+        : [rigid(UP, 'translation')],
     });
   };
   for (const step of steps) {
@@ -133,7 +181,18 @@ function walkOut(found: Collected, parts: Part[], line: string, steps: readonly 
       case 'grooved': {
         const name = numbered(found, 'grooved joint');
         found.points[name] = at;
-        found.joints.push({ name, from: pointName, to: name, axis: along, axial: 1, lateral: 1, torsion: 0, bending: 0, thrustArea: 0, mass: 0 });
+        found.joints.push({
+          name,
+          from: pointName,
+          to: name,
+          axis: along,
+          axial: 1,
+          lateral: 1,
+          torsion: 0,
+          bending: 0,
+          thrustArea: 0,
+          mass: 0,
+        });
         break;
       }
       case 'elbow': {
@@ -142,8 +201,22 @@ function walkOut(found: Collected, parts: Part[], line: string, steps: readonly 
         const to = add(add(at, scale(along, radius)), scale(step.turn, radius));
         const centre = add(at, scale(step.turn, radius));
         found.points[`${name} far end`] = to;
-        found.strokes.push({ kind: 'arc', name, line, from: at, to, centre, diameter, points: [pointName, `${name} far end`] });
-        [at, along, pointName, station] = [to, step.turn, `${name} far end`, station + (radius * Math.PI) / 2];
+        found.strokes.push({
+          kind: 'arc',
+          name,
+          line,
+          from: at,
+          to,
+          centre,
+          diameter,
+          points: [pointName, `${name} far end`],
+        });
+        [at, along, pointName, station] = [
+          to,
+          step.turn,
+          `${name} far end`,
+          station + (radius * Math.PI) / 2,
+        ];
         if (step.support !== undefined) hold(step.mark ?? name, step.support, along);
         break;
       }
@@ -156,7 +229,16 @@ function walkOut(found: Collected, parts: Part[], line: string, steps: readonly 
         const centre = at;
         found.tees.push({ name, line, point: pointName, part: {} as never, intensification: 1, members: [] });
         const out = add(centre, scale(step.direction, diameter));
-        found.strokes.push({ kind: 'straight', name, line, from: centre, to: out, diameter: step.diameter, points: [pointName, `${name} branch`], role: 'pipe' });
+        found.strokes.push({
+          kind: 'straight',
+          name,
+          line,
+          from: centre,
+          to: out,
+          diameter: step.diameter,
+          points: [pointName, `${name} branch`],
+          role: 'pipe',
+        });
         const kept = [at, pointName, station] as const;
         walkOut(found, parts, `${line} ${name}`, step.walk, out, step.direction, step.diameter);
         [at, pointName, station] = kept;
@@ -164,7 +246,8 @@ function walkOut(found: Collected, parts: Part[], line: string, steps: readonly 
         break;
       }
       case 'end':
-        if (step.end !== 'free') hold(`end of ${line}`, 'end', along, 1, step.end === 'anchored' ? Number.POSITIVE_INFINITY : 1e6);
+        if (step.end !== 'free')
+          hold(`end of ${line}`, 'end', along, 1, step.end === 'anchored' ? Number.POSITIVE_INFINITY : 1e6);
         break;
     }
   }
@@ -178,7 +261,8 @@ function turnedBy(angle: number): (v: Vec3) => Vec3 {
 function turnSteps(steps: readonly Step[], turn: (v: Vec3) => Vec3): readonly Step[] {
   return steps.map((step) => {
     if (step.do === 'elbow') return { ...step, turn: turn(step.turn) };
-    if (step.do === 'tee') return { ...step, direction: turn(step.direction), walk: turnSteps(step.walk, turn) };
+    if (step.do === 'tee')
+      return { ...step, direction: turn(step.direction), walk: turnSteps(step.walk, turn) };
     return step;
   });
 }
@@ -190,21 +274,84 @@ export function build(made: Case): Built {
   const reach = 0.42;
   const ports = { suction: turn([0, -reach, 0]), discharge: turn([0, reach, 0]) };
   const facing = { suction: turn(SOUTH), discharge: turn(NORTH) };
-  const found: Collected = { strokes: [], supports: [], tees: [], joints: [], points: {}, frameSupports: [], counts: {} };
+  const found: Collected = {
+    strokes: [],
+    supports: [],
+    tees: [],
+    joints: [],
+    points: {},
+    frameSupports: [],
+    counts: {},
+  };
   const lines: { name: string; from: 'suction' | 'discharge'; section: PipeSection; walk: Part[] }[] = [];
-  found.strokes.push({ kind: 'straight', name: 'pump', line: 'pump', from: add(position, ports.suction), to: add(position, ports.discharge), diameter: 0.6, points: ['pump suction', 'pump discharge'], role: 'pump' });
+  found.strokes.push({
+    kind: 'straight',
+    name: 'pump',
+    line: 'pump',
+    from: add(position, ports.suction),
+    to: add(position, ports.discharge),
+    diameter: 0.6,
+    points: ['pump suction', 'pump discharge'],
+    role: 'pump',
+  });
   if (made.mount !== undefined && made.mount !== 'hung')
-    found.supports.push({ mark: 'pump base', kind: 'pump base', point: 'pump base', at: add(position, [0, 0, -0.4]), line: 'pump', station: 0, along: UP });
+    found.supports.push({
+      mark: 'pump base',
+      kind: 'pump base',
+      point: 'pump base',
+      at: add(position, [0, 0, -0.4]),
+      line: 'pump',
+      station: 0,
+      along: UP,
+    });
   for (const walk of made.walks) {
     const parts: Part[] = [];
     const name = `${walk.from} line`;
-    walkOut(found, parts, name, turnSteps(walk.steps, turn), add(position, ports[walk.from]), facing[walk.from], made.diameter);
+    walkOut(
+      found,
+      parts,
+      name,
+      turnSteps(walk.steps, turn),
+      add(position, ports[walk.from]),
+      facing[walk.from],
+      made.diameter,
+    );
     lines.push({ name, from: walk.from, section: sectionOf(made.diameter), walk: parts });
   }
-  const nozzle = (which: 'suction' | 'discharge') => ({ which, point: `pump ${which}`, at: add(position, ports[which]), axis: facing[which], nps: '6', section: sectionOf(made.diameter) });
-  const conditions = ['empty', 'filled', 'hot'].map((name) => ({ name, removed: [], absent: [] }) as unknown as FrameCondition);
+  const nozzle = (which: 'suction' | 'discharge') => ({
+    which,
+    point: `pump ${which}`,
+    at: add(position, ports[which]),
+    axis: facing[which],
+    nps: '6',
+    section: sectionOf(made.diameter),
+  });
+  found.points['pump suction'] = add(position, ports.suction);
+  found.points['pump discharge'] = add(position, ports.discharge);
+  const load = (point: string, factor: number) => ({
+    point,
+    wrench: { force: [900 * factor, 400, -2300 * factor] as Vec3, moment: [300, 420 * factor, 90] as Vec3 },
+  });
+  const conditions = ['empty', 'filled', 'hot'].map(
+    (name, i) =>
+      ({
+        name,
+        removed: [],
+        absent: [],
+        loads: [load('pump suction', 1 + 0.4 * i), load('pump discharge', 1 - 0.2 * i)],
+      }) as unknown as FrameCondition,
+  );
   const layout: Layout = {
-    frame: { points: found.points, materials: {}, members: [], bodies: [], joints: found.joints, supports: found.frameSupports, conditions, installationTemperature: 290 },
+    frame: {
+      points: found.points,
+      materials: {},
+      members: [],
+      bodies: [{ name: 'pump', points: ['pump suction', 'pump discharge'], masses: [] }],
+      joints: found.joints,
+      supports: found.frameSupports,
+      conditions,
+      installationTemperature: 290,
+    },
     nozzles: { suction: nozzle('suction'), discharge: nozzle('discharge') },
     supports: found.supports,
     spans: [],
@@ -223,9 +370,17 @@ export function build(made: Case): Built {
       position,
       casing: { mass: given(240), centre: [0, 0, 0], material: 'cast iron' },
       motor: { mass: given(150), centre: [0, 0, 0.85], power: 15000, speed: 185 },
-      ports: { suction: { which: 'suction', facing: facing.suction, position: ports.suction }, discharge: { which: 'discharge', facing: facing.discharge, position: ports.discharge } },
+      ports: {
+        suction: { which: 'suction', facing: facing.suction, position: ports.suction },
+        discharge: { which: 'discharge', facing: facing.discharge, position: ports.discharge },
+      },
       ...(made.mount !== undefined && made.mount !== 'hung' ? { base: { position: [0, 0, -0.4] } } : {}),
-      outline: { motorTop: given(1.25), motorDiameter: given(0.36), casingDiameter: given(0.6), ...(made.withdrawal === undefined ? {} : { withdrawal: given(made.withdrawal) }) },
+      outline: {
+        motorTop: given(1.25),
+        motorDiameter: given(0.36),
+        casingDiameter: given(0.6),
+        ...(made.withdrawal === undefined ? {} : { withdrawal: given(made.withdrawal) }),
+      },
     },
     lines,
     room: made.room ?? { objects: [] },
@@ -237,23 +392,51 @@ function responseFor(layout: Layout): Response {
   const condition = (name: string, factor: number): ConditionResponse => {
     const supports: Record<string, SupportResponse> = {};
     layout.supports.forEach((support, i) => {
-      const force: Vec3 = support.kind === 'guide' ? [900 * factor, 0, 0] : [40 * factor, 0, -(2100 + 730 * i) * factor];
+      const force: Vec3 =
+        support.kind === 'guide' ? [900 * factor, 0, 0] : [40 * factor, 0, -(2100 + 730 * i) * factor];
       supports[support.mark] = { load: { force, moment: [0, 0, 0] }, states: ['holding'] };
     });
     const movements: Record<string, Movement> = {};
     for (const [point, at] of Object.entries(layout.frame.points))
-      movements[point] = { translation: [at[0] * 8e-4 * factor, at[1] * 8e-4 * factor, -0.001 * factor], rotation: [0, 0, 0] };
-    return { name, movements, supports, members: {}, joints: {}, weight: 1, balance: { applied: { force: [0, 0, 0], moment: [0, 0, 0] }, reacted: { force: [0, 0, 0], moment: [0, 0, 0] }, residual: 0 }, rounds: 1 };
+      movements[point] = {
+        translation: [at[0] * 8e-4 * factor, at[1] * 8e-4 * factor, -0.001 * factor],
+        rotation: [0, 0, 0],
+      };
+    return {
+      name,
+      movements,
+      supports,
+      members: {},
+      joints: {},
+      weight: 1,
+      balance: {
+        applied: { force: [0, 0, 0], moment: [0, 0, 0] },
+        reacted: { force: [0, 0, 0], moment: [0, 0, 0] },
+        residual: 0,
+      },
+      rounds: 1,
+    };
   };
   return {
-    conditions: { empty: condition('empty', 0.6), filled: condition('filled', 1), hot: condition('hot', 1.15) },
+    conditions: {
+      empty: condition('empty', 0.6),
+      filled: condition('filled', 1),
+      hot: condition('hot', 1.15),
+    },
     quality: { residual: 0, reciprocalCondition: 1, unknowns: 1, profile: 1 },
   };
 }
 
 /** A finding with the parts a picture reads. */
 export function finding(made: Partial<Finding> & Pick<Finding, 'at' | 'verdict'>): Finding {
-  return { check: 'rod-load', title: 'Load on hanger rods', unit: 'N', comparison: false, basis: { source: 'statics', clause: '', confidence: 'computed' }, ...made };
+  return {
+    check: 'rod-load',
+    title: 'Load on hanger rods',
+    unit: 'N',
+    comparison: false,
+    basis: { source: 'statics', clause: '', confidence: 'computed' },
+    ...made,
+  };
 }
 
 const s = (length: number): Step => ({ do: 'straight', length });
@@ -265,10 +448,56 @@ const flange: Step = { do: 'flange' };
 export const fourHangers: Case = {
   diameter: 0.168,
   withdrawal: 0.6,
-  room: { floor: 0, ceiling: 4, objects: [{ name: 'W12 beam', kind: 'beam', low: [-2, 0.6, 3.3], high: [2, 0.75, 3.6], path: 'fixture' }] },
+  room: {
+    floor: 0,
+    ceiling: 4,
+    objects: [{ name: 'W12 beam', kind: 'beam', low: [-2, 0.6, 3.3], high: [2, 0.75, 3.6], path: 'fixture' }],
+  },
   walks: [
-    { from: 'suction', steps: [flange, s(0.45), hanger('H1'), s(0.15), elbow(UP), s(0.6), flange, { do: 'valve', valve: 'gate', length: 0.27 }, flange, s(0.9), elbow(WEST), s(0.3), hanger('H2'), s(4.2), { do: 'end', end: 'anchored' }] },
-    { from: 'discharge', steps: [flange, s(0.45), hanger('H3'), s(0.15), elbow(UP), s(0.3), flange, { do: 'valve', valve: 'swing check', length: 0.36 }, flange, s(0.2), flange, { do: 'valve', valve: 'butterfly lug', length: 0.06 }, flange, s(0.7), elbow(EAST), s(0.3), hanger('H4'), s(3.8), { do: 'end', end: 'continues' }] },
+    {
+      from: 'suction',
+      steps: [
+        flange,
+        s(0.45),
+        hanger('H1'),
+        s(0.15),
+        elbow(UP),
+        s(0.6),
+        flange,
+        { do: 'valve', valve: 'gate', length: 0.27 },
+        flange,
+        s(0.9),
+        elbow(WEST),
+        s(0.3),
+        hanger('H2'),
+        s(4.2),
+        { do: 'end', end: 'anchored' },
+      ],
+    },
+    {
+      from: 'discharge',
+      steps: [
+        flange,
+        s(0.45),
+        hanger('H3'),
+        s(0.15),
+        elbow(UP),
+        s(0.3),
+        flange,
+        { do: 'valve', valve: 'swing check', length: 0.36 },
+        flange,
+        s(0.2),
+        flange,
+        { do: 'valve', valve: 'butterfly lug', length: 0.06 },
+        flange,
+        s(0.7),
+        elbow(EAST),
+        s(0.3),
+        hanger('H4'),
+        s(3.8),
+        { do: 'end', end: 'continues' },
+      ],
+    },
   ],
 };
 
@@ -278,8 +507,60 @@ export const longRiser: Case = {
   mount: 'resting',
   room: { floor: 0, objects: [] },
   walks: [
-    { from: 'suction', steps: [{ do: 'diffuser', length: 0.5 }, flange, { do: 'valve', valve: 'butterfly lug', length: 0.08 }, flange, s(0.6), { do: 'support', kind: 'stand', mark: 'S1' }, s(0.5), elbow(UP), s(1), { do: 'support', kind: 'spring-hanger', mark: 'V1', rods: 2 }, s(1.2), elbow(WEST), s(2), hanger('H1', 2), s(5), hanger('H2', 2), s(5), { do: 'reducer', diameter: 0.273, length: 0.36 }, s(3), { do: 'support', kind: 'guide', mark: 'G1' }, s(4), { do: 'end', end: 'anchored' }] },
-    { from: 'discharge', steps: [{ do: 'connector', length: 0.2 }, flange, { do: 'valve', valve: 'globe', length: 0.6 }, flange, s(0.5), { do: 'support', kind: 'spring-hanger', mark: 'V2' }, s(0.6), elbow(UP), s(4), { do: 'support', kind: 'rest', mark: 'R1' }, s(12), { do: 'support', kind: 'guide', mark: 'G2' }, s(12), { do: 'support', kind: 'guide', mark: 'G3' }, s(6), elbow(NORTH), s(3), hanger('H3'), s(6), { do: 'support', kind: 'anchor', mark: 'A1' }, s(2), { do: 'end', end: 'free' }] },
+    {
+      from: 'suction',
+      steps: [
+        { do: 'diffuser', length: 0.5 },
+        flange,
+        { do: 'valve', valve: 'butterfly lug', length: 0.08 },
+        flange,
+        s(0.6),
+        { do: 'support', kind: 'stand', mark: 'S1' },
+        s(0.5),
+        elbow(UP),
+        s(1),
+        { do: 'support', kind: 'spring-hanger', mark: 'V1', rods: 2 },
+        s(1.2),
+        elbow(WEST),
+        s(2),
+        hanger('H1', 2),
+        s(5),
+        hanger('H2', 2),
+        s(5),
+        { do: 'reducer', diameter: 0.273, length: 0.36 },
+        s(3),
+        { do: 'support', kind: 'guide', mark: 'G1' },
+        s(4),
+        { do: 'end', end: 'anchored' },
+      ],
+    },
+    {
+      from: 'discharge',
+      steps: [
+        { do: 'connector', length: 0.2 },
+        flange,
+        { do: 'valve', valve: 'globe', length: 0.6 },
+        flange,
+        s(0.5),
+        { do: 'support', kind: 'spring-hanger', mark: 'V2' },
+        s(0.6),
+        elbow(UP),
+        s(4),
+        { do: 'support', kind: 'rest', mark: 'R1' },
+        s(12),
+        { do: 'support', kind: 'guide', mark: 'G2' },
+        s(12),
+        { do: 'support', kind: 'guide', mark: 'G3' },
+        s(6),
+        elbow(NORTH),
+        s(3),
+        hanger('H3'),
+        s(6),
+        { do: 'support', kind: 'anchor', mark: 'A1' },
+        s(2),
+        { do: 'end', end: 'free' },
+      ],
+    },
   ],
 };
 
@@ -288,7 +569,60 @@ export const branches: Case = {
   diameter: 0.219,
   mount: 'bolted',
   walks: [
-    { from: 'suction', steps: [flange, s(0.4), { do: 'grooved' }, { do: 'tee', direction: EAST, diameter: 0.114, walk: [s(0.5), hanger('H5'), s(1), elbow(UP), s(1), { do: 'end', end: 'free' }] }, { do: 'grooved' }, s(2), hanger('H1'), s(1), elbow([0.5 ** 0.5, 0, 0.5 ** 0.5]), s(2), { do: 'support', kind: 'stop', mark: 'L1' }, s(1), { do: 'end', end: 'anchored' }] },
-    { from: 'discharge', steps: [flange, { do: 'valve', valve: 'strainer', length: 0.5 }, flange, s(0.4), elbow(UP), s(1.2), { do: 'tee', direction: WEST, diameter: 0.168, walk: [s(0.3), { do: 'valve', valve: 'ball', length: 0.25 }, s(2), hanger('H2'), s(1), { do: 'end', end: 'continues' }] }, s(1), elbow(NORTH), s(1), hanger('H3'), s(3), hanger('H4'), s(1), { do: 'end', end: 'continues' }] },
+    {
+      from: 'suction',
+      steps: [
+        flange,
+        s(0.4),
+        { do: 'grooved' },
+        {
+          do: 'tee',
+          direction: EAST,
+          diameter: 0.114,
+          walk: [s(0.5), hanger('H5'), s(1), elbow(UP), s(1), { do: 'end', end: 'free' }],
+        },
+        { do: 'grooved' },
+        s(2),
+        hanger('H1'),
+        s(1),
+        elbow([0.5 ** 0.5, 0, 0.5 ** 0.5]),
+        s(2),
+        { do: 'support', kind: 'stop', mark: 'L1' },
+        s(1),
+        { do: 'end', end: 'anchored' },
+      ],
+    },
+    {
+      from: 'discharge',
+      steps: [
+        flange,
+        { do: 'valve', valve: 'strainer', length: 0.5 },
+        flange,
+        s(0.4),
+        elbow(UP),
+        s(1.2),
+        {
+          do: 'tee',
+          direction: WEST,
+          diameter: 0.168,
+          walk: [
+            s(0.3),
+            { do: 'valve', valve: 'ball', length: 0.25 },
+            s(2),
+            hanger('H2'),
+            s(1),
+            { do: 'end', end: 'continues' },
+          ],
+        },
+        s(1),
+        elbow(NORTH),
+        s(1),
+        hanger('H3'),
+        s(3),
+        hanger('H4'),
+        s(1),
+        { do: 'end', end: 'continues' },
+      ],
+    },
   ],
 };
