@@ -88,11 +88,17 @@ export function parseMarkup(text: string, name = 'review'): MarkupElement {
     if (takesText(parent.name) || !VOCABULARY[parent.name])
       parent.children.push({ kind: 'text', text: words.normalize('NFC') });
     else if (/\S/.test(words))
-      complain('text-not-allowed', parser.line, parser.column, {
-        inside: parent.name,
-        found: words.trim().slice(0, 40),
-        allowed: allowedInside(parent.name),
-      });
+      // The reader stands behind the text; the fault is where its first word is.
+      complain(
+        'text-not-allowed',
+        parser.line - (words.trimStart().match(/\n/g)?.length ?? 0),
+        parser.column,
+        {
+          inside: parent.name,
+          found: words.trim().slice(0, 40),
+          allowed: allowedInside(parent.name),
+        },
+      );
   };
   parser.on('text', addText);
   parser.on('cdata', addText);
