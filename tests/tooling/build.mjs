@@ -25,12 +25,24 @@ const shared = {
   logLevel: 'warning',
 };
 
+/** The schema library speaks forty languages; the product says everything itself, so English is kept and no other. */
+const onlyEnglish = {
+  name: 'only-english',
+  setup({ onLoad }) {
+    onLoad({ filter: /[\\/]zod[\\/]v4[\\/]locales[\\/]index\.js$/ }, () => ({
+      contents: "export { default as en } from './en.js';",
+      loader: 'js',
+    }));
+  },
+};
+
 /** Packages in, one entry, one part per command: a start loads only what the command needs. */
 async function buildCommandLine() {
   const result = await build({
     ...shared,
     entryPoints: { main: 'src/cli/main.ts' },
     outdir: 'dist/cli',
+    plugins: [onlyEnglish],
     // Names of functions stay, so that a fault says where it happened.
     minifyWhitespace: true,
     minifySyntax: true,
