@@ -43,6 +43,15 @@ export interface ComparedReading extends ReadingBase {
   readonly kind: 'compared';
   readonly demand: number | undefined;
   readonly limit: number | undefined;
+  /** Where the demand is only known between bounds: `demand` is the largest it may be, this the least. */
+  readonly least?: LeastDemand;
+}
+
+/** The lower bound of a demand. Above the limit on one bound and not on the other, it cannot be told. */
+export interface LeastDemand {
+  readonly demand: number | undefined;
+  /** Code of the reason when the bounds disagree. */
+  readonly code: string;
 }
 
 /** Something that must not happen at all, so that there is no limit to divide by. */

@@ -32,11 +32,10 @@ export const displacementStress = defineCheck({
   basis: [BUILDING, POWER],
   exceeds: 'checks.displacement-stress.exceeds',
   noPlace: 'checks.displacement-stress.no-place',
-  places: linesOf,
-  at: (line) => line,
-  readings: (line, subject) => {
+  places: (subject) => linesOf(subject, displacementStresses(subject)),
+  at: ({ line }) => line,
+  readings: ({ line, rows }, subject) => {
     const basis = subject.installation.limits.stress.code === 'B31.1' ? POWER : BUILDING;
-    const rows = displacementStresses(subject).filter((row) => row.line === line);
     return rows.map((row): Reading => {
       const allowed = allowedRange(row, subject);
       return {

@@ -1,6 +1,6 @@
 import { displacementStressRange } from '../mechanics/code-stress.js';
 import { memberForces, type SectionForces } from '../mechanics/index.js';
-import type { Tube } from '../model/frame.js';
+import type { FrameMember, Tube } from '../model/frame.js';
 import { operatingOnly, type SolvedCondition } from './conditions.js';
 import { memberIntensifications } from './end-intensification.js';
 import type { Subject } from './finding.js';
@@ -38,7 +38,7 @@ export function displacementStresses(subject: Subject): readonly DisplacementStr
   for (const member of subject.layout.frame.members) {
     const info = subject.layout.memberInfo[member.name];
     if (info === undefined) continue;
-    for (const { share, moment, between } of largestRanges(subject, member.name, conditions)) {
+    for (const { share, moment, between } of largestRanges(subject, member, conditions)) {
       const intensification = factorAt(factors[member.name], share);
       const stress = displacementStressRange({ tube: member.tube, moment, intensification });
       const key = `${info.line}: ${info.part}`;
@@ -60,17 +60,18 @@ interface Range {
 /** The largest difference of the moment at every section of a member, over all pairs of conditions. */
 function largestRanges(
   { layout }: Subject,
-  member: string,
+  member: FrameMember,
   conditions: readonly SolvedCondition[],
 ): readonly Range[] {
+  const shares = sectionShares(member);
   const solved = conditions
-    .filter((condition) => condition.solved.members[member] !== undefined)
+    .filter((condition) => condition.solved.members[member.name] !== undefined)
     .map((condition) => ({
       name: condition.name,
-      sections: memberForces(layout.frame, condition.acts, condition.solved, member, sectionShares),
+      sections: memberForces(layout.frame, condition.acts, condition.solved, member.name, shares),
     }));
   const pairs = solved.flatMap((one, index) => solved.slice(index + 1).map((other) => ({ one, other })));
-  return sectionShares.flatMap((share, index) => {
+  return shares.flatMap((share, index) => {
     const ranges = pairs.map(({ one, other }): Range => {
       const moment = difference(one.sections[index], other.sections[index]);
       return { share, moment, between: `${one.name} to ${other.name}` };

@@ -2,11 +2,11 @@ import { equivalentPressure } from '../mechanics/flange-equivalent-pressure.js';
 import type { FlangeSide, PlacedFlangeJoint } from '../model/layout.js';
 import type { Citation } from '../sources/index.js';
 import { pressurisedOnly, type SolvedCondition } from './conditions.js';
-import { defineCheck, type Reading } from './define-check.js';
+import { defineCheck, type LeastDemand, type Reading } from './define-check.js';
 import type { Calculation, Subject } from './finding.js';
 import { ratedPressure, testPressureAllowed } from './flange-rating.js';
 import { describedJoints, isDescribed, undescribedOwners } from './flange-sides.js';
-import { gasketDiameter } from './gasket-diameter.js';
+import { type GasketDiameter, gasketDiameter } from './gasket-diameter.js';
 import { type JointLoad, jointLoad } from './joint-load.js';
 
 const METHOD: Citation = {
@@ -20,7 +20,9 @@ const METHOD: Citation = {
  *
  * Why: bolts and gasket do not know whether water or a sagging pipe pulls the faces apart. The design pressure goes
  * with every service condition and the test pressure with the test, against one and a half times the rating. Torsion
- * opens no joint and a push is not counted. The method is on the safe side.
+ * opens no joint and a push is not counted. Where the gasket is not described its reaction lies between the outside of
+ * the pipe and the bolt circle: the joint meets if it does with the one, exceeds if it does with the other, and between
+ * the two it cannot be told. The method is on the safe side.
  */
 export const flangeEquivalentPressure = defineCheck({
   id: 'flange-equivalent-pressure',
@@ -61,6 +63,7 @@ function sideReading(
     condition: condition.name,
     label: side.owner,
     demand: load && gasket && pressure + equivalentPressure({ ...load, gasketDiameter: gasket.diameter }),
+    ...(load && gasket?.given === false && { least: leastDemand(pressure, load, gasket) }),
     limit: isTest
       ? testPressureAllowed(rating, condition.acts.temperature)
       : ratedPressure(rating, condition.acts.temperature),
@@ -74,6 +77,14 @@ function sideReading(
 function missing(load: JointLoad | undefined, gasket: object | undefined): string {
   if (load === undefined) return 'checks.flange-equivalent-pressure.no-load';
   return gasket === undefined ? 'checks.flange-equivalent-pressure.no-gasket' : 'checks.flange.no-rating';
+}
+
+/** With the gasket reaction as far out as the bolts; without a drilling there is no such bound. */
+function leastDemand(pressure: number, load: JointLoad, { largest }: GasketDiameter): LeastDemand {
+  return {
+    demand: largest && pressure + equivalentPressure({ ...load, gasketDiameter: largest }),
+    code: 'checks.flange-equivalent-pressure.gasket-decides',
+  };
 }
 
 function calculation(pressure: number, load: JointLoad, diameter: number): Calculation {

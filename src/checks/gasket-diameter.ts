@@ -1,18 +1,20 @@
 import type { PlacedFlangeJoint } from '../model/layout.js';
 import type { Subject } from './finding.js';
 
-/** Diameter on which the gasket pushes back. */
+/** Diameter on which the gasket pushes back, or the bounds it lies between. */
 export interface GasketDiameter {
-  /** [m] */
+  /** The smallest it may be, which gives the largest equivalent pressure [m]. */
   readonly diameter: number;
   /** False where it was taken on the safe side. */
   readonly given: boolean;
+  /** The largest it may be, where the drilling is known [m]. */
+  readonly largest?: number;
 }
 
 /**
- * Diameter of the gasket reaction: the smallest one given, else the outside diameter of the pipe. A gasket of either
- * kind reaches in no further than about the outside of the pipe, so its reaction stands further out, and the smaller
- * the diameter the larger the equivalent pressure: the pipe is the safe side.
+ * Diameter of the gasket reaction: the smallest one given, else bounds. A gasket of either kind reaches in no further
+ * than about the outside of the pipe, so its reaction stands further out, and inside the bolts. The smaller the
+ * diameter the larger the equivalent pressure: the pipe is the safe side, the bolt circle the other.
  *
  * @param joint - flange joint
  * @param subject - for the pipe at the joint
@@ -28,5 +30,10 @@ export function gasketDiameter(joint: PlacedFlangeJoint, subject: Subject): Gask
     ...(nozzle === undefined ? [] : [nozzle.section]),
   ];
   if (pipes.length === 0) return undefined;
-  return { diameter: Math.min(...pipes.map(({ outsideDiameter }) => outsideDiameter)), given: false };
+  const circles = joint.sides.flatMap(({ dimensions }) => dimensions?.boltCircle ?? []);
+  return {
+    diameter: Math.min(...pipes.map(({ outsideDiameter }) => outsideDiameter)),
+    given: false,
+    ...(circles.length > 0 && { largest: Math.max(...circles) }),
+  };
 }

@@ -1,13 +1,24 @@
 import type { Subject } from './finding.js';
 
+/** A line with what was worked out for its parts. */
+export interface LineRows<Row> {
+  readonly line: string;
+  readonly rows: readonly Row[];
+}
+
 /**
- * Lines that have pipe in the frame, each once, in the order of the frame.
+ * Lines that have pipe in the frame, each once, in the order of the frame, with their rows.
  *
  * @param subject - layout
- * @returns names of lines
+ * @param rows - rows of all lines
+ * @returns lines with the rows that belong to them, none where nothing was worked out
  */
-export function linesOf({ layout }: Subject): readonly string[] {
-  return [...new Set(layout.frame.members.flatMap(({ name }) => layout.memberInfo[name]?.line ?? []))];
+export function linesOf<Row extends { readonly line: string }>(
+  { layout }: Subject,
+  rows: readonly Row[],
+): readonly LineRows<Row>[] {
+  const lines = new Set(layout.frame.members.flatMap(({ name }) => layout.memberInfo[name]?.line ?? []));
+  return [...lines].map((line) => ({ line, rows: rows.filter((row) => row.line === line) }));
 }
 
 /**

@@ -2,7 +2,7 @@
  * The one place where a demand meets its limit. A check that could not be made is never a pass, and a missing or
  * impossible number is never a fail.
  */
-import type { Check, Reading, SurveyedPlace } from './define-check.js';
+import type { Check, ComparedReading, Reading, SurveyedPlace } from './define-check.js';
 import type { Calculation, Finding, Subject, Verdict } from './finding.js';
 
 /** Room for the last binary digits: a hanger set exactly at its limit meets it [-]. */
@@ -84,7 +84,7 @@ const NOTHING_READ: Reading = { kind: 'cannot-tell', code: 'checks.nothing-read'
 function judge(reading: Reading): Judged {
   switch (reading.kind) {
     case 'compared':
-      return judgeCompared(reading, reading.demand, reading.limit);
+      return judgeCompared(reading);
     case 'forbidden':
       if (
         reading.happens === undefined ||
@@ -98,7 +98,8 @@ function judge(reading: Reading): Judged {
   }
 }
 
-function judgeCompared(reading: Reading, demand: number | undefined, limit: number | undefined): Judged {
+function judgeCompared(reading: ComparedReading): Judged {
+  const { demand, limit, least } = reading;
   const doubt = (code: string): Judged => ({ reading, verdict: 'cannot-tell', doubt: code });
   if (limit === undefined) return doubt('checks.limit-missing');
   if (demand === undefined) return doubt('checks.demand-missing');
@@ -106,7 +107,9 @@ function judgeCompared(reading: Reading, demand: number | undefined, limit: numb
   if (!(Number.isFinite(limit) && limit > 0)) return doubt('checks.limit-unusable');
   if (!(Number.isFinite(demand) && demand >= 0)) return doubt('checks.demand-unusable');
   const ratio = demand / limit;
-  return { reading, ratio, verdict: ratio <= 1 + ROUNDING ? 'meets' : 'exceeds' };
+  if (ratio <= 1 + ROUNDING) return { reading, ratio, verdict: 'meets' };
+  const isCertain = least === undefined || (least.demand ?? Number.NaN) / limit > 1 + ROUNDING;
+  return isCertain ? { reading, ratio, verdict: 'exceeds' } : doubt(least.code);
 }
 
 /** The reading that stands for the place: gravest verdict, then largest ratio, ties by condition and label. */

@@ -1,13 +1,23 @@
+import type { FrameMember } from '../model/frame.js';
 import type { MemberIntensification } from './end-intensification.js';
 
-/** How many equal pieces a member is looked at in. */
-const PIECES = 16;
+/** Both ends of a straight pipe. */
+const ENDS: readonly number[] = [0, 1];
 
-/** Shares of the length at which the sections of a member are looked at [-]. */
-export const sectionShares: readonly number[] = Array.from(
-  { length: PIECES + 1 },
-  (_, index) => index / PIECES,
-);
+/** A bend is looked at in eighths. */
+const EIGHTHS: readonly number[] = [0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1];
+
+/**
+ * Shares of the length at which the sections of a member are looked at. Along straight pipe a moment without weight,
+ * and so the difference of two conditions, runs in a straight line and is largest at an end; the largest moment with
+ * weight is looked for besides. Along a bend it is not.
+ *
+ * @param member - pipe or bend
+ * @returns shares from 0 to 1 [-]
+ */
+export function sectionShares(member: FrameMember): readonly number[] {
+  return member.kind === 'bend' ? EIGHTHS : ENDS;
+}
 
 /**
  * Stress intensification at a share of a member's length.

@@ -21,11 +21,10 @@ export const sustainedStress = defineCheck({
   basis: [BUILDING, POWER],
   exceeds: 'checks.sustained-stress.exceeds',
   noPlace: 'checks.sustained-stress.no-place',
-  places: linesOf,
-  at: (line) => line,
-  readings: (line, subject) => {
+  places: (subject) => linesOf(subject, sustainedStresses(subject)),
+  at: ({ line }) => line,
+  readings: ({ line, rows }, subject) => {
     const { stress } = subject.installation.limits;
-    const rows = sustainedStresses(subject).filter((row) => row.line === line);
     return rows.map((row): Reading => {
       return {
         kind: 'compared',

@@ -52,7 +52,7 @@ export function sustainedStresses(subject: Subject): readonly SustainedStress[] 
   for (const member of frame.members) {
     if (condition.solved.members[member.name] === undefined) continue;
     const sections = [
-      ...memberForces(frame, condition.acts, condition.solved, member.name, sectionShares),
+      ...memberForces(frame, condition.acts, condition.solved, member.name, sectionShares(member)),
       largestMoment(frame, condition.acts, condition.solved, member.name),
     ];
     for (const section of sections) {

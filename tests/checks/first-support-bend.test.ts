@@ -54,6 +54,26 @@ test('an assumed distance rests on the guide specification', () => {
   expect(findingAt(firstSupportBend, 'elbow 1', change).basis.source).toBe('ufgs-15562a');
 });
 
+test('between a hung pump and the first support the distance of the guide is a comparison', () => {
+  const bend = sourced(0.3048, { kind: 'assumed', path: 'limits.first-support.bend' });
+  const beyond = { ...supportAt(2.3591), limits: { firstSupport: { bend } } };
+  expect(findingAt(firstSupportBend, 'elbow 1', beyond)).toMatchObject({
+    verdict: 'exceeds',
+    comparison: true,
+    reason: { code: 'checks.first-support-bend.beside-hung-pump' },
+  });
+  const before = { ...supportAt(0.2), limits: { firstSupport: { bend } } };
+  expect(findingAt(firstSupportBend, 'elbow 1', before)).toMatchObject({
+    verdict: 'exceeds',
+    comparison: false,
+  });
+  const onBase = { ...beyond, pump: { mount: 'bolted' as const } };
+  expect(findingAt(firstSupportBend, 'elbow 1', onBase)).toMatchObject({
+    verdict: 'exceeds',
+    comparison: false,
+  });
+});
+
 test('lines without bends are no place of this check', () => {
   expect(findingsOf(firstSupportBend, { layout: { bends: [] } })).toMatchObject([
     { verdict: 'does-not-apply' },

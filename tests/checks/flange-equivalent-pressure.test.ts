@@ -81,6 +81,18 @@ test('without a gasket the outside of the pipe is taken, which gives more, and t
   expect(finding.demand).toBeGreaterThan(only(loaded(load)).demand ?? 0);
 });
 
+test('without a gasket the joint exceeds only where it does with the reaction at the bolts as well', () => {
+  const sides = [side('pump discharge'), side('flange 1')] as const;
+  const bent = (moment: number) => only(loaded(wrench([0, 0, 0], [moment, 0, 0]), sides));
+  // 1.01 MPa is left over: 945 N·m at the outside of the pipe, 2786 N·m at the bolt circle.
+  expect(bent(900).verdict).toBe('meets');
+  expect(bent(2000)).toMatchObject({
+    verdict: 'cannot-tell',
+    reason: { code: 'checks.flange-equivalent-pressure.gasket-decides' },
+  });
+  expect(bent(2900).verdict).toBe('exceeds');
+});
+
 test('of two gaskets given the smaller counts', () => {
   const load = wrench([0, 0, 0], [500, 0, 0]);
   const finding = only(loaded(load, [gasketed('pump discharge', 0.25), gasketed('flange 1', 0.2)]));

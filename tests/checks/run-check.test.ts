@@ -87,6 +87,16 @@ test('a missing demand cannot be told', () => {
   });
 });
 
+test('a demand known between bounds meets by its largest, exceeds by its least, and cannot be told between', () => {
+  const between = (largest: number, least: number | undefined) =>
+    found(compared(largest, 100, { least: { demand: least, code: 'trial.bounds' } }));
+  expect(between(90, 50).verdict).toBe('meets');
+  expect(between(150, 110).verdict).toBe('exceeds');
+  for (const untold of [between(150, 50), between(150, undefined), between(150, Number.NaN)]) {
+    expect(untold).toMatchObject({ verdict: 'cannot-tell', reason: { code: 'trial.bounds' } });
+  }
+});
+
 test('what must not happen exceeds when it does, without a ratio', () => {
   const finding = found({ kind: 'forbidden', happens: true, demand: 3 });
   expect(finding).toMatchObject({ verdict: 'exceeds', demand: 3 });

@@ -11,7 +11,7 @@ export const flangeCheckSentences = {
     wanted: `compare face, class and drilling of ${String(data.unknown)} when ordering`,
   }),
   'checks.flange.no-rating': (data) => ({
-    message: `the flange of ${String(data.owner)} has no rating that reaches this temperature`,
+    message: `the flange of ${String(data.owner)} has no pressure rating at this temperature`,
     wanted: 'give standard and class, or the pressure rating by temperature',
   }),
   'checks.flange.gasket-safe': () => ({
@@ -24,6 +24,11 @@ export const flangeCheckSentences = {
     wanted:
       'carry the weight beside the joint, or give the diameter of the gasket if it was taken on the safe side',
     hint: 'a joint that is opened by the pipe weeps; tightening harder is no cure on iron flanges',
+  }),
+  'checks.flange-equivalent-pressure.gasket-decides': (data) => ({
+    message: `whether ${String(data.at)} stays tight when ${String(data.condition)} hangs on its gasket, which is not described`,
+    wanted: 'give the diameter on which the gasket pushes back, or carry the weight beside the joint',
+    hint: 'taken at the outside of the pipe it is above the rating, taken at the bolts it is not',
   }),
   'checks.flange-equivalent-pressure.no-load': (data) => ({
     message: `the load on ${String(data.at)} could not be read: no rigid part meets the joint`,

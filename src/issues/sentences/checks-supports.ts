@@ -99,6 +99,10 @@ export const supportCheckSentences = {
     wanted: 'move it nearer to the bend or add one',
     hint: 'the specification of the job decides on the distance',
   }),
+  'checks.first-support-bend.beside-hung-pump': (data) => ({
+    message: `${String(data.at)} stands between a pump that hangs in its pipe and the first support, ${String(data.support)}`,
+    wanted: 'a comparison only; nozzle loads and stress in the pipe decide',
+  }),
   'checks.first-support-bend.none': (data) => ({
     message: `no support near ${String(data.at)} carries weight`,
     wanted: 'add a hanger or a stand beside the bend',
