@@ -8,9 +8,5 @@ export type { Running } from './paint/paint-page.js';
 export { parseMarkup } from './parse-markup.js';
 export { type PdfOptions, renderPdf } from './render-pdf.js';
 export { drawingToSvg } from './svg.js';
-export {
-  fillTemplate,
-  type TemplateOptions,
-  type TemplateRecord,
-  type TemplateView,
-} from './template/fill-template.js';
+export { fillTemplate, type TemplateOptions } from './template/fill-template.js';
+export type { TemplateRecord, TemplateView } from './template/template-view.js';

@@ -1,8 +1,8 @@
 /** Measure step for contents and signatures. */
 import { breakLines } from './break-lines.js';
-import type { Space } from './measure-document.js';
 import { heldTogether, type Item, type Piece, type Tag } from './piece.js';
 import { paragraphPieces, placeLine } from './place-lines.js';
+import type { Space } from './space.js';
 import { baselineOf, GAP, STYLES, WIDEST_TEXT } from './style-sheet.js';
 import type { ContentsEntry, Span } from './styled.js';
 

@@ -8,22 +8,9 @@ import { measureCalculation, measureCaution, measureFacts, measureNote } from '.
 import { measureTable } from './measure-table.js';
 import { heldTogether, type Piece, type Tag, withGap } from './piece.js';
 import { paragraphPieces } from './place-lines.js';
+import type { MeasureBlocks, Space } from './space.js';
 import { type Frame, GAP, STYLES, WIDEST_TEXT } from './style-sheet.js';
 import type { StyledBlock, StyledDocument } from './styled.js';
-
-/** What every block needs to know to measure itself. */
-export interface Space {
-  readonly x: number;
-  readonly width: number;
-  /** Tallest piece a page can take. */
-  readonly tallest: number;
-  readonly parent: Tag;
-  readonly measure: Measure;
-  readonly drawings: Readonly<Record<string, Drawing>>;
-}
-
-/** Measures blocks one below the other. */
-export type MeasureBlocks = (blocks: readonly StyledBlock[], space: Space) => readonly Piece[];
 
 /**
  * Measures a whole document.

@@ -1,9 +1,9 @@
 /** Measure step for figures: a drawing with its caption, or two half-width ones side by side. */
 import { EngineError } from '../../issues/issue.js';
 import { breakLines, type Line } from './break-lines.js';
-import type { Space } from './measure-document.js';
 import type { Item, Piece, Tag } from './piece.js';
 import { placeLine } from './place-lines.js';
+import type { Space } from './space.js';
 import { GAP, STYLES } from './style-sheet.js';
 import type { StyledFigure } from './styled.js';
 

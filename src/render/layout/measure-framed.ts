@@ -2,10 +2,10 @@
 
 import { NOTE_WORDS } from '../words.js';
 import { breakLines } from './break-lines.js';
-import type { MeasureBlocks, Space } from './measure-document.js';
 import { type Grid, type GridRow, measureRow } from './measure-rows.js';
 import { heldTogether, type Item, moved, type Piece, stackHeight, type Tag } from './piece.js';
 import { paragraphPieces } from './place-lines.js';
+import type { MeasureBlocks, Space } from './space.js';
 import { plain } from './style-inline.js';
 import { GAP, type InkName, STYLES, WIDEST_TEXT } from './style-sheet.js';
 import type { NoteKind, Span, StepRole, StyledBlock } from './styled.js';

@@ -5,20 +5,8 @@
  */
 import Handlebars from 'handlebars';
 import { EngineError } from '../../issues/issue.js';
+import type { TemplateView } from './template-view.js';
 import { walkTemplate } from './walk-template.js';
-
-/** Plain data a template may use: text, truth values, lists and records of the same. */
-export type TemplateView =
-  | string
-  | number
-  | boolean
-  | null
-  | undefined
-  | readonly TemplateView[]
-  | TemplateRecord;
-export interface TemplateRecord {
-  readonly [name: string]: TemplateView;
-}
 
 export interface TemplateOptions {
   /** Name of the template, for messages. */

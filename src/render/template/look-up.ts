@@ -1,6 +1,6 @@
 /** Looks names of a template up in plain data: own members only, and an unknown name is an error. */
 import { EngineError, type IssueData } from '../../issues/issue.js';
-import type { TemplateRecord, TemplateView } from './fill-template.js';
+import type { TemplateRecord, TemplateView } from './template-view.js';
 
 /** Where the walk over a template stands. */
 export interface Scope {

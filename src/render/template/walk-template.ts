@@ -1,6 +1,7 @@
 /** The walk over a template's tree: repeats, chooses, calls partials, and writes escaped text within bounds. */
-import type { TemplateView } from './fill-template.js';
+
 import { evaluate, fail, isList, isRecord, type Scope } from './look-up.js';
+import type { TemplateView } from './template-view.js';
 
 /** Largest filled text, in characters. */
 export const LARGEST_OUTPUT = 5_000_000;
