@@ -6,17 +6,10 @@
  */
 import { books } from './books.js';
 import { practice } from './practice.js';
+import type { Source } from './source.js';
 import { standards } from './standards.js';
 
-/** One publication. */
-export interface Source {
-  /** Name as printed in a reference list. */
-  readonly title: string;
-  /** Edition or year; 'various' where a value is equal in several. */
-  readonly edition: string;
-  /** What sort of thing it is. */
-  readonly kind: 'standard' | 'book' | 'report' | 'paper' | 'public document' | 'practice' | 'derived';
-}
+export type { Source } from './source.js';
 
 /** All sources by id. */
 export const sources = { ...standards, ...books, ...practice } as const;

@@ -39,6 +39,8 @@ const mayImport: Readonly<Record<string, Row>> = {
       'checks',
       'drawing',
     ],
+    // Shape, types and published schema of the results file are one definition.
+    packages: ['zod'],
   },
   render: {
     folders: ['issues'],
