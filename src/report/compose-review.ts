@@ -84,7 +84,7 @@ export function composeReview(review: ReviewSubject, options: ReviewOptions): Co
     drawings: reviewDrawings(context),
     title,
     head: `${project} · pump ${installation.pump.mark} · ${status}${revision === undefined ? '' : ` · revision ${revision}`} · ${date}`,
-    foot: `Estimate for review by the engineer of record · input ${installation.fingerprint.slice(0, 16)} · pipeborne ${options.version}`,
+    foot: `Estimate for review, input ${installation.fingerprint.slice(0, 12)}`,
     author: preparedBy ?? '',
     about: `Installation and piping loads of in-line pump ${installation.pump.mark}: ${installation.service.name}`,
   };

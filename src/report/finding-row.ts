@@ -65,8 +65,8 @@ export function findingRow(finding: Finding, context: ReportContext) {
     at: finding.at,
     condition: finding.condition ?? '–',
     hasCondition: finding.condition !== undefined,
-    demand: numberOf(finding, finding.demand, write, 3),
-    limit: numberOf(finding, finding.limit, write, 4),
+    demand: together(numberOf(finding, finding.demand, write, 3)),
+    limit: together(numberOf(finding, finding.limit, write, 4)),
     ratio: write.ratio(finding.ratio),
     verdict: finding.verdict,
     exceeds: finding.verdict === 'exceeds',
@@ -81,6 +81,11 @@ export function findingRow(finding: Finding, context: ReportContext) {
   } satisfies View;
 }
 
+/** A number and its unit stay on one line. */
+function together(text: string): string {
+  return text.replaceAll(' ', '\u00a0');
+}
+
 /** Sentences are kept without a capital, so that they can follow a colon. */
 function startSentence(words: string | undefined): string {
   return words === undefined ? '' : words.charAt(0).toUpperCase() + words.slice(1);
@@ -88,27 +93,34 @@ function startSentence(words: string | undefined): string {
 
 /** Where a finding's check is printed, or the findings as a whole where the reader's review leaves it out. */
 function checkAnchor(finding: Finding, context: ReportContext): string {
-  const printed = printedFindings(context).some((one) => one.check === finding.check);
-  return printed ? `check-${placeId(finding.check)}` : 'findings';
+  return context.reader === 'engineer' ? `check-${placeId(finding.check)}` : 'findings';
 }
 
 /** Demand or limit with its unit; a number without one stands alone. A limit is a given number, a demand an estimate. */
 function numberOf(finding: Finding, value: number | undefined, write: Writer, significant: 3 | 4): string {
-  return finding.unit === '-'
-    ? write.plain(value, significant)
-    : write.quantity(value, findingDimension(finding), { significant });
+  if (finding.unit === '-') return write.plain(value, significant);
+  if (finding.unit === 'm') return write.distance(value);
+  return write.quantity(value, findingDimension(finding), { significant });
 }
 
 /**
  * Findings from worst to best: what exceeds by how much, then what cannot be told, then what comes nearest.
  *
  * @param findings - findings in any order
- * @returns judged findings (no comparisons, nothing that does not apply), worst first
+ * @returns judged findings (no comparisons, nothing that does not apply), worst first; of what exceeds, distances last
  */
 export function worstFirst(findings: readonly Finding[]): readonly Finding[] {
-  return gravestFirst(
+  const judged = gravestFirst(
     findings.filter((finding) => !finding.comparison && finding.verdict !== 'does-not-apply'),
   );
+  const beyond = judged.filter((finding) => finding.verdict === 'exceeds');
+  const rest = judged.filter((finding) => finding.verdict !== 'exceeds');
+  return [...beyond.filter((one) => !isDistance(one)), ...beyond.filter(isDistance), ...rest];
+}
+
+/** A ratio of distances is not a ratio of strength: five times too far is a lesser thing than half as strong again. */
+function isDistance(finding: Finding): boolean {
+  return finding.unit === 'm' && finding.ratio !== undefined;
 }
 
 /** From this share of its limit on, something that meets is worth a fitter's reading [-]. */
@@ -123,14 +135,4 @@ const NEAR_LIMIT = 0.8;
 export function isWorthReading(finding: Finding): boolean {
   if (finding.comparison || finding.verdict === 'does-not-apply') return false;
   return finding.verdict !== 'meets' || (finding.ratio ?? 0) > NEAR_LIMIT;
-}
-
-/**
- * Findings that the findings section of a reader prints.
- *
- * @param context - findings and reader
- * @returns all of them for the engineer, otherwise those worth reading
- */
-export function printedFindings(context: ReportContext): readonly Finding[] {
-  return context.reader === 'engineer' ? context.findings : context.findings.filter(isWorthReading);
 }

@@ -29,8 +29,27 @@ export function originMark(origin: Origin, assumptions: readonly RankedAssumptio
  * @returns `assumed, A3`, or `assumed` where the list does not hold the path
  */
 export function assumedMark(path: string, assumptions: readonly RankedAssumption[]): string {
-  const found = assumptions.find((ranked) => ranked.assumption.path === path);
+  const found =
+    assumptions.find((ranked) => ranked.assumption.path === path) ??
+    assumptions.find((ranked) => withoutNumbers(ranked.assumption.path) === withoutNumbers(path));
   return found === undefined ? 'assumed' : `assumed, ${found.mark}`;
+}
+
+/** One assumption may stand for several parts alike, and then carries the path of the first. */
+function withoutNumbers(path: string): string {
+  return path.replace(/\[\d+\]/gu, '');
+}
+
+/**
+ * Origin of a value that is no sourced number: given, unless an assumption stands at its path.
+ *
+ * @param path - path in the file
+ * @param assumptions - assumptions in printing order
+ * @returns `given` or `assumed, A3`
+ */
+export function textMark(path: string, assumptions: readonly RankedAssumption[]): string {
+  const found = assumptions.find((ranked) => ranked.assumption.path === path);
+  return found === undefined ? 'given' : `assumed, ${found.mark}`;
 }
 
 /**

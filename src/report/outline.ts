@@ -79,8 +79,6 @@ export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
     'picture',
     'readings',
     'movements',
-    'nozzle-loads',
-    'flanges',
     'findings',
     'access',
     'assumptions',

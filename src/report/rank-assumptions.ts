@@ -9,7 +9,7 @@ export interface RankedAssumption {
   readonly assumption: Assumption;
   /** `A1`, `A2` …, printed beside every value that rests on it. */
   readonly mark: string;
-  /** Titles of the checks it bears on, in the order of the findings. */
+  /** Titles of the checks it bears on,, those nearest their limit first. */
   readonly bearsOn: readonly string[];
   /** Largest ratio among the judged findings it bears on; undefined where none has one [-]. */
   readonly nearest?: number;
@@ -18,7 +18,9 @@ export interface RankedAssumption {
 /** Checks an assumption bears on, by what its path speaks of. The first row that fits decides; anything else shapes the line. */
 const BEARING: readonly (readonly [RegExp, RegExp])[] = [
   [/limits\.rods/, /^rod-load/],
+  [/limits\.first-support\.bend/, /^first-support-bend/],
   [/limits\.first-support/, /^first-support/],
+  [/(hanger|spring)\.rods$/, /^rod-load/],
   [/limits\.span/, /^support-span/],
   [/limits\.pipe-stress\.cycles/, /^displacement/],
   [/limits\.pipe-stress/, /^(sustained|displacement)/],
@@ -49,7 +51,9 @@ export function rankAssumptions(
   const judged = findings.filter((finding) => !finding.comparison && finding.verdict !== 'does-not-apply');
   const weighed = assumptions.map((assumption, order) => {
     const checks = BEARING.find(([path]) => path.test(assumption.path))?.[1];
-    const touched = judged.filter((finding) => checks?.test(finding.check));
+    const touched = judged
+      .filter((finding) => checks?.test(finding.check))
+      .sort((a, b) => (b.ratio ?? 0) - (a.ratio ?? 0));
     const ratios = touched.flatMap((finding) => (finding.ratio === undefined ? [] : [finding.ratio]));
     return {
       assumption,

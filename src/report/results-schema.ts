@@ -22,7 +22,7 @@ const condition = z.strictObject({
       z.string(),
       z.strictObject({ movement: vector.describe('[m]'), rotation: vector.describe('[rad]') }),
     )
-    .describe('Movement from where the point stood when erected.'),
+    .describe('Movement from the line as drawn, without load.'),
   balance: z.strictObject({
     applied: wrench.describe('Sum of everything that acts, about the origin.'),
     reacted: wrench.describe('Sum of what the supports do to the frame, about the origin.'),

@@ -1,4 +1,10 @@
-import { type Drawing, elevationDrawing, isometricDrawing, movementDrawing, ratioBars } from '../drawing/index.js';
+import {
+  type Drawing,
+  elevationDrawing,
+  isometricDrawing,
+  movementDrawing,
+  ratioBars,
+} from '../drawing/index.js';
 import type { ReportContext } from './context.js';
 import { drawnMovement } from './sections/picture.js';
 

@@ -1,4 +1,4 @@
-import type { Part } from '../input/installation.js';
+import type { Assumption, Part } from '../input/installation.js';
 import type { ReportContext } from './context.js';
 import { originMark } from './origin-mark.js';
 
@@ -33,12 +33,17 @@ function partRows(part: Part, context: ReportContext, depth: number): readonly W
     kind: part.kind.replace('-', ' '),
     pipe: part.section.name,
     size: sizeText(part, context),
-    covering: part.covering?.name ?? '–',
+    covering: isPoint(part) ? '–' : (part.covering?.name ?? 'none'),
     origin: partOrigin(part, context),
     isSide: depth > 0,
   };
   if (part.kind !== 'tee') return [row];
   return [row, ...part.side.walk.flatMap((side) => partRows(side, context, depth + 1))];
+}
+
+/** Supports, weights and ends take no length, and so no insulation. */
+function isPoint(part: Part): boolean {
+  return part.kind === 'end' || part.kind === 'weight' || 'mark' in part;
 }
 
 /** What tells this part from another of its kind: its length, radius, turn or class. */
@@ -99,5 +104,16 @@ function partOrigin(part: Part, context: ReportContext): string {
         return undefined;
     }
   })();
-  return origin === undefined ? 'given' : originMark(origin, context.assumptions);
+  const mark = origin === undefined ? 'given' : originMark(origin, context.assumptions);
+  const others = context.assumptions
+    .filter(({ assumption }) => speaksOf(assumption, part))
+    .map((ranked) => ranked.mark)
+    .filter((other) => !mark.includes(other));
+  return [mark, ...others].join(', ');
+}
+
+/** Whether an assumption is about a part: it stands inside it, or names it among several alike. */
+function speaksOf(assumption: Assumption, part: Part): boolean {
+  const named = assumption.what.split(': ')[1]?.split(', ') ?? [];
+  return assumption.path.startsWith(`${part.path}.`) || named.includes(part.name);
 }

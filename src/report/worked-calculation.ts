@@ -39,8 +39,6 @@ export interface WorkedQuestion {
 /** Digits put into a formula, and more where differences of near numbers would spoil the result. */
 const FEWEST_DIGITS = 5;
 const MOST_DIGITS = 9;
-/** Agreement wanted between the result from printed digits and that from all digits [-]. */
-const AGREEMENT = 2e-5;
 
 export const PLAIN: WorkedUnit = { dimension: 'ratio', unit: '', label: '' };
 
@@ -106,14 +104,16 @@ export function workedCalculation(question: WorkedQuestion, write: Writer) {
   for (; digits <= MOST_DIGITS; digits += 1) {
     printed = scopeOf(question.values, (value) => Number(bare(value, digits, write)));
     result = expression.evaluate(printed);
-    if (Math.abs(result - wanted) <= AGREEMENT * Math.abs(wanted)) break;
+    if (write.plain(result, FEWEST_DIGITS) === write.plain(wanted, FEWEST_DIGITS)) break;
   }
   const used = Math.min(digits, MOST_DIGITS);
   return {
     id: question.id,
     title: question.title,
-    formula: `${question.symbol} = ${expression.withSymbols()}`,
-    numbers: `${question.symbol} = ${expression.withNumbers(printed, (value) => bare(value, used, write))}`,
+    formula: raised(`${question.symbol} = ${expression.withSymbols()}`),
+    numbers: raised(
+      `${question.symbol} = ${expression.withNumbers(printed, (value) => bare(value, used, write).replace('-', '\u2212'))}`,
+    ),
     result: `${question.symbol} = ${labelled(write.plain(result, FEWEST_DIGITS), question.unit)}`,
     where: question.values.map((value) => ({
       symbol: value.symbol,
@@ -177,6 +177,15 @@ function bare(value: number, digits: number, write: Writer): string {
     .replace(/[,\u202f]/gu, '')
     .replace('\u2212', '-');
   return text.includes('×') ? String(value) : text;
+}
+
+const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+
+/** Whole powers as raised digits: `d^2` as `d²`. */
+function raised(text: string): string {
+  return text.replace(/\^(\d+)(?![\d.])/gu, (_all, digits: string) =>
+    digits.replace(/\d/gu, (digit) => RAISED.charAt(Number(digit))),
+  );
 }
 
 function labelled(number: string, unit: WorkedUnit): string {

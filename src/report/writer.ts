@@ -34,7 +34,7 @@ export interface Writer {
     values: readonly (number | undefined)[],
     options?: { readonly significant?: number },
   ): (value: number | undefined) => string;
-  /** Demand over limit, two decimals; three near 1, so that 1.004 is not printed as 1.00. */
+  /** Demand over limit, two decimals; four near 1, so that 1.004 is not printed as 1.00. */
   ratio(value: number | undefined): string;
   /** Plain number without unit. */
   plain(value: number | undefined, significant?: number): string;
@@ -42,6 +42,8 @@ export interface Writer {
   power(value: number): string;
   /** Three numbers of one unit, separated by commas: east, north, up. */
   vector(value: Vec3, dimension: Dimension, options?: FormatOptions): string;
+  /** A length from a thousandth of an inch to a long span, in the unit it is measured in on site. */
+  distance(value: number | undefined): string;
   /** Direction in words of the building plan: `north`, `up`, `bearing 30°, rising 45°`. */
   bearing(direction: Vec3): string;
 }
@@ -67,12 +69,14 @@ export function createWriter(system: UnitSystem): Writer {
     scaled: (dimension, values, options) => scaled(system, dimension, values, options?.significant ?? 3),
     ratio: (value) => {
       if (!isNumber(value)) return NO_NUMBER;
-      const decimals = value > 0.99 && value < 1.01 && value !== 1 ? 4 : value >= 10 ? 1 : 2;
+      const isNearOne = Math.abs(value - 1) < 0.01 && Math.abs(value - 1) > 5e-5;
+      const decimals = isNearOne ? 4 : value >= 10 ? 1 : 2;
       return formatNumber(value / 100, 'ratio', system, { decimals });
     },
     plain,
     power: (value) => plain(value, 2),
     vector: (value, dimension, options) => value.map((part) => number(part, dimension, options)).join(', '),
+    distance: (value) => (isNumber(value) ? distance(value, system) : NO_NUMBER),
     bearing: (direction) => bearing(direction, system),
   };
 }
@@ -101,6 +105,15 @@ function scaled(
     const decimals = rounded === 0 ? 0 : Math.max(0, -step);
     return formatNumber(fromTableUnit(rounded, dimension, system), dimension, system, { decimals });
   };
+}
+
+/** From this length on a rule with feet is used: 3 ft [m]. */
+const LONG = 0.9144;
+
+function distance(value: number, system: UnitSystem): string {
+  return system === 'us' && Math.abs(value) >= LONG
+    ? formatQuantity(value, 'length', system, { feetInches: true })
+    : formatQuantity(value, 'length', system);
 }
 
 /** Words of the plan, clockwise from north. */

@@ -114,14 +114,18 @@ test('a support on a level run agrees with its tributary length as far as that g
 });
 
 test('the contractor reads what must be acted on, the engineer everything', () => {
-  const rows = (reader: Reader) =>
-    (
-      section(composeReview(whole, { ...options, reader }), 'findings').groups as readonly {
-        rows: readonly unknown[];
-      }[]
-    ).flatMap((group) => group.rows);
-  expect(rows('engineer').length).toBe(whole.findings.length);
-  expect(rows('contractor').length).toBeLessThan(whole.findings.length);
+  const engineer = section(composeReview(whole, options), 'findings');
+  const groups = engineer.groups as readonly { title: string }[];
+  expect(groups.map((group) => group.title)).toEqual([
+    ...new Set(whole.findings.map((finding) => finding.title)),
+  ]);
+  const contractor = section(composeReview(whole, { ...options, reader: 'contractor' }), 'findings');
+  const actions = contractor.actions as readonly { verdict: string; comparison: boolean }[];
+  const open = whole.findings.filter(
+    (one) => !one.comparison && ['exceeds', 'cannot-tell'].includes(one.verdict),
+  );
+  expect(actions.filter((row) => row.verdict !== 'meets').length).toBe(open.length);
+  expect(actions.some((row) => row.comparison || row.verdict === 'does-not-apply')).toBe(false);
 });
 
 test('every finding beyond its limit or untold has a comment to paste', () => {

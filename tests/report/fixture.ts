@@ -161,5 +161,8 @@ export function reviewedLifted(): ReviewSubject {
   const hanger = hot?.supports.H3;
   if (hot === undefined || hanger === undefined) throw new Error('the fixture has no H3 when hot');
   const lifted = { ...hot, supports: { ...hot.supports, H3: { ...hanger, states: ['lifted' as const] } } };
-  return { ...whole, response: { ...whole.response, conditions: { ...whole.response.conditions, hot: lifted } } };
+  return {
+    ...whole,
+    response: { ...whole.response, conditions: { ...whole.response.conditions, hot: lifted } },
+  };
 }

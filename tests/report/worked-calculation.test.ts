@@ -31,8 +31,8 @@ describe('a joint worked out in US units', () => {
   });
 
   test('formula and numbers stand in trade units', () => {
-    expect(worked.formula).toBe('Pe = 16 × M / (π × G^3) + 4 × F / (π × G^2)');
-    expect(worked.numbers).toBe('Pe = 16 × 18000 / (π × 7.8^3) + 4 × 500 / (π × 7.8^2)');
+    expect(worked.formula).toBe('Pe = 16 × M / (π × G³) + 4 × F / (π × G²)');
+    expect(worked.numbers).toBe('Pe = 16 × 18000 / (π × 7.8³) + 4 × 500 / (π × 7.8²)');
     expect(worked.where.map((value) => value.value)).toEqual(['18,000 in·lb', '500 lb', '7.8 in']);
   });
 });
@@ -40,8 +40,8 @@ describe('a joint worked out in US units', () => {
 test('in SI units the same joint has the same pressure', () => {
   const write = createWriter('si');
   const worked = workedCalculation(questionOfFinding(joint(18_000, 500, 7.8), about, write), write);
-  expect(worked.result).toBe('Pe = 1.404 MPa');
-  expect(203.64 * PSI).toBeCloseTo(1.404e6, -3);
+  expect(worked.result).toBe('Pe = 1.4041 MPa');
+  expect(203.64 * PSI).toBeCloseTo(1.40405e6, -2);
 });
 
 test('the printed numbers, read again, give the printed result', () => {
@@ -58,9 +58,9 @@ test('the printed numbers, read again, give the printed result', () => {
           questionOfFinding(joint(moment, force, diameter), about, write),
           write,
         );
-        const again = parseExpression(worked.numbers.replace('Pe = ', '').replaceAll('^', ' ^ ')).evaluate(
-          {},
-        );
+        const again = parseExpression(
+          worked.numbers.replace('Pe = ', '').replace('³', '^3').replace('²', '^2'),
+        ).evaluate({});
         const printed = Number(
           worked.result
             .replace(/^Pe = /, '')
@@ -107,6 +107,6 @@ test('a negative number stands in parentheses, so that its square is read as a s
     values: [{ symbol: 'b', value: -3, unit: '-', meaning: 'number' }],
   };
   const worked = workedCalculation(questionOfFinding(square, about, write), write);
-  expect(worked.numbers).toBe('s = (-3)^2');
+  expect(worked.numbers).toBe('s = (−3)²');
   expect(worked.result).toBe('s = 9');
 });

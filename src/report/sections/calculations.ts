@@ -1,6 +1,8 @@
 import type { Finding } from '../../checks/finding.js';
 import { citationText } from '../../sources/index.js';
 import type { ReportContext, View } from '../context.js';
+import { findingRow } from '../finding-row.js';
+import { nozzleStressQuestions } from '../nozzle-stress-questions.js';
 import { placeId } from '../place-id.js';
 import { tributaryLoads } from '../tributary-loads.js';
 import {
@@ -33,10 +35,14 @@ const STATICS = citationText({ source: 'statics', clause: '', confidence: 'compu
  * @returns calculations as text
  */
 export function calculations(context: ReportContext) {
-  const questions = [...weightQuestions(context), ...handCheck(context), ...governing(context)];
+  const worked = [...weightQuestions(context), ...handCheck(context)].map((question) => ({
+    ...workedCalculation(question, context.write),
+    ...NOT_COMPARED,
+  }));
+  const all = [...worked, ...governing(context)];
   return {
-    calculations: questions.map((question) => workedCalculation(question, context.write)),
-    hasCalculations: questions.length > 0,
+    calculations: all,
+    hasCalculations: all.length > 0,
   } satisfies View;
 }
 
@@ -105,8 +111,10 @@ function handCheck(context: ReportContext): readonly WorkedQuestion[] {
   ];
 }
 
+const NOT_COMPARED = { limit: '', ratio: '', compared: false };
+
 /** Of each check, the calculation of the finding nearest its limit or farthest beyond it. */
-function governing(context: ReportContext): readonly WorkedQuestion[] {
+function governing(context: ReportContext) {
   const checks = [...new Set(context.findings.map((finding) => finding.check))];
   return checks.flatMap((check) => {
     const worst = context.findings
@@ -119,10 +127,20 @@ function governing(context: ReportContext): readonly WorkedQuestion[] {
     const condition = worst.condition === undefined ? '' : `, ${worst.condition}`;
     const about = {
       id: `calculation-${placeId(check)}`,
-      title: `${worst.title} at ${worst.at}${condition}`,
+      title: `${worst.title}: ${worst.at}${condition}`,
       source: citationText(worst.basis),
     };
-    return [questionOfFinding(worst.calculation, about, context.write)];
+    const { limit, ratio } = findingRow(worst, context);
+    const before = check === 'nozzle-principal-stress' ? nozzleStressQuestions(worst, context) : [];
+    return [
+      ...before.map((question) => ({ ...workedCalculation(question, context.write), ...NOT_COMPARED })),
+      {
+        ...workedCalculation(questionOfFinding(worst.calculation, about, context.write), context.write),
+        limit,
+        ratio,
+        compared: worst.ratio !== undefined,
+      },
+    ];
   });
 }
 

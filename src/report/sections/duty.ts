@@ -85,9 +85,10 @@ export function duty(context: ReportContext) {
 
 function velocities(context: ReportContext, units: DutyUnits, flow: WorkedValue): readonly WorkedQuestion[] {
   const { suction, discharge } = context.subject.layout.nozzles;
-  return [suction, discharge].map((nozzle) => ({
+  const isAlike = suction.section.name === discharge.section.name;
+  return (isAlike ? [suction] : [suction, discharge]).map((nozzle) => ({
     id: `velocity-${nozzle.which}`,
-    title: `Velocity in the ${nozzle.which} pipe, ${nozzle.section.name}`,
+    title: `Velocity in the ${isAlike ? 'suction and discharge' : nozzle.which} pipe, ${nozzle.section.name}`,
     symbol: 'v',
     formula: units.velocityFormula,
     values: [

@@ -1,51 +1,67 @@
 import type { Finding } from '../../checks/finding.js';
 import { citationText } from '../../sources/index.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow, printedFindings } from '../finding-row.js';
+import { findingRow, isWorthReading, worstFirst } from '../finding-row.js';
 
 /**
- * Every finding, grouped by check in the order the checks ran.
+ * For the engineer every finding, by check in the order the checks ran; for others what has to be acted on.
  *
  * @param context - findings and writer
  * @returns groups of rows
  */
 export function findings(context: ReportContext) {
-  const shown = printedFindings(context);
-  const checks = [...new Set(shown.map((finding) => finding.check))];
+  const full = context.reader === 'engineer';
+  const checks = full ? [...new Set(context.findings.map((finding) => finding.check))] : [];
+  const actions = full ? [] : worstFirst(context.findings).filter(isWorthReading);
   return {
-    full: context.reader === 'engineer',
+    full,
     groups: checks.map((check) =>
       group(
-        shown.filter((finding) => finding.check === check),
+        context.findings.filter((finding) => finding.check === check),
         context,
       ),
     ),
-    hasGroups: checks.length > 0,
     hasRatios: context.findings.some((finding) => finding.ratio !== undefined),
-    leftOut: String(context.findings.length - shown.length),
-    hasLeftOut: shown.length < context.findings.length,
+    actions: actions.map((finding) => ({
+      ...findingRow(finding, context),
+      isOpen: finding.verdict !== 'meets',
+    })),
+    hasActions: actions.length > 0,
+    leftOut: String(context.findings.length - actions.length),
+    hasLeftOut: context.findings.length > actions.length,
   } satisfies View;
 }
 
 function group(found: readonly Finding[], context: ReportContext) {
   const first = found[0];
   const rows = found.map((finding) => findingRow(finding, context));
+  const judged = rows.filter((row) => row.verdict !== 'does-not-apply');
+  const silent = rows.filter((row) => row.verdict === 'does-not-apply' && row.what === '');
   const bases = [...new Set(found.map((finding) => citationText(finding.basis)))];
   return {
     title: first?.title ?? '',
     section: rows[0]?.section ?? '',
-    rows,
+    rows: judged,
+    hasRows: judged.length > 0,
+    notApplying: silent.map((row) => row.at).join(', '),
+    hasNotApplying: silent.length > 0,
     comparison: found.every((finding) => finding.comparison),
     bases,
-    remarks: [...new Set(rows.map((row) => row.what).filter((what) => what !== ''))].map((what) => {
-      const about = rows.filter((row) => row.what === what);
-      return {
-        what,
-        todo: about[0]?.todo ?? '',
-        at: about.map((row) => row.at).join(', '),
-        fault: about.some((row) => row.exceeds),
-      };
-    }),
+    remarks: remarksOf(rows),
     hasRemarks: rows.some((row) => row.what !== ''),
   };
+}
+
+/** What is to be said beside the table, places that have the same said together. */
+function remarksOf(rows: readonly ReturnType<typeof findingRow>[]) {
+  const sayings = [...new Set(rows.map((row) => row.what).filter((what) => what !== ''))];
+  return sayings.map((what) => {
+    const about = rows.filter((row) => row.what === what);
+    return {
+      what,
+      todo: about[0]?.todo ?? '',
+      at: about.map((row) => row.at).join(', '),
+      doesNotApply: about.every((row) => row.verdict === 'does-not-apply'),
+    };
+  });
 }

@@ -10,7 +10,9 @@ import { findingRow } from '../finding-row.js';
  */
 export function flanges(context: ReportContext) {
   const joints = context.subject.layout.flangeJoints.map((joint) => {
-    const found = context.findings.filter((finding) => finding.at === joint.name && !finding.comparison);
+    const found = context.findings.filter(
+      (finding) => finding.at === joint.name && !finding.comparison && finding.verdict !== 'does-not-apply',
+    );
     return {
       name: joint.name,
       line: joint.line,

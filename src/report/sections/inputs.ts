@@ -1,7 +1,7 @@
 import type { Sourced } from '../../input/installation.js';
 import type { Dimension } from '../../units/index.js';
 import type { ReportContext, View } from '../context.js';
-import { originMark, sourcedMark } from '../origin-mark.js';
+import { originMark, sourcedMark, textMark } from '../origin-mark.js';
 import { walkRows } from '../walk-rows.js';
 
 /**
@@ -18,7 +18,7 @@ export function inputs(context: ReportContext) {
     value: sourced === undefined ? 'not given' : write.quantity(sourced.value, dimension, options),
     origin: sourcedMark(sourced, context.assumptions),
   });
-  const given = (value: string) => ({ value, origin: 'given' });
+  const given = (value: string, path = '') => ({ value, origin: textMark(path, context.assumptions) });
   return {
     fluid: given(
       service.fluid.kind === 'water'
@@ -39,10 +39,13 @@ export function inputs(context: ReportContext) {
     testPressure: from(service.testPressure, 'pressure'),
     build: given(pump.build),
     mount: given(pump.mount),
-    position: given(`${write.vector(pump.position, 'length')} ${write.unit('length')}`),
+    position: given(`${write.vector(pump.position, 'length')} ${write.unit('length')}`, 'pump.at'),
     casingWeight: from(pump.casing.mass, 'mass'),
-    casingCentre: given(`${write.vector(pump.casing.centre, 'length')} ${write.unit('length')}`),
-    casingMaterial: given(pump.casing.material),
+    casingCentre: given(
+      `${write.vector(pump.casing.centre, 'length')} ${write.unit('length')}`,
+      'pump.casing.centre-of-gravity',
+    ),
+    casingMaterial: given(pump.casing.material, 'pump.casing.material'),
     casingContents: from(pump.contents, 'volume'),
     motorWeight: from(pump.motor.mass, 'mass'),
     motorCentre: given(`${write.vector(pump.motor.centre, 'length')} ${write.unit('length')}`),
@@ -62,6 +65,7 @@ export function inputs(context: ReportContext) {
     nozzleBasis: given(limits.nozzle.basis ?? 'none'),
     stressCode: given(
       `${limits.stress.code}${limits.stress.edition === undefined ? '' : `, ${limits.stress.edition}`}`,
+      'limits.pipe-stress.code',
     ),
     hotAllowable: from(limits.stress.hot, 'stress'),
     coldAllowable: from(limits.stress.cold, 'stress'),
@@ -69,7 +73,7 @@ export function inputs(context: ReportContext) {
       value: write.plain(limits.stress.cycles.value, 6),
       origin: sourcedMark(limits.stress.cycles, context.assumptions),
     },
-    rodEdition: given(limits.rods.edition),
+    rodEdition: given(limits.rods.edition, 'limits.rods.edition'),
     longestSpan: from(limits.span.longest, 'length', { feetInches: true }),
     firstSupportPump: from(limits.firstSupport.pump, 'length', { feetInches: true }),
     firstSupportBend: from(limits.firstSupport.bend, 'length', { feetInches: true }),

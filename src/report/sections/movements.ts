@@ -6,7 +6,7 @@ import { supportWord } from '../support-word.js';
 const SHOWN = ['filled', 'running', 'hot', 'cold'];
 
 /**
- * Movement of nozzles, supports and ends in each condition, from where they stood when erected.
+ * Movement of nozzles, supports and ends in each condition, from the line as drawn, without load.
  *
  * @param context - results and writer
  * @returns one row per place, one group of three numbers per condition
@@ -25,10 +25,8 @@ export function movements(context: ReportContext) {
       point: support.point,
     })),
   ];
-  const all = conditions.flatMap((condition) =>
-    places.flatMap((place) => condition.movements[place.point]?.translation ?? []),
-  );
-  const show = context.write.scaled('length', all);
+  const decimals = context.write.system === 'us' ? 3 : 1;
+  const show = (value: number | undefined): string => context.write.number(value, 'length', { decimals });
   return {
     unit: context.write.unit('length'),
     conditions: conditions.map((condition) => condition.name),

@@ -11,7 +11,10 @@ const MOVING = ['hot', 'cold', 'running', 'filled'];
  * @returns name of the condition whose movement is drawn
  */
 export function picture(context: ReportContext) {
-  return { movementCondition: drawnMovement(context.subject.response) } satisfies View;
+  return {
+    full: context.reader !== 'contractor',
+    movementCondition: drawnMovement(context.subject.response),
+  } satisfies View;
 }
 
 /**

@@ -1,9 +1,16 @@
 import type { PlacedSupport } from '../../model/layout.js';
+import { type Citation, citationText } from '../../sources/index.js';
 import type { ReportContext, View } from '../context.js';
 import { carriesWeight, rodText, supportWord } from '../support-word.js';
 
-/** Flange size from which the alignment tolerance grows with the diameter: 10 in [m]. */
-const LARGE_FLANGE = 0.254;
+/** Where the tolerances of flange alignment come from. */
+const ALIGNMENT: Citation = {
+  source: 'api-686',
+  clause: 'chapter 6, sections 4.6 to 4.8',
+  confidence: 'read',
+};
+/** Flange size from which the alignment tolerance grows with the diameter: 250 mm [m]. */
+const LARGE_FLANGE = 0.25;
 /** Out of parallel allowed: fixed below that size, then so much per diameter, up to a cap [m], [-], [m]. */
 const SMALL_TILT = 0.25e-3;
 const TILT = 1e-3;
@@ -40,6 +47,7 @@ export function readings(context: ReportContext) {
         gap: fine(write, GAP),
       };
     }),
+    alignment: citationText(ALIGNMENT),
     power: write.quantity(pump.motor.power, 'power'),
     speed: write.quantity(pump.motor.speed, 'speed', { significant: 4 }),
     flow: write.quantity(pump.duty.flow, 'flow'),
@@ -54,6 +62,9 @@ export function readings(context: ReportContext) {
   } satisfies View;
 }
 
+/** A spring so near its setting is at it [m]. */
+const NO_DROP = 2e-4;
+
 function supportRow(support: PlacedSupport, context: ReportContext) {
   const { response } = context.subject;
   const { write } = context;
@@ -61,7 +72,10 @@ function supportRow(support: PlacedSupport, context: ReportContext) {
     const force = response.conditions[condition]?.supports[support.mark]?.load.force[2];
     return force === undefined ? undefined : -force;
   };
-  const rise = response.conditions.hot?.movements[support.point]?.translation[2];
+  const height = (condition: string): number | undefined =>
+    response.conditions[condition]?.movements[support.point]?.translation[2];
+  const [filled, hot] = [height('filled'), height('hot')];
+  const rise = filled === undefined || hot === undefined ? undefined : hot - filled;
   const loads = ['empty', 'filled', 'hot'].map(load);
   const show = write.scaled('force', loads);
   const spring = support.part?.spring;
@@ -74,9 +88,11 @@ function supportRow(support: PlacedSupport, context: ReportContext) {
     empty: show(loads[0]),
     filled: show(loads[1]),
     hot: show(loads[2]),
-    rise: fine(write, rise),
+    rise: write.number(rise, 'length', { decimals: write.system === 'us' ? 3 : 2 }),
     isSpring: spring !== undefined,
-    drop: fine(write, drop),
+    drop: fine(write, drop === undefined ? undefined : Math.abs(drop)),
+    sinks: drop !== undefined && drop > NO_DROP,
+    stands: drop !== undefined && drop < -NO_DROP,
   };
 }
 

@@ -1,3 +1,4 @@
+import type { Finding } from '../../checks/finding.js';
 import type { ReportContext, View } from '../context.js';
 import { findingRow, worstFirst } from '../finding-row.js';
 
@@ -13,13 +14,13 @@ const NAMED = 3;
 export function summary(context: ReportContext) {
   const { subject, findings, verdict, version } = context;
   const { installation } = subject;
+  const { write } = context;
   const { review, service, pump } = installation;
   const judged = findings.filter((finding) => !finding.comparison);
   const count = (word: string): string => String(judged.filter((finding) => finding.verdict === word).length);
-  const worst = worstFirst(findings).slice(0, NAMED);
+  const worst = namedFindings(findings);
   const last = review.revisions.at(-1);
   return {
-    project: review.project,
     location: review.location ?? '',
     client: review.client ?? '',
     preparedBy: review.preparedBy ?? '',
@@ -31,7 +32,10 @@ export function summary(context: ReportContext) {
     build: pump.build,
     mount: pump.mount,
     service: service.name,
-    duty: dutyText(context),
+    flow: write.quantity(pump.duty.flow, 'flow'),
+    head: write.quantity(pump.duty.head, 'head'),
+    power: write.quantity(pump.motor.power, 'power'),
+    speed: write.quantity(pump.motor.speed, 'speed', { significant: 4 }),
     version,
     fingerprint: installation.fingerprint.slice(0, 16),
     verdict,
@@ -44,24 +48,39 @@ export function summary(context: ReportContext) {
     cannotTellCount: count('cannot-tell'),
     doesNotApplyCount: count('does-not-apply'),
     comparisonCount: String(findings.filter((finding) => finding.comparison).length),
-    worst: worst.map((finding, index) => ({ ...findingRow(finding, context), rank: String(index + 1) })),
+    worst: worst.map(({ finding, others }, index) => ({
+      ...findingRow(finding, context),
+      rank: String(index + 1),
+      others: others.map((other) => other.at).join(', '),
+      hasOthers: others.length > 0,
+    })),
     hasWorst: worst.length > 0,
-    worstAreFaults: worst.some((finding) => finding.verdict !== 'meets'),
+    worstAreFaults: worst.some(({ finding }) => finding.verdict !== 'meets'),
+    full: context.reader === 'engineer',
     assumptionCount: String(context.assumptions.length),
     bearingCount: String(context.assumptions.filter((one) => one.bearsOn.length > 0).length),
     hasAssumptions: context.assumptions.length > 0,
-    notes: review.notes,
-    hasNotes: review.notes.length > 0,
   } satisfies View;
 }
 
-function dutyText(context: ReportContext): string {
-  const { duty, motor } = context.subject.installation.pump;
-  const { write } = context;
-  return [
-    write.quantity(duty.flow, 'flow'),
-    write.quantity(duty.head, 'head'),
-    write.quantity(motor.power, 'power'),
-    write.quantity(motor.speed, 'speed', { significant: 4 }),
-  ].join(', ');
+/** A finding page one names, and the other places where the same check says the same. */
+interface NamedFinding {
+  readonly finding: Finding;
+  readonly others: readonly Finding[];
+}
+
+/** The worst finding of each of the worst checks, so that page one does not say one thing three times. */
+function namedFindings(findings: readonly Finding[]): readonly NamedFinding[] {
+  const sorted = worstFirst(findings);
+  const sameTrouble = (a: Finding, b: Finding): boolean => a.check === b.check && a.verdict === b.verdict;
+  return sorted
+    .filter((finding, index) => sorted.findIndex((one) => sameTrouble(one, finding)) === index)
+    .slice(0, NAMED)
+    .map((finding) => ({
+      finding,
+      others:
+        finding.verdict === 'meets'
+          ? []
+          : sorted.filter((one) => one !== finding && sameTrouble(one, finding)),
+    }));
 }

@@ -12,7 +12,7 @@ import { tributaryLoads } from '../tributary-loads.js';
 export function weights(context: ReportContext) {
   const { layout, response } = context.subject;
   const rows = layout.weights;
-  const mass = context.write.scaled('mass', rows.map(total), { significant: 4 });
+  const mass = (value: number): string => context.write.number(value, 'mass', { decimals: 1 });
   const lines = [...new Set(rows.map((row) => row.line))];
   const sum = (part: (row: WeightRow) => number, chosen = rows): number =>
     chosen.reduce((all, row) => all + part(row), 0);
@@ -56,7 +56,7 @@ export function weights(context: ReportContext) {
       byHand: load(check.byHand),
       solved: load(check.solved),
       difference: context.write.quantity((check.solved - check.byHand) / check.byHand, 'ratio', {
-        significant: 2,
+        decimals: 0,
       }),
     })),
     hasHandChecks: checks.length > 0,
