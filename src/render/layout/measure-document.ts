@@ -63,7 +63,7 @@ const measureBlocks: MeasureBlocks = (blocks, space) => {
     const measured =
       pair && block.kind === 'figure' ? measureFigures([block, pair], space) : measureBlock(block, space);
     if (pair) i += 1;
-    const [first, ...rest] = measured;
+    const [first, ...rest] = leadsIn(i, block, next, space) ? heldToNext(measured) : measured;
     if (!first) continue;
     const before = afterFrame ? Math.max(first.before, GAP.block) : first.before;
     pieces.push({ ...first, before, ...(breakNext ? { newPage: true } : {}) }, ...rest);
@@ -72,6 +72,15 @@ const measureBlocks: MeasureBlocks = (blocks, space) => {
   }
   return pieces;
 };
+
+/** Whether a block is the paragraph that opens a section and speaks of the table or figure below it. */
+const leadsIn = (index: number, block: StyledBlock, next: StyledBlock | undefined, space: Space): boolean =>
+  index === 0 && block.kind === 'paragraph' && space.parent.role === 'Sect' && FRAMED.has(next?.kind ?? '');
+
+const heldToNext = (pieces: readonly Piece[]): readonly Piece[] =>
+  pieces.map((piece, i) =>
+    i === pieces.length - 1 && piece.hold === 'free' ? { ...piece, hold: 'weak' } : piece,
+  );
 
 function measureBlock(block: StyledBlock, space: Space): readonly Piece[] {
   const { measure } = space;

@@ -11,6 +11,8 @@ import { fitTable, gridOf, placeCells, type TableSpace } from './table-grid.js';
 
 /** A table of no more rows than this stays on one page. */
 const FEW_ROWS = 8;
+/** Tallest head that is repeated, as a share of the page. */
+const TALLEST_REPEAT = 0.34;
 /** Room left for a heading above a table [points]. */
 const ROOM_FOR_HEADING = 90;
 
@@ -36,7 +38,9 @@ export function measureTable(table: StyledTable, space: TableSpace, measure: Mea
     const pieces = measureRow(headRow(row, kinds, tag, i === 0, isLast), grid, measure);
     return pieces.map((piece) => ({ ...underSpans(piece, row, grid, isLast), headOf: tag }));
   });
-  const repeated = head.map((piece) => ({ ...piece, items: piece.items.map(untagged) }));
+  // A head that would fill much of every page is printed once.
+  const isRepeated = stackHeight(head) <= TALLEST_REPEAT * grid.tallest;
+  const repeated = (isRepeated ? head : []).map((piece) => ({ ...piece, items: piece.items.map(untagged) }));
   const headHeight = stackHeight(head);
   // A row parted because it is taller than a page leaves room for what must stand above it.
   const above = headHeight + stackHeight(caption) + ROOM_FOR_HEADING;

@@ -34,9 +34,12 @@ export function paginate(pieces: readonly Piece[], height: number): readonly Pag
     if (page().length > 0) pages.push([]);
     y = 0;
   };
-  /** Height of the head to be painted again if the piece starts a page. */
-  const repeated = (piece: Piece): number =>
-    piece.repeat && piece.repeat.table === table ? stackHeight(piece.repeat.pieces) : 0;
+  /** Height of the head to be painted again if the piece starts a page; nothing when both do not fit on one. */
+  const repeated = (piece: Piece): number => {
+    if (!piece.repeat || piece.repeat.table !== table) return 0;
+    const head = stackHeight(piece.repeat.pieces);
+    return head + piece.height <= height + HAIR ? head : 0;
+  };
 
   const place = (piece: Piece): void => {
     if (page().length === 0 && piece.repeat && repeated(piece) > 0) {
