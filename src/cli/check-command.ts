@@ -3,12 +3,13 @@ import { reviewResults, type UnitSystem } from '../index.js';
 import { checkPicture } from './check-picture.js';
 import { eachFile } from './each-file.js';
 import { type ExitStatus, statusOfVerdict } from './exit-status.js';
-import type { CommonOptions } from './program.js';
 import { reviewFile } from './review-file.js';
 import { mayColour, type Surroundings } from './surroundings.js';
 
 /** Options of the command as the parser of arguments gives them. */
-export interface CheckOptions extends CommonOptions {
+export interface CheckOptions {
+  /** False when `--no-color` was given. */
+  readonly color: boolean;
   readonly json?: boolean;
   readonly units?: UnitSystem;
 }

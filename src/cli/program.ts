@@ -5,12 +5,6 @@ import type { ExitStatus } from './exit-status.js';
 import { helpText } from './help-text.js';
 import { LINE_WIDTH, mayColour, type Surroundings } from './surroundings.js';
 
-/** Options every command has. */
-export interface CommonOptions {
-  /** False when `--no-color` was given. */
-  readonly color: boolean;
-}
-
 /**
  * The tree of commands.
  *

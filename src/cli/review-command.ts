@@ -11,7 +11,6 @@ import {
 import { eachFile } from './each-file.js';
 import { type ExitStatus, statusOfVerdict } from './exit-status.js';
 import { nameOutputs, type OutputNames } from './output-names.js';
-import type { CommonOptions } from './program.js';
 import { reviewFile } from './review-file.js';
 import { readFonts } from './shipped-fonts.js';
 import { showFailure } from './show-failure.js';
@@ -20,7 +19,7 @@ import { readTemplates } from './template-folder.js';
 import { type NewFile, writeFiles } from './write-files.js';
 
 /** Options of the command as the parser of arguments gives them. */
-export interface ReviewOptions extends CommonOptions {
+export interface ReviewOptions {
   readonly output?: string;
   readonly results?: string;
   readonly html?: string;
