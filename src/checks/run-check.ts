@@ -123,11 +123,19 @@ function governing(judged: readonly Judged[]): Judged | undefined {
   }, undefined);
 }
 
-/** What must not happen and does is worse than any ratio. */
-function weight(judged: Judged): number {
-  if (judged.ratio !== undefined) return judged.ratio;
-  if (judged.reading.kind !== 'forbidden' || judged.verdict !== 'exceeds') return 0;
-  return FORBIDDEN * (1 + Math.max(0, judged.reading.demand ?? 0));
+/**
+ * What must not happen and does is worse than any ratio. Where it cannot be told, the largest demand is still the one
+ * to report.
+ */
+function weight({ reading, verdict, ratio }: Judged): number {
+  if (ratio !== undefined) return ratio;
+  if (reading.kind === 'forbidden') {
+    return verdict === 'exceeds' ? FORBIDDEN * (1 + Math.max(0, reading.demand ?? 0)) : 0;
+  }
+  if (reading.kind !== 'compared') return 0;
+  const demand = usableNumber(reading.demand) ?? 0;
+  const limit = usableNumber(reading.limit) ?? 0;
+  return limit > 0 ? demand / limit : demand;
 }
 
 /** Above any ratio that a review can hold [-]. */

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { displacementStress } from '../../src/checks/displacement-stress.js';
-import { findingsOf, workedOut } from './findings-of.js';
+import { findingsOf } from './findings-of.js';
 import { frame, type SubjectChange, sourced, UNUSABLE, wrench } from './fixture.js';
+import { workedOut } from './worked-out.js';
 
 const Z = (Math.PI * (0.168275 ** 4 - 0.154051 ** 4)) / (32 * 0.168275);
 const ALLOWABLE = 103e6;

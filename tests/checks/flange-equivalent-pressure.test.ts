@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { flangeEquivalentPressure } from '../../src/checks/flange-equivalent-pressure.js';
 import type { Wrench } from '../../src/model/conventions.js';
 import type { FlangeSide } from '../../src/model/layout.js';
-import { findingsOf, workedOut } from './findings-of.js';
+import { findingsOf } from './findings-of.js';
 import {
   dimensions,
   flangeJoint,
@@ -15,6 +15,7 @@ import {
   unknownSide,
   wrench,
 } from './fixture.js';
+import { workedOut } from './worked-out.js';
 
 const G = 0.2;
 const gasketed = (owner: string, gasketDiameter = G, change: Partial<FlangeSide> = {}): FlangeSide =>

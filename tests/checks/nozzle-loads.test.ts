@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
 import { nozzleLoadRows } from '../../src/checks/nozzle-load-rows.js';
 import { nozzleLoads } from '../../src/checks/nozzle-loads.js';
-import { findingAt, workedOut } from './findings-of.js';
+import { findingAt } from './findings-of.js';
 import { always, installation, type SubjectChange, subject, UNUSABLE, wrench } from './fixture.js';
+import { workedOut } from './worked-out.js';
 
 /** Across 300 N, along -400 N on a nozzle that faces north, down 1200 N. */
 const load = wrench([300, -400, -1200], [150, 20, -60]);

@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
 import { nozzlePrincipalStress } from '../../src/checks/nozzle-principal-stress.js';
 import type { NozzleBasis } from '../../src/input/installation.js';
-import { findingAt, workedOut } from './findings-of.js';
+import { findingAt } from './findings-of.js';
 import { type SubjectChange, subject, wrench } from './fixture.js';
+import { workedOut } from './worked-out.js';
 
 const bent = (moment: number, basis?: NozzleBasis, pump: SubjectChange['pump'] = {}): SubjectChange => ({
   limits: { nozzle: { comparisons: [], ...(basis !== undefined && { basis }) } },

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { rodLoad } from '../../src/checks/rod-load.js';
-import { findingAt, findingsOf, workedOut } from './findings-of.js';
+import { findingAt, findingsOf } from './findings-of.js';
 import { held, placedSupport, type SubjectChange, sourced, UNUSABLE } from './fixture.js';
+import { workedOut } from './worked-out.js';
 
 const rodded = (rating: number | undefined, count = 1, change: SubjectChange = {}): SubjectChange => ({
   ...change,

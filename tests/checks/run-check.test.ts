@@ -124,6 +124,14 @@ test('of readings of one gravity the largest ratio governs and names its conditi
   expect(finding).toMatchObject({ condition: 'hot', ratio: 0.75 });
 });
 
+test('where nothing can be told the largest demand is reported', () => {
+  const [small, large] = [
+    compared(1, undefined, { condition: 'cold' }),
+    compared(3, undefined, { condition: 'hot' }),
+  ];
+  expect(found(small, large)).toMatchObject({ verdict: 'cannot-tell', condition: 'hot', demand: 3 });
+});
+
 test('equal ratios are parted by name, whatever their order and their last digits', () => {
   const cold = compared(0.3, 1, { condition: 'cold' });
   const hot = compared(0.1 + 0.2, 1, { condition: 'hot' });

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { memberIntensifications } from '../../src/checks/end-intensification.js';
 import { sustainedStress } from '../../src/checks/sustained-stress.js';
 import { sustainedStresses } from '../../src/checks/sustained-stresses.js';
-import { findingsOf, workedOut } from './findings-of.js';
+import { findingsOf } from './findings-of.js';
 import {
   frame,
   layout,
@@ -14,6 +14,7 @@ import {
   UNUSABLE,
   wrench,
 } from './fixture.js';
+import { workedOut } from './worked-out.js';
 
 // NPS 6 STD: Z = 1.392e-4 m³, P d²/(D² - d²) = 8 bar × 5.172 = 4.138 MPa, P D/4t = 4.732 MPa.
 const PRESSURE = (8e5 * 0.154051 ** 2) / (0.168275 ** 2 - 0.154051 ** 2);

@@ -26,7 +26,7 @@ export const flangeCheckSentences = {
     hint: 'a joint that is opened by the pipe weeps; tightening harder is no cure on iron flanges',
   }),
   'checks.flange-equivalent-pressure.gasket-decides': (data) => ({
-    message: `whether ${String(data.at)} stays tight when ${String(data.condition)} hangs on its gasket, which is not described`,
+    message: `whether ${String(data.at)} stays tight depends on its gasket, which is not described; worst when ${String(data.condition)}`,
     wanted: 'give the diameter on which the gasket pushes back, or carry the weight beside the joint',
     hint: 'taken at the outside of the pipe it is above the rating, taken at the bolts it is not',
   }),
