@@ -8,7 +8,11 @@ export type Vec3 = readonly [number, number, number];
 
 /** How a value came to be, printed beside it in the review. */
 export type Origin =
-  | { readonly kind: 'given'; readonly path: string; readonly known?: 'weighed' | 'maker' | 'handbook' | 'estimated' }
+  | {
+      readonly kind: 'given';
+      readonly path: string;
+      readonly known?: 'weighed' | 'maker' | 'handbook' | 'estimated';
+    }
   | { readonly kind: 'catalogue'; readonly table: string; readonly row: string; readonly citation: Citation }
   | { readonly kind: 'assumed'; readonly path: string }
   | { readonly kind: 'computed'; readonly how: string; readonly citation: Citation };
@@ -58,9 +62,18 @@ export interface ReviewData {
 
 export interface Service {
   readonly name: string;
-  readonly fluid: { readonly kind: 'water' | 'ethylene glycol' | 'propylene glycol'; /** volume share 0..1 */ readonly share: number };
+  readonly fluid: {
+    readonly kind: 'water' | 'ethylene glycol' | 'propylene glycol' /** volume share 0..1 */;
+    readonly share: number;
+  };
   /** Liquid density by condition temperature [kg/m³]. */
-  readonly density: { readonly filled: Sourced; readonly hot: Sourced; readonly cold: Sourced; readonly test: Sourced; readonly running: Sourced };
+  readonly density: {
+    readonly filled: Sourced;
+    readonly hot: Sourced;
+    readonly cold: Sourced;
+    readonly test: Sourced;
+    readonly running: Sourced;
+  };
   /** Temperatures [K]. `hot` and `cold` are the extremes, `running` the normal one. */
   readonly installationTemperature: Sourced;
   readonly runningTemperature: Sourced;
@@ -159,7 +172,12 @@ export interface TeePart extends PartBase {
   readonly branchSection: PipeSection;
   readonly runSection: PipeSection;
   /** What stands on the third leg. */
-  readonly side: { readonly direction: Vec3; readonly section: PipeSection; readonly covering?: Covering; readonly walk: readonly Part[] };
+  readonly side: {
+    readonly direction: Vec3;
+    readonly section: PipeSection;
+    readonly covering?: Covering;
+    readonly walk: readonly Part[];
+  };
   /** How the tee is made, for stress intensification. */
   readonly make: 'welding tee' | 'fabricated' | 'reinforced fabricated' | 'grooved fitting';
 }
@@ -237,11 +255,15 @@ export interface ConnectorPart extends PartBase {
   /** Effective thrust area [m²]. */
   readonly thrustArea: Sourced;
   readonly rods: 'none' | 'taut' | 'gapped';
+  /** Gap of the rods before they hold [m]. */
+  readonly rodGap?: number;
 }
 
 export interface CouplingPart extends PartBase {
   readonly kind: 'grooved-joint';
   readonly type: 'rigid' | 'flexible';
+  /** Angle a flexible joint turns freely before it stiffens [rad]. */
+  readonly freeRotation?: number;
   readonly mass: Sourced;
   readonly stiffness: JointStiffness;
 }
@@ -261,6 +283,10 @@ export interface RodAssembly {
   readonly size?: string;
   /** Rod length, structure to clamp [m]. */
   readonly length?: number;
+  /** Axial stiffness of all rods together [N/m], from size and length; absent when the rods are declared rigid. */
+  readonly stiffness?: Sourced;
+  /** Threads per metre of rod, for turns of a nut [1/m]. */
+  readonly threads?: number;
   /** Rating of one rod [N], from the catalogue or given. */
   readonly rating?: Sourced;
   /** Rating of clamp, attachment or anchor for the whole support [N], where given. */
@@ -272,7 +298,12 @@ export interface SupportPart extends PartBase {
   /** Mark given by the user; also the point's name. */
   readonly mark: string;
   readonly rods?: RodAssembly;
-  readonly spring?: { readonly rate: number; /** Load at the set position [N]. */ readonly load: Sourced; readonly minimum?: number; readonly maximum?: number };
+  readonly spring?: {
+    readonly rate: number /** Load at the set position [N]. */;
+    readonly load: Sourced;
+    readonly minimum?: number;
+    readonly maximum?: number;
+  };
   /** Directions held: unit vectors; for guides the two across the pipe, for stops along the pipe. */
   readonly holds: readonly Vec3[];
   /** True for an anchor, which also holds the three rotations. */
@@ -281,18 +312,36 @@ export interface SupportPart extends PartBase {
   readonly oneWay: boolean;
   /** Rated load of the support itself [N], where given. */
   readonly rating?: Sourced;
+  /** Free movement of a guide or stop, to either side [m]. */
+  readonly gap?: number;
+  /** Coefficient of friction of a rest or stand, where given [-]. */
+  readonly friction?: number;
+  /** How far the support itself stands from where it should: settlement or set-height error [m]. */
+  readonly imposed?: Vec3;
 }
 
 export interface EndPart extends PartBase {
   readonly kind: 'end';
   readonly end: 'anchored' | 'free' | 'continues';
+  /** Movement of an anchored end when hot and when cold, from the pipe beyond [m]. */
+  readonly movement?: { readonly hot: Vec3; readonly cold: Vec3 };
   /** Stiffness of the pipe beyond, for `continues` [N/m, N·m/rad]. */
   readonly stiffness?: { readonly translation: Vec3; readonly rotation: Vec3 };
 }
 
 export type Part =
-  | StraightPart | ElbowPart | ReducerPart | TeePart | FlangePart | ValvePart | DiffuserPart
-  | ConnectorPart | CouplingPart | WeightPart | SupportPart | EndPart;
+  | StraightPart
+  | ElbowPart
+  | ReducerPart
+  | TeePart
+  | FlangePart
+  | ValvePart
+  | DiffuserPart
+  | ConnectorPart
+  | CouplingPart
+  | WeightPart
+  | SupportPart
+  | EndPart;
 
 /** A run of parts walked outward from a pump port. */
 export interface Line {
@@ -309,7 +358,12 @@ export interface Port {
   readonly position: Vec3;
   /** Outward unit vector. */
   readonly facing: Vec3;
-  readonly flange: FlangeDimensions & { readonly standard: 'B16.5' | 'B16.1' | 'own'; readonly class: string; readonly face: 'raised' | 'flat' | 'unknown'; readonly material: 'cast iron' | 'ductile iron' | 'steel' | 'unknown' };
+  readonly flange: FlangeDimensions & {
+    readonly standard: 'B16.5' | 'B16.1' | 'own';
+    readonly class: string;
+    readonly face: 'raised' | 'flat' | 'unknown';
+    readonly material: 'cast iron' | 'ductile iron' | 'steel' | 'unknown';
+  };
 }
 
 /** Loads allowed on one nozzle [N, N·m]; only given entries are judged. Axial is along the nozzle. */
@@ -324,6 +378,37 @@ export interface NozzleAllowance {
   readonly resultantMoment?: number;
 }
 
+/** How the motor is started. */
+export type StartMethod =
+  | { readonly kind: 'across the line' }
+  | { readonly kind: 'wye-delta' }
+  /** `tap` is the share of line voltage 0..1. */
+  | { readonly kind: 'autotransformer'; readonly tap: number }
+  /** `currentLimit` in multiples of full-load current, `ramp` [s]. */
+  | { readonly kind: 'soft starter'; readonly currentLimit: number; readonly ramp?: number }
+  /** `torqueLimit` in multiples of full-load torque, `ramp` [s]. */
+  | { readonly kind: 'variable-speed drive'; readonly torqueLimit: number; readonly ramp: number };
+
+/** The motor with what is known of its start. */
+export interface Motor {
+  readonly mass: Sourced;
+  readonly centre: Vec3;
+  /** [W] */
+  readonly power: number;
+  /** Full-load speed [rad/s]. */
+  readonly speed: number;
+  readonly start?: StartMethod;
+  /** Torques where the maker gives them [N·m]; otherwise bounded from published minimum values. */
+  readonly lockedRotorTorque?: Sourced;
+  readonly breakdownTorque?: Sourced;
+  /** Locked-rotor current in multiples of full-load current, where given. */
+  readonly lockedRotorCurrent?: Sourced;
+  /** Inertia of the motor's rotor, where given [kg·m²]. */
+  readonly inertia?: Sourced;
+  /** Lowest and highest speed a drive may run it at [rad/s]. */
+  readonly speeds?: { readonly lowest: number; readonly highest: number };
+}
+
 export interface Pump {
   readonly mark: string;
   readonly build: 'split-coupled' | 'close-coupled';
@@ -331,15 +416,27 @@ export interface Pump {
   /** Position of the pump reference (shaft axis at port height) in the plan [m]. */
   readonly position: Vec3;
   readonly casing: { readonly mass: Sourced; readonly centre: Vec3; readonly material: string };
-  readonly motor: { readonly mass: Sourced; readonly centre: Vec3; readonly power: number; /** [rad/s] */ readonly speed: number };
+  readonly motor: Motor;
+  /** Inertia of impeller, shaft and coupling about the shaft, where given [kg·m²]. */
+  readonly rotorInertia?: Sourced;
+  /** Blades of the impeller, for the blade passing frequency. */
+  readonly blades?: number;
   /** Liquid in the casing [m³]. */
   readonly contents: Sourced;
   readonly ports: { readonly suction: Port; readonly discharge: Port };
   /** Underside of the casing relative to the pump reference, where it rests, is sprung or bolted [m]. */
-  readonly base?: { readonly position: Vec3; readonly springs?: { readonly rate: number; readonly load: Sourced; readonly count: number } };
+  readonly base?: {
+    readonly position: Vec3;
+    readonly springs?: { readonly rate: number; readonly load: Sourced; readonly count: number };
+  };
   readonly duty: { readonly flow: number; readonly head: number; readonly efficiency?: number };
   /** Outline for drawing and headroom [m]: height of the motor top over the port centre-line, motor diameter. */
-  readonly outline: { readonly motorTop: Sourced; readonly motorDiameter: Sourced; readonly casingDiameter: Sourced; /** Clear height over the motor needed to draw it, where the maker gives it. */ readonly withdrawal?: Sourced };
+  readonly outline: {
+    readonly motorTop: Sourced;
+    readonly motorDiameter: Sourced;
+    readonly casingDiameter: Sourced /** Clear height over the motor needed to draw it, where the maker gives it. */;
+    readonly withdrawal?: Sourced;
+  };
 }
 
 export interface Room {
@@ -348,18 +445,32 @@ export interface Room {
   /** Elevation of the underside of the structure [m]. */
   readonly ceiling?: number;
   /** Boxes by their lowest and highest corners [m]. */
-  readonly objects: readonly { readonly name: string; readonly kind: 'beam' | 'wall' | 'panel' | 'pipe' | 'duct' | 'other'; readonly low: Vec3; readonly high: Vec3; readonly path: string }[];
+  readonly objects: readonly {
+    readonly name: string;
+    readonly kind: 'beam' | 'wall' | 'panel' | 'pipe' | 'duct' | 'other';
+    readonly low: Vec3;
+    readonly high: Vec3;
+    readonly path: string;
+  }[];
 }
 
 /** Bases a nozzle load can be judged or compared by. */
-export type NozzleBasis = 'maker' | 'process-pump table' | 'process-pump table doubled' | 'nozzle principal stress';
+export type NozzleBasis =
+  | 'maker'
+  | 'process-pump table'
+  | 'process-pump table doubled'
+  | 'nozzle principal stress';
 
 export interface Limits {
   readonly nozzle: {
     /** The basis of the verdict; without one the verdict is `cannot-tell`. */
     readonly basis?: NozzleBasis;
     readonly comparisons: readonly NozzleBasis[];
-    readonly maker?: { readonly document: string; readonly suction: NozzleAllowance; readonly discharge: NozzleAllowance };
+    readonly maker?: {
+      readonly document: string;
+      readonly suction: NozzleAllowance;
+      readonly discharge: NozzleAllowance;
+    };
   };
   readonly stress: {
     readonly code: 'B31.9' | 'B31.1';
@@ -370,8 +481,20 @@ export interface Limits {
     readonly cycles: Sourced;
   };
   readonly rods: { readonly edition: 'older' | 'later' };
-  readonly span: { /** Longest span by the user's rule [m]; otherwise the table. */ readonly longest?: Sourced };
+  readonly span: {
+    /** Longest span by the user's rule [m]; otherwise the table. */ readonly longest?: Sourced;
+  };
   readonly firstSupport: { readonly pump?: Sourced; readonly bend: Sourced };
+  /** Sideways coefficient of g, from the engineer or from the published formula [-]. */
+  readonly lateral?: { readonly coefficient: Sourced; readonly occasionalFactor?: Sourced };
+  /** Margin a natural frequency keeps from an exciting one, as a share of the latter [-]. */
+  readonly frequencyMargin?: Sourced;
+  /** Damping ratio for the start-up history [-]. */
+  readonly damping?: Sourced;
+  /** Largest movement of the motor top at start [m]. */
+  readonly startMovement?: Sourced;
+  /** Flange fit-up: gap beyond the gasket, offset and parallelism [m]. */
+  readonly fitUp?: { readonly gap?: Sourced; readonly offset?: Sourced; readonly parallelism?: Sourced };
 }
 
 export interface Installation {

@@ -40,7 +40,8 @@ function hangsOn(section: string): readonly string[] {
 function mend(content: unknown, fault: Draft): void {
   const key = fault.path.at(-1);
   let holder: unknown = content;
-  for (const step of fault.path.slice(0, -1)) holder = isHolder(holder) ? holder[step] : undefined;
+  for (const step of fault.path.slice(0, -1))
+    holder = isHolder(holder) && Object.hasOwn(holder, step) ? holder[step] : undefined;
   if (!isHolder(holder) || key === undefined) return;
   if (fault.code === 'input.unknown-key') {
     const { nearest } = fault.data;

@@ -30,7 +30,7 @@ export const directionWords: readonly string[] = [...Object.keys(named), 'bearin
 export function readDirection(text: string): Vec3 | undefined {
   const plain = text.trim().toLowerCase().replace(/\s+/gu, ' ');
   const sloped = /^(.+) (rising|falling) (.+)$/u.exec(plain);
-  if (!sloped) return levelDirection(plain) ?? named[plain];
+  if (!sloped) return levelDirection(plain) ?? (Object.hasOwn(named, plain) ? named[plain] : undefined);
   const level = levelDirection(sloped[1] ?? '');
   const slope = parseQuantity(sloped[3] ?? '', 'angle');
   if (!level || !slope.ok || !(slope.value > 0) || !(slope.value < Math.PI / 2)) return undefined;

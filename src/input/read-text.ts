@@ -14,11 +14,14 @@ import {
 } from 'yaml';
 import type { Place } from '../issues/issue.js';
 import { type Draft, type Path, pathText } from './draft.js';
+import { nestsDeeperThan } from './nesting.js';
 
 /** Longest file read [characters]; the largest sample has some six thousand. */
 const LONGEST_FILE = 1_048_576;
 /** Deepest nesting; eight tees in each other need about forty levels. */
 const DEEPEST_NESTING = 64;
+/** Where the count of columns, brackets and indicators stops; eight tees in each other reach some eighty. */
+const DEEPEST_COUNT = 128;
 /** How often anchors may be repeated. */
 const MOST_ALIASES = 100;
 
@@ -47,10 +50,9 @@ export function readText(text: string, file?: string): ReadText {
     return stop('input.file-too-large', { found: text.length, most: LONGEST_FILE });
   if (text.includes('\0')) return stop('input.not-text');
   try {
+    if (nestsDeeperThan(text, DEEPEST_COUNT)) return stop('input.too-deep', { most: DEEPEST_NESTING });
     return readDocument(text, top, stop);
   } catch (error) {
-    // A text that nests thousands deep runs the reader out of stack.
-    if (error instanceof RangeError) return stop('input.too-deep', { most: DEEPEST_NESTING });
     if (error instanceof ReferenceError) return stop('input.too-many-aliases', { most: MOST_ALIASES });
     return stop('input.not-yaml', {
       reason: error instanceof Error ? (error.message.split('\n')[0] ?? '') : '',
@@ -70,7 +72,7 @@ function readDocument(
     uniqueKeys: true,
     lineCounter: lines,
     prettyErrors: false,
-    logLevel: 'silent',
+    logLevel: 'error',
   });
   const placeAt = (offset: number, path: Path): Place => {
     const { line, col } = lines.linePos(Math.min(offset, text.length));

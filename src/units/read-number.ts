@@ -21,6 +21,9 @@ const vulgar: Readonly<Record<string, string>> = {
   '⅘': '4/5',
 };
 
+/** Raised minus and digits; the minus stands before nought. */
+const RAISED = '⁻⁰¹²³⁴⁵⁶⁷⁸⁹';
+
 /**
  * Brings typographic signs to plain ones: primes, fraction signs, dashes, dots, superscripts, degree signs, blanks.
  *
@@ -35,6 +38,14 @@ export function plainText(text: string): string {
     .replace(/[‐‑‒–—−]/gu, '-')
     .replace(/⁄/gu, '/')
     .replace(/[½⅓⅔¼¾⅛⅜⅝⅞⅙⅚⅕⅖⅗⅘]/gu, (sign) => ` ${vulgar[sign] ?? ''}`)
+    .replace(
+      / ?× ?10([⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+)/gu,
+      (_, power: string) =>
+        `e${[...power]
+          .map((sign) => RAISED.indexOf(sign) - 1)
+          .join('')
+          .replace('-1', '-')}`,
+    )
     .replace(/[·⋅∙•×]/gu, '.')
     .replace(/²/gu, '2')
     .replace(/³/gu, '3')

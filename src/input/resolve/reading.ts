@@ -73,7 +73,8 @@ export function startReading(units: UnitSystem): Gathered {
       if (known) known.parts.push(part);
       else alike.set(key, { at: assumptions.push({ path: pathText(path), ...taken }) - 1, parts: [part] });
     },
-    print: (value, dimension) => formatQuantity(value, dimension, units, { significant: 4 }),
+    print: (value, dimension) =>
+      formatQuantity(value, dimension, units, { significant: dimension === 'temperature' ? 3 : 4 }),
   };
   const named = (): readonly Assumption[] => {
     const partsAt = new Map([...alike.values()].map(({ at, parts }) => [at, parts]));

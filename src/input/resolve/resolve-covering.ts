@@ -15,6 +15,11 @@ const otherNames: Readonly<Record<string, string>> = {
   'foam glass': 'cellular glass',
 };
 
+function tableName(kind: string): string {
+  const plain = kind.trim().toLowerCase();
+  return (Object.hasOwn(otherNames, plain) ? otherNames[plain] : undefined) ?? plain;
+}
+
 /**
  * Mass of insulation and jacket round a pipe.
  *
@@ -31,7 +36,7 @@ export function resolveCovering(
   path: Path,
 ): Covering | undefined {
   if (insulation === undefined || insulation === 'none') return undefined;
-  const listed = findInsulation(otherNames[insulation.kind.toLowerCase()] ?? insulation.kind);
+  const listed = findInsulation(tableName(insulation.kind));
   const density = insulation.density ?? listed?.density.value;
   if (density === undefined) {
     reading.report(

@@ -72,8 +72,14 @@ function elbowSize(
     walking.reading.report('input.odd-turn', turnPath, { angle: walking.reading.print(angle, 'angle') });
     return { radius: hole, mass: hole };
   }
-  const { nps = '', material } = pipe.section;
-  const found = findElbow({ nps, schedule: pipe.schedule ?? '', material, radius, angle });
+  const { nps = '' } = pipe.section;
+  const found = findElbow({
+    nps,
+    schedule: pipe.schedule ?? '',
+    material: pipe.tableMaterial,
+    radius,
+    angle,
+  });
   if (found) return { radius: catalogued(found.radius), mass: catalogued(found.mass) };
   // Where the pipe itself could not be made out, that has been said.
   if (pipe.section.name !== '')
@@ -146,7 +152,8 @@ export function resolveReducer(step: Step<'reducer'>): Stepped {
 }
 
 function listedReducer(step: Step<'reducer'>, to: string, toSchedule: string | undefined) {
-  const { nps = '', material } = step.pipe.section;
+  const { nps = '' } = step.pipe.section;
+  const material = step.pipe.tableMaterial;
   const schedule = step.pipe.schedule ?? '';
   const grows = (nominalInches(to) ?? 0) > (nominalInches(nps) ?? 0);
   const [large, small] = grows ? [to, nps] : [nps, to];

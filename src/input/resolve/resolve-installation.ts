@@ -1,3 +1,4 @@
+import { materialNames } from '../../catalog/index.js';
 import type { Draft } from '../draft.js';
 import type { Assumption, Installation, Line, ReviewData } from '../installation.js';
 import type { FileContent } from '../schema/file-schema.js';
@@ -38,7 +39,11 @@ export function resolveInstallation(file: FileContent): Resolved {
   const room = resolveRoom(reading, file.room);
   const pipeMaterials = [...walking.materials].filter((name) => name !== '');
   const limits = resolveLimits(reading, file.limits, service, pipeMaterials);
-  for (const name of Object.keys(file.materials ?? {})) materials.find(name, ['materials', name]);
+  for (const name of Object.keys(file.materials ?? {})) {
+    if (materialNames().includes(name))
+      reading.report('input.material-known', ['materials', name], { name }, 'key');
+    materials.find(name, ['materials', name]);
+  }
   const taken: readonly Assumption[] = assumptions();
   return {
     installation: {

@@ -1,5 +1,5 @@
 /** From size, schedule and material to the pipe of a line, and again where a reducer or a tee changes it. */
-import { findPipe, pipeSchedules, pipeSizes, tubeMassPerLength } from '../../catalog/index.js';
+import { findPipe, materialNames, pipeSchedules, pipeSizes, tubeMassPerLength } from '../../catalog/index.js';
 import type { Path } from '../draft.js';
 import type { Covering, PipeSection } from '../installation.js';
 import type { FileContent } from '../schema/file-schema.js';
@@ -18,6 +18,8 @@ export type FilePipe = Pick<
 export interface Pipe {
   readonly section: PipeSection;
   readonly schedule?: string;
+  /** Material under which the tables know the pipe; empty for materials of the user's own. */
+  readonly tableMaterial: string;
   readonly covering?: Covering;
   /** Pipe of another size of the same line. */
   readonly resized: (size: string, schedule: string | undefined, path: Path) => Pipe;
@@ -90,6 +92,7 @@ function makePipe(
   return {
     section,
     ...(schedule !== undefined && { schedule }),
+    tableMaterial: materialNames().includes(section.material) ? section.material : '',
     ...(covering && { covering }),
     elbows: line.elbows ?? whole.elbows,
     elbowsPath: path('elbows'),
@@ -128,8 +131,11 @@ function makeSection(
   const { reading, materials } = choice;
   const { size, schedule, own, material } = wanted;
   const metal = materials.find(material, path('material'));
+  const isListed = materialNames().includes(material);
   const listed =
-    size !== undefined && schedule !== undefined ? findPipe({ nps: size, schedule, material }) : undefined;
+    isListed && size !== undefined && schedule !== undefined
+      ? findPipe({ nps: size, schedule, material })
+      : undefined;
   if (listed && own.outsideDiameter === undefined && own.wall === undefined) {
     const massPerLength = computed(
       listed.massPerLength,
@@ -142,7 +148,7 @@ function makeSection(
       schedule: listed.schedule,
     };
   }
-  const anySchedule = size === undefined ? undefined : pipeSchedules(size, material)[0];
+  const anySchedule = isListed && size !== undefined ? pipeSchedules(size, material)[0] : undefined;
   const standard =
     size !== undefined && anySchedule !== undefined
       ? findPipe({ nps: size, schedule: anySchedule, material })
@@ -181,8 +187,9 @@ function reportUnlisted(
   path: (key: 'size' | 'schedule' | 'material') => Path,
 ): void {
   const { size, schedule, material } = wanted;
-  const schedules = pipeSchedules(size, material);
-  if (pipeSizes(material).length === 0) reading.report('input.no-pipe-table', path('material'), { material });
+  const schedules = materialNames().includes(material) ? pipeSchedules(size, material) : [];
+  if (!materialNames().includes(material) || pipeSizes(material).length === 0)
+    reading.report('input.no-pipe-table', path('material'), { material });
   else if (schedules.length === 0)
     reading.report('input.size-not-in-material', path('size'), {
       found: size,

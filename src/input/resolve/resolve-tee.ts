@@ -97,7 +97,7 @@ function teeSizes(
   const { walking, path, file } = step;
   const nps = run.section.nps ?? '';
   const branchNps = branch.section.nps ?? '';
-  const found = findTee({ nps, branchNps, schedule: run.schedule ?? '', material: run.section.material });
+  const found = findTee({ nps, branchNps, schedule: run.schedule ?? '', material: run.tableMaterial });
   const toRun = file['centre-to-run-end'];
   const toBranch = file['centre-to-branch-end'];
   const complete = toRun !== undefined && toBranch !== undefined && file.weight !== undefined;

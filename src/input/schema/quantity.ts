@@ -16,7 +16,9 @@ const QUANTITY_PATTERN = '^\\s*[+\\-−]?\\s*[0-9.½⅓⅔¼¾⅛⅜⅝⅞].*$';
  * @returns schema that gives the value in the SI unit of the dimension [-]
  */
 export function quantity(dimension: Dimension, range: Range = 'any') {
-  return written().transform((found, context) => readQuantity(String(found), dimension, range, context));
+  return written(dimension).transform((found, context) =>
+    readQuantity(String(found), dimension, range, context),
+  );
 }
 
 /**
@@ -26,15 +28,17 @@ export function quantity(dimension: Dimension, range: Range = 'any') {
  * @returns schema that gives N/m or N·m/rad; Infinity is rigid, 0 is free [-]
  */
 export function stiffness(dimension: 'stiffness' | 'rotational stiffness') {
-  return written().transform((found, context) => {
+  return written(dimension, `^\\s*(rigid|free)\\s*$|${QUANTITY_PATTERN}`).transform((found, context) => {
     if (found === 'rigid') return Number.POSITIVE_INFINITY;
     if (found === 'free') return 0;
     return readQuantity(String(found), dimension, 'not negative', context);
   });
 }
 
-function written() {
-  return z.union([z.string().meta({ pattern: QUANTITY_PATTERN }), z.number().meta({ const: 0 })]);
+/** Text with a unit; a bare number only where it needs none: a ratio, or nothing at all. */
+function written(dimension: Dimension, pattern: string = QUANTITY_PATTERN) {
+  const number = dimension === 'ratio' ? z.number() : z.number().meta({ const: 0 });
+  return z.union([z.string().meta({ pattern }), number]);
 }
 
 function readQuantity(

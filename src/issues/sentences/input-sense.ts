@@ -44,6 +44,11 @@ export const inputSenseSentences = {
       data,
       `the test pressure, ${say(data, 'test')}, is below the design pressure, ${say(data, 'design')}`,
     ),
+  'input.material-known': (data) =>
+    tell(data, `the catalogue has a material "${say(data, 'name')}" already`, {
+      wanted: 'another name',
+      example: '',
+    }),
   'input.wall-too-thick': (data) => tell(data, `a wall of ${say(data, 'found')} leaves no bore`),
   'input.port-twice': (data) =>
     tell(data, 'the place of the port is said twice', {
