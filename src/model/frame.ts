@@ -99,6 +99,10 @@ export interface FrameJoint {
   readonly thrustArea: number;
   /** Mass, half to each side [kg]. */
   readonly mass: number;
+  /** Lengthening that is free before the axial direction holds rigidly (control rods with a gap) [m]; shortening stays elastic. */
+  readonly rodGap?: number;
+  /** Bending angle that is free before the joint holds with `bending` [rad]. */
+  readonly freeRotation?: number;
 }
 
 /** One direction held by a support. */
@@ -118,6 +122,10 @@ export interface Restraint {
   readonly imposed: number;
   /** Coulomb friction on the plane across the direction [-]. */
   readonly friction: number;
+  /** Length of a rod that swings: holds sideways by load over length once loaded [m]. */
+  readonly swingLength?: number;
+  /** Loads at which a spring has used up its travel and becomes rigid: top-out and bottom-out [N]. */
+  readonly travel?: { readonly least: number; readonly most: number };
 }
 
 /** Something that holds one point. */
