@@ -46,6 +46,13 @@ export {
   thermalStrain,
 } from './materials.js';
 export { densityOf } from './metal-densities.js';
+export { startableLoadInertia, twoPoleRotorInertia } from './motor-inertia.js';
+export {
+  greatestTorqueAssumed,
+  leastMotorTorques,
+  type MotorRatingQuery,
+  type MotorTorqueShares,
+} from './motor-torque.js';
 export { labelInches, nominalInches, nominalSize } from './nominal-size.js';
 export {
   type NozzleTableLoads,
@@ -60,6 +67,7 @@ export {
   reducerSizes,
   reducerSmallEnds,
 } from './reducers.js';
+export { type FieldSpeed, synchronousSpeed } from './synchronous-speed.js';
 export { type CataloguedTee, findTee, type TeeQuery, teeBranches, teeSizes } from './tees.js';
 export { type Tube, type TubeProperties, tubeMassPerLength, tubeProperties } from './tube-properties.js';
 export { regionOneDensity, waterDensity, waterSaturationPressure } from './water.js';

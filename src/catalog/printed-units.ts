@@ -18,6 +18,8 @@ export const BAR = 1e5;
 export const POUND_PER_CUBIC_INCH = POUND / INCH ** 3;
 /** Newton metres in a foot-pound. */
 export const FOOT_POUND = POUND_FORCE * FOOT;
+/** Watts in a horsepower of 550 foot-pounds a second. */
+export const HORSEPOWER = 550 * FOOT_POUND;
 
 /**
  * Temperature printed in degrees Fahrenheit.

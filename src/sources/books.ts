@@ -1,4 +1,4 @@
-import type { Source } from './index.js';
+import type { Source } from './source.js';
 
 /** Books, papers, reports and public data files. */
 export const books = {
@@ -83,5 +83,25 @@ export const books = {
     title: 'Handbook densities and elastic constants of metals',
     edition: 'various',
     kind: 'book',
+  },
+  'doe-fundamentals': {
+    title: 'DOE Fundamentals Handbook, Thermodynamics, Heat Transfer, and Fluid Flow',
+    edition: 'part HT-03, fluid flow',
+    kind: 'public document',
+  },
+  'dynamic-loading': {
+    title: 'Dynamic Loading and Design of Structures',
+    edition: 'section 2.2.1',
+    kind: 'book',
+  },
+  'motor-start-pages': {
+    title: 'Public pages on the starting of induction motors',
+    edition: 'two pages agree',
+    kind: 'public document',
+  },
+  'motor-inertia-list': {
+    title: 'Public list of motor frames with the inertia of their rotors',
+    edition: 'one list',
+    kind: 'public document',
   },
 } as const satisfies Record<string, Source>;

@@ -1,4 +1,4 @@
-import type { Source } from './index.js';
+import type { Source } from './source.js';
 
 /** Customs of the trade without a published source, and results derived from first principles. */
 export const practice = {
@@ -9,6 +9,11 @@ export const practice = {
   },
   'beam-theory': {
     title: 'Beam theory, derived from first principles',
+    edition: 'closed form',
+    kind: 'derived',
+  },
+  dynamics: {
+    title: 'Dynamics of rotors and oscillators, derived from first principles',
     edition: 'closed form',
     kind: 'derived',
   },

@@ -1,4 +1,4 @@
-import type { Source } from './index.js';
+import type { Source } from './source.js';
 
 /** Standards and codes. Editions are those whose values were used. */
 export const standards = {
@@ -87,6 +87,11 @@ export const standards = {
   'asme-b16.22': {
     title: 'ASME B16.22 Wrought Copper Solder-Joint Pressure Fittings',
     edition: 'various',
+    kind: 'standard',
+  },
+  'nema-mg-1': {
+    title: 'NEMA MG 1 Motors and Generators',
+    edition: 'part 12, design B at 60 Hz',
     kind: 'standard',
   },
 } as const satisfies Record<string, Source>;

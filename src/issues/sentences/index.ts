@@ -3,6 +3,7 @@ import { cliSentences } from './cli.js';
 import { drawingSentences } from './drawing.js';
 import { inputSentences } from './input.js';
 import { mechanicsSentences } from './mechanics.js';
+import { mechanicsStartSentences } from './mechanics-start.js';
 import { modelSentences } from './model.js';
 import { renderSentences } from './render.js';
 import { reportSentences } from './report.js';
@@ -15,6 +16,7 @@ export const sentences: Sentences = {
   ...inputSentences,
   ...modelSentences,
   ...mechanicsSentences,
+  ...mechanicsStartSentences,
   ...checksSentences,
   ...drawingSentences,
   ...renderSentences,
