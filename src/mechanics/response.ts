@@ -1,6 +1,7 @@
 /**
  * What solving a frame gives, per condition. Plain data; recovery functions live beside.
  */
+import type { IssueData } from '../issues/issue.js';
 import type { Movement, Vec3, Wrench } from '../model/conventions.js';
 
 /** How the sum of everything that acts compares with the sum of everything that holds. */
@@ -51,9 +52,17 @@ export interface Quality {
   readonly profile: number;
 }
 
+/** Why a what-if condition has no solution. */
+export interface UnsolvedCondition {
+  readonly code: string;
+  readonly data: IssueData;
+}
+
 /** All conditions solved. */
 export interface Response {
   readonly conditions: Readonly<Record<string, ConditionResponse>>;
+  /** What-if conditions that cannot stand, by name. */
+  readonly unsolved?: Readonly<Record<string, UnsolvedCondition>>;
   readonly quality: Quality;
 }
 

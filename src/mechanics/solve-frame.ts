@@ -1,3 +1,4 @@
+import { EngineError } from '../issues/issue.js';
 import type { Frame, FrameCondition } from '../model/frame.js';
 import { type BuiltSystem, buildSystem, systemCondition } from './build-system.js';
 import { type Clusters, joinClusters } from './cluster.js';
@@ -7,14 +8,15 @@ import { movementAlong } from './element-forces.js';
 import { type Hold, holdsKey } from './hold.js';
 import { type PreparedFrame, prepareFrame } from './prepare-frame.js';
 import { respond } from './respond.js';
-import type { ConditionResponse, Response, RestraintState } from './response.js';
+import type { ConditionResponse, Response, RestraintState, UnsolvedCondition } from './response.js';
 import { type Settled, settleContacts } from './settle-contacts.js';
 import type { System } from './system.js';
 
 /**
  * Solves a frame in all its conditions.
  *
- * Conditions that leave the same bodies standing and the same supports holding share one factored stiffness.
+ * Conditions that leave the same bodies standing and the same supports holding share one factored stiffness. A
+ * condition marked `whatIf` that cannot stand is listed as unsolved instead of ending the run.
  *
  * @param frame - points, members, bodies, joints, supports and conditions, SI
  * @returns movements [m], [rad], loads and wrenches [N], [N·m] by condition, and how far they can be trusted
@@ -26,14 +28,21 @@ export function solveFrame(frame: Frame): Response {
   const solver = frameSolver(prepareFrame(frame));
   const conditions: Record<string, ConditionResponse> = {};
   const used = new Set<System>();
+  const unsolved: Record<string, UnsolvedCondition> = {};
   let residual = 0;
   for (const condition of frame.conditions) {
-    const { response, settled } = solver(condition);
-    conditions[condition.name] = response;
-    used.add(settled.system);
-    residual = Math.max(residual, settled.solution.residual);
+    try {
+      const { response, settled } = solver(condition);
+      conditions[condition.name] = response;
+      used.add(settled.system);
+      residual = Math.max(residual, settled.solution.residual);
+    } catch (error) {
+      // For a question of the sort 'what if this hanger is slack', falling down is an answer and not a failure.
+      if (condition.whatIf !== true || !(error instanceof EngineError)) throw error;
+      unsolved[condition.name] = { code: error.code, data: error.data };
+    }
   }
-  return { conditions, quality: { residual, ...systemQuality([...used]) } };
+  return { conditions, unsolved, quality: { residual, ...systemQuality([...used]) } };
 }
 
 /** One condition solved, with the numbers behind the names. */

@@ -141,6 +141,8 @@ export interface FrameSupport {
 /** What acts on the frame at one time. */
 export interface FrameCondition {
   readonly name: string;
+  /** True for a question whose answer may be that the frame falls down; it is then listed as unsolved. */
+  readonly whatIf?: boolean;
   /** Acceleration of gravity and of any lateral coefficient [m/s²]; [0, 0, -9.80665] for weight. */
   readonly gravity: Vec3;
   /** Density of the contents [kg/m³]; 0 is empty. */
