@@ -72,6 +72,7 @@ export function findingRow(finding: Finding, context: ReportContext) {
     exceeds: finding.verdict === 'exceeds',
     unjudged: finding.verdict === 'cannot-tell',
     comparison: finding.comparison,
+    hasRatio: finding.ratio !== undefined,
     hasNumbers: finding.demand !== undefined && finding.limit !== undefined,
     basis: citationText(finding.basis),
     what: startSentence(sentence?.message),

@@ -34,6 +34,8 @@ export interface WorkedQuestion {
   readonly values: readonly WorkedValue[];
   readonly unit: WorkedUnit;
   readonly source: string;
+  /** What the result is compared with, in SI units. */
+  readonly limit?: number;
 }
 
 /** Digits put into a formula, and more where differences of near numbers would spoil the result. */
@@ -120,6 +122,8 @@ export function workedCalculation(question: WorkedQuestion, write: Writer) {
       value: labelled(write.plain(printed[value.symbol], used), value.unit),
       meaning: value.meaning,
     })),
+    limit: limitText(question, write),
+    hasLimit: question.limit !== undefined,
     source: question.source,
   } satisfies View;
 }
@@ -135,7 +139,7 @@ export function workedCalculation(question: WorkedQuestion, write: Writer) {
  */
 export function questionOfFinding(
   calculation: Calculation,
-  about: { readonly id: string; readonly title: string; readonly source: string },
+  about: Pick<WorkedQuestion, 'id' | 'title' | 'source' | 'limit'>,
   write: Writer,
 ): WorkedQuestion {
   const inUnits = (units: Readonly<Record<string, WorkedUnit>>): WorkedQuestion => ({
@@ -148,6 +152,10 @@ export function questionOfFinding(
   const coherent = inUnits(COHERENT[write.system]);
   const known = calculation.values.every((value) => value.unit === '-' || value.unit in COHERENT.us);
   return known && holdsIn(coherent) ? coherent : inUnits(INSIDE);
+}
+
+function limitText({ limit, unit }: WorkedQuestion, write: Writer): string {
+  return limit === undefined ? '' : labelled(write.plain(limit / factorOf(unit), FEWEST_DIGITS), unit);
 }
 
 function holdsIn(question: WorkedQuestion): boolean {

@@ -60,10 +60,16 @@ test('page one counts what was found', () => {
   expect(counted.assumptionCount).toBe('2');
 });
 
-test('page one names no comparison among what to put right', () => {
-  const named = section(composeReview(whole, options), 'summary').worst as readonly Record<string, unknown>[];
+test('page one names three checks: what is wrong first, then what comes nearest, and no comparison', () => {
+  const pageOne = section(composeReview(whole, options), 'summary');
+  const faults = pageOne.faults as readonly Record<string, unknown>[];
+  const nearest = pageOne.nearest as readonly Record<string, unknown>[];
+  const named = [...faults, ...nearest];
   expect(named.length).toBe(3);
+  expect(new Set(named.map((one) => `${one.check} ${one.verdict}`)).size).toBe(3);
   expect(named.every((one) => one.comparison === false)).toBe(true);
+  expect(faults.every((one) => one.verdict === 'exceeds' || one.verdict === 'cannot-tell')).toBe(true);
+  expect(nearest.every((one) => one.verdict === 'meets')).toBe(true);
 });
 
 describe.each(['us', 'si'] as const)('the balance in %s units', (units) => {

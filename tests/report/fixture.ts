@@ -166,3 +166,13 @@ export function reviewedLifted(): ReviewSubject {
     response: { ...whole.response, conditions: { ...whole.response.conditions, hot: lifted } },
   };
 }
+
+/** The same, with nothing left but what meets its limit. */
+export function reviewedSound(): ReviewSubject {
+  const whole = reviewed();
+  return {
+    ...whole,
+    findings: whole.findings.filter((finding) => finding.verdict === 'meets'),
+    verdict: 'meets',
+  };
+}

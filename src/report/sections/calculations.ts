@@ -1,7 +1,6 @@
 import type { Finding } from '../../checks/finding.js';
 import { citationText } from '../../sources/index.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow } from '../finding-row.js';
 import { nozzleStressQuestions } from '../nozzle-stress-questions.js';
 import { placeId } from '../place-id.js';
 import { tributaryLoads } from '../tributary-loads.js';
@@ -35,11 +34,11 @@ const STATICS = citationText({ source: 'statics', clause: '', confidence: 'compu
  * @returns calculations as text
  */
 export function calculations(context: ReportContext) {
-  const worked = [...weightQuestions(context), ...handCheck(context)].map((question) => ({
-    ...workedCalculation(question, context.write),
-    ...NOT_COMPARED,
-  }));
-  const all = [...worked, ...governing(context)];
+  const before = [...weightQuestions(context), ...handCheck(context)];
+  const all = [
+    ...before.map((question) => ({ ...workedCalculation(question, context.write), ratio: '' })),
+    ...governing(context),
+  ];
   return {
     calculations: all,
     hasCalculations: all.length > 0,
@@ -111,8 +110,6 @@ function handCheck(context: ReportContext): readonly WorkedQuestion[] {
   ];
 }
 
-const NOT_COMPARED = { limit: '', ratio: '', compared: false };
-
 /** Of each check, the calculation of the finding nearest its limit or farthest beyond it. */
 function governing(context: ReportContext) {
   const checks = [...new Set(context.findings.map((finding) => finding.check))];
@@ -129,18 +126,13 @@ function governing(context: ReportContext) {
       id: `calculation-${placeId(check)}`,
       title: `${worst.title}: ${worst.at}${condition}`,
       source: citationText(worst.basis),
+      ...(worst.limit !== undefined && worst.ratio !== undefined && { limit: worst.limit }),
     };
-    const { limit, ratio } = findingRow(worst, context);
-    const before = check === 'nozzle-principal-stress' ? nozzleStressQuestions(worst, context) : [];
-    return [
-      ...before.map((question) => ({ ...workedCalculation(question, context.write), ...NOT_COMPARED })),
-      {
-        ...workedCalculation(questionOfFinding(worst.calculation, about, context.write), context.write),
-        limit,
-        ratio,
-        compared: worst.ratio !== undefined,
-      },
-    ];
+    const steps = check === 'nozzle-principal-stress' ? nozzleStressQuestions(worst, context) : [];
+    return [...steps, questionOfFinding(worst.calculation, about, context.write)].map((question) => ({
+      ...workedCalculation(question, context.write),
+      ratio: context.write.ratio(worst.ratio),
+    }));
   });
 }
 

@@ -18,7 +18,9 @@ export function summary(context: ReportContext) {
   const { review, service, pump } = installation;
   const judged = findings.filter((finding) => !finding.comparison);
   const count = (word: string): string => String(judged.filter((finding) => finding.verdict === word).length);
-  const worst = namedFindings(findings);
+  const named = namedFindings(findings);
+  const faults = named.filter(({ finding }) => finding.verdict !== 'meets');
+  const nearest = named.filter(({ finding }) => finding.verdict === 'meets');
   const last = review.revisions.at(-1);
   return {
     location: review.location ?? '',
@@ -48,14 +50,10 @@ export function summary(context: ReportContext) {
     cannotTellCount: count('cannot-tell'),
     doesNotApplyCount: count('does-not-apply'),
     comparisonCount: String(findings.filter((finding) => finding.comparison).length),
-    worst: worst.map(({ finding, others }, index) => ({
-      ...findingRow(finding, context),
-      rank: String(index + 1),
-      others: others.map((other) => other.at).join(', '),
-      hasOthers: others.length > 0,
-    })),
-    hasWorst: worst.length > 0,
-    worstAreFaults: worst.some(({ finding }) => finding.verdict !== 'meets'),
+    faults: faults.map((one, index) => namedRow(one, index, context)),
+    hasFaults: faults.length > 0,
+    nearest: nearest.map((one, index) => namedRow(one, index, context)),
+    hasNearest: nearest.length > 0,
     full: context.reader === 'engineer',
     assumptionCount: String(context.assumptions.length),
     bearingCount: String(context.assumptions.filter((one) => one.bearsOn.length > 0).length),
@@ -83,4 +81,13 @@ function namedFindings(findings: readonly Finding[]): readonly NamedFinding[] {
           ? []
           : sorted.filter((one) => one !== finding && sameTrouble(one, finding)),
     }));
+}
+
+function namedRow({ finding, others }: NamedFinding, index: number, context: ReportContext) {
+  return {
+    ...findingRow(finding, context),
+    rank: String(index + 1),
+    others: others.map((other) => other.at).join(', '),
+    hasOthers: others.length > 0,
+  };
 }
