@@ -2,6 +2,7 @@
 export { atOtherSpeed, type PumpDuty, type PumpState, type ShaftDemand, shaftDemand } from './affinity.js';
 export { type DriveStage, driveStages, type StartingSet, settledSpeed } from './drive-stages.js';
 export { type LoadRise, riseFactor, stepFactor } from './dynamic-factor.js';
+export { type Frequencies, type Mode, naturalFrequencies } from './frequencies.js';
 export type { LoadHistory } from './load-history.js';
 export { largestMoment, memberForces, type SectionForces } from './member-forces.js';
 export { type MemberPath, memberNamed, memberPath } from './member-path.js';
