@@ -427,6 +427,8 @@ export interface Pump {
   /** Underside of the casing relative to the pump reference, where it rests, is sprung or bolted [m]. */
   readonly base?: {
     readonly position: Vec3;
+    /** Coefficient of friction under a resting base [-]. */
+    readonly friction?: number;
     readonly springs?: { readonly rate: number; readonly load: Sourced; readonly count: number };
   };
   readonly duty: { readonly flow: number; readonly head: number; readonly efficiency?: number };

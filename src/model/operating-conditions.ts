@@ -1,5 +1,6 @@
 import type { Installation } from '../input/installation.js';
 import { STANDARD_GRAVITY } from './conventions.js';
+import { endMovements } from './end-movements.js';
 import type { FrameCondition, FrameSupport } from './frame.js';
 
 /**
@@ -59,18 +60,21 @@ export function operatingConditions(
       name: 'hot',
       contentsDensity: service.density.hot.value,
       temperature: service.hotTemperature.value,
+      imposed: endMovements(installation, service.hotTemperature.value),
     },
     {
       ...filled,
       name: 'cold',
       contentsDensity: service.density.cold.value,
       temperature: service.coldTemperature.value,
+      imposed: endMovements(installation, service.coldTemperature.value),
     },
     {
       ...filled,
       name: 'running',
       contentsDensity: service.density.running.value,
       temperature: service.runningTemperature.value,
+      imposed: endMovements(installation, service.runningTemperature.value),
     },
   ];
 }

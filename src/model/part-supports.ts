@@ -2,7 +2,7 @@ import type { Pump, SupportPart } from '../input/installation.js';
 import type { Vec3 } from './conventions.js';
 import type { FrameSupport, Restraint } from './frame.js';
 import type { PlacedPart } from './place-parts.js';
-import { UP } from './vector.js';
+import { dot, UP } from './vector.js';
 
 const AXES: readonly Vec3[] = [
   [1, 0, 0],
@@ -25,18 +25,33 @@ export function rigidRestraint(direction: Vec3, acts: Restraint['acts'] = 'trans
 }
 
 /**
- * The frame support of a support part.
+ * The frame support of a support part: one restraint per direction held.
  *
- * @param part - the support as read
+ * Hangers hang on rods that lengthen by load over E A / L unless declared rigid, and swing: once loaded they hold
+ * sideways with load over rod length. Springs carry their setting at the set position and end at their travel limits.
+ *
+ * @param part - the support as read; stiffness [N/m], lengths [m], loads [N]
  * @param point - name of the point it holds
- * @returns support with one restraint per direction held; stiffness [N/m], preload [N]
+ * @returns support with stiffness [N/m], preload [N], gap and imposed movement [m], friction [-]
  * @source statics
  */
 export function partSupport(part: SupportPart, point: string): FrameSupport {
+  const { spring, rods } = part;
   const restraints: Restraint[] = part.holds.map((direction) => ({
     ...rigidRestraint(direction),
     sense: part.oneWay ? 'push' : 'both',
-    ...(part.spring && { stiffness: part.spring.rate, preload: part.spring.load.value, sense: 'both' }),
+    gap: part.gap ?? 0,
+    friction: part.friction ?? 0,
+    imposed: part.imposed === undefined ? 0 : dot(part.imposed, direction),
+    ...(rods?.stiffness !== undefined && { stiffness: rods.stiffness.value }),
+    ...(rods?.length !== undefined && { swingLength: rods.length }),
+    ...(spring && {
+      stiffness: spring.rate,
+      preload: spring.load.value,
+      sense: 'both' as const,
+      ...(spring.minimum !== undefined &&
+        spring.maximum !== undefined && { travel: { least: spring.minimum, most: spring.maximum } }),
+    }),
   }));
   if (part.holdsRotation) restraints.push(...AXES.map((axis) => rigidRestraint(axis, 'rotation')));
   return { name: part.mark, word: part.kind.replace('-', ' '), point, restraints };
@@ -82,7 +97,9 @@ export function pumpSupport(pump: Pump): FrameSupport | undefined {
     restraints,
   });
   const up = rigidRestraint(UP);
-  if (pump.mount === 'resting') return support([{ ...up, sense: 'push' }]);
+  if (pump.mount === 'resting') {
+    return support([{ ...up, sense: 'push', friction: pump.base.friction ?? 0 }]);
+  }
   if (pump.mount === 'sprung' && pump.base.springs !== undefined) {
     const { rate, load, count } = pump.base.springs;
     return support([{ ...up, stiffness: rate * count, preload: load.value * count }]);

@@ -64,6 +64,11 @@ export function addJoint(step: PlacedPart, pieces: Pieces): void {
     axial: taut ? Number.POSITIVE_INFINITY : part.stiffness.axial,
     thrustArea,
     mass: part.mass.value,
+    ...(part.kind === 'flexible-connector' &&
+      part.rods === 'gapped' &&
+      part.rodGap !== undefined && { rodGap: part.rodGap }),
+    ...(part.kind === 'grooved-joint' &&
+      part.freeRotation !== undefined && { freeRotation: part.freeRotation }),
   });
   if (part.kind === 'flexible-connector') {
     const contents = (boreArea(part.section) * part.length) / 2;
