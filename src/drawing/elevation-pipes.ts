@@ -7,9 +7,10 @@ import type { Shape, Xy } from './drawing.js';
 import type { ElevationFrame } from './elevation-frame.js';
 import { gasketEnd } from './gasket-end.js';
 import { connectorShapes, flangeBar, type PartPlace, valveShapes, valveSymbol } from './part-symbols.js';
-import { type Box, type Capsule, grown, heading } from './plane.js';
-import { type Projection, project } from './projection.js';
-import { arcPoints } from './space.js';
+import { type Box, type Capsule, grown, heading, offset } from './plane.js';
+import { type Projection, paperDirection, project } from './projection.js';
+import { apart, arcPoints } from './space.js';
+import { closedStart, DIFFUSER_BODY, strokeAxis } from './stroke-axis.js';
 import { line, tornEnd, tubeShapes } from './tube.js';
 
 /** Pipes further than this in front of the pump or behind it are left out [m]. */
@@ -67,14 +68,18 @@ function strokeShapes(stroke: Stroke, look: Look): readonly Shape[] {
   const { projection, window, kinds, suctionLine } = look;
   const radius = (stroke.diameter / 2) * projection.scale;
   const inner = grown(window, -(radius * 2 + 6));
-  const [from, to] = [project(projection, stroke.from), project(projection, stroke.to)];
+  const [from, to] = [project(projection, closedStart(stroke, look.strokes)), project(projection, stroke.to)];
   if (stroke.kind === 'arc') {
     const points = arcPoints(stroke, 14).map((p) => project(projection, p));
     return points.every((p) => isInside(p, inner)) ? tubeShapes({ points, start: radius, end: radius }) : [];
   }
-  const cut = clippedSegment(from, to, inner);
+  const flange = stroke.role === 'flange' && apart(stroke.from, stroke.to) < 1e-3;
+  const cut =
+    flange && isInside(from, inner)
+      ? { from, to, cutFrom: false, cutTo: false }
+      : clippedSegment(from, to, inner);
   if (cut === undefined) return [];
-  const way = heading(from, to);
+  const way = paperDirection(projection.view, strokeAxis(stroke, look.strokes));
   const place: PartPlace = { from, to, bar: [-way[1], way[0]], radius };
   const whole = !cut.cutFrom && !cut.cutTo;
   if (stroke.role === 'valve')
@@ -91,7 +96,7 @@ function strokeShapes(stroke: Stroke, look: Look): readonly Shape[] {
     ...(cut.cutFrom ? tornEnd(cut.from, [-way[0], -way[1]] as Xy, radius) : []),
     ...(cut.cutTo ? tornEnd(cut.to, way, radius) : []),
   ];
-  const wide = stroke.role === 'diffuser' ? radius * 1.15 : radius;
+  const wide = stroke.role === 'diffuser' ? radius * DIFFUSER_BODY : radius;
   const bars =
     stroke.role === 'flange' && whole
       ? [
@@ -103,7 +108,10 @@ function strokeShapes(stroke: Stroke, look: Look): readonly Shape[] {
           ),
         ]
       : [];
-  return [...tubeShapes({ points: [cut.from, cut.to], start: wide, end: wide }), ...torn, ...bars];
+  const body = flange ? [] : tubeShapes({ points: [cut.from, cut.to], start: wide, end: wide });
+  const side = (p: Xy): Shape => line([offset(p, place.bar, wide), offset(p, place.bar, -wide)], 'medium');
+  const ends = stroke.role === 'diffuser' && whole ? [side(from), side(to)] : [];
+  return [...body, ...ends, ...torn, ...bars];
 }
 
 /** Capsules of the pipes drawn, for labels to keep clear of. @param layout - strokes [m] @param elevation - frame of the elevation @returns strokes on paper */

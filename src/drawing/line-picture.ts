@@ -70,14 +70,21 @@ function newPicture(installation: Installation, layout: Layout, room: Box): Line
   };
   const trials = cornerViews.map((view) => {
     const drawn = readableLine(installation, layout, view, room, shorten);
-    const { projection, pieces } = fitted(installation, layout, drawn, view, room);
-    const laid = laidPieces(pieces, projection);
-    return { drawn, projection, laid, muddle: muddle(laid, layout, drawn, projection) };
+    // Near enough to the final scale to compare corners by.
+    const projection: Projection = {
+      view,
+      scale: Math.min(LARGEST_SCALE, roughScale(drawn, layout, view, room)),
+      origin: [0, 0],
+    };
+    const laid = laidPieces(piecesAt(installation, layout, drawn, projection), projection);
+    return { view, drawn, scale: projection.scale, muddle: muddle(laid, layout, drawn, projection) };
   });
-  const largest = Math.max(...trials.map((t) => t.projection.scale));
-  const cost = (t: (typeof trials)[number]) => t.muddle + 25 * (largest / t.projection.scale - 1);
+  const largest = Math.max(...trials.map((t) => t.scale));
+  const cost = (t: (typeof trials)[number]) => t.muddle + 25 * (largest / t.scale - 1);
   const least = Math.min(...trials.map(cost));
-  const { drawn, projection, laid } = trials.find((t) => cost(t) <= least + 1e-6) as (typeof trials)[number];
+  const { view, drawn } = trials.find((t) => cost(t) <= least + 1e-6) as (typeof trials)[number];
+  const { projection, pieces } = fitted(installation, layout, drawn, view, room);
+  const laid = laidPieces(pieces, projection);
   const shapes = paintOrder(laid, projection).flatMap(({ piece }) => piece.shapes);
   return { projection, drawn, shapes, obstacles: laid.flatMap(obstaclesOf) };
 }

@@ -1,32 +1,22 @@
 /** Every stroke of the line as a piece of the picture: pipe, bends, reducers, flanges, valves and the like. */
 import type { Installation, Part } from '../input/installation.js';
 import type { Vec3 } from '../model/conventions.js';
-import type { Layout } from '../model/layout.js';
-import { between, dot, subtract } from '../model/vector.js';
+import type { Layout, Stroke } from '../model/layout.js';
+import { add, dot, subtract } from '../model/vector.js';
 import type { Shape, Xy } from './drawing.js';
 import { gasketEnd } from './gasket-end.js';
+import { barDirection, groovedPieces, looseEndPieces } from './line-ends.js';
 import type { Piece } from './paint-order.js';
-import {
-  connectorShapes,
-  flangeBar,
-  groovedShapes,
-  type PartPlace,
-  valveShapes,
-  valveSymbol,
-} from './part-symbols.js';
+import { connectorShapes, flangeBar, type PartPlace, valveShapes, valveSymbol } from './part-symbols.js';
 import { distance, heading, offset } from './plane.js';
 import { type Projection, paperDirection, project } from './projection.js';
 import type { DrawnStroke, ShortenedLine } from './shortened-line.js';
 import { along, apart, arcPoints, directionOf } from './space.js';
-import { breakMark, line, tornEnd, tubeShapes } from './tube.js';
+import { closedStart, DIFFUSER_BODY } from './stroke-axis.js';
+import { breakMark, line, tubeShapes } from './tube.js';
 
 /** Number of pieces a bend is drawn in. */
 const ARC_STEPS = 14;
-
-/** Direction on paper of strokes across a pipe: upright across level pipe, level across a riser. */
-export function barDirection(projection: Projection, way: Vec3): Xy {
-  return Math.abs(way[2]) > 0.7 ? paperDirection(projection.view, [1, 0, 0]) : [0, -1];
-}
 
 /**
  * Pieces of the line.
@@ -52,7 +42,6 @@ export function linePieces(
         ? branchTrimmed(stroke, drawn)
         : arcPoints({ ...stroke, centre: stroke.centre }, ARC_STEPS);
     const segments = points.slice(1).map((to, i) => ({ from: points[i] as Vec3, to }));
-    const role = stroke.stroke.kind === 'arc' ? 'pipe' : stroke.stroke.role;
     const part = parts.get(stroke.stroke.name);
     const shapes = strokeShapes(
       stroke,
@@ -66,7 +55,7 @@ export function linePieces(
     return {
       segments: stroke.centre === undefined ? segments : coarse(segments),
       radius,
-      rank: role === 'pipe' || role === 'reducer' ? 1 : role === 'flange' ? 3 : 2,
+      rank: rankOf(stroke.stroke, layout),
       shapes,
     };
   });
@@ -77,8 +66,11 @@ export function linePieces(
   ];
 }
 
-/** A branch starts at the surface of the run it leaves. */
+/** A branch starts at the surface of the run it leaves; the corner of a diffuser is closed. */
 function branchTrimmed(branch: DrawnStroke, all: ShortenedLine): readonly [Vec3, Vec3] {
+  const closed = closedStart(branch.stroke, strokesOf(all));
+  if (closed !== branch.stroke.from)
+    return [add(branch.from, subtract(closed, branch.stroke.from)), branch.to];
   const way = directionOf(subtract(branch.to, branch.from));
   const meeting = all.strokes.filter(
     (s) =>
@@ -90,6 +82,13 @@ function branchTrimmed(branch: DrawnStroke, all: ShortenedLine): readonly [Vec3,
   if (across.length < 2) return [branch.from, branch.to];
   const run = Math.max(...across.map((s) => s.stroke.diameter / 2));
   return [along(branch.from, way, Math.min(run * 0.95, apart(branch.from, branch.to) * 0.9)), branch.to];
+}
+
+/** Of parts that touch: pipe under what stands in it, flanges on top; a diffuser's second leg over its first. */
+function rankOf(stroke: Stroke, layout: Layout): number {
+  if (stroke.kind === 'arc' || stroke.role === 'pipe' || stroke.role === 'reducer') return 1;
+  if (stroke.role === 'flange') return 3;
+  return closedStart(stroke, layout.strokes) === stroke.from ? 2 : 2.5;
 }
 
 /** Fewer segments are enough to order a bend. */
@@ -114,7 +113,7 @@ function strokeShapes(
   const { stroke } = drawn;
   const [from, to] = [points[0] as Xy, points.at(-1) as Xy];
   if (stroke.kind === 'arc') return tubeShapes({ points, start: radius, end: radius });
-  const bar = barDirection(projection, directionOf(subtract(drawn.to, drawn.from)));
+  const bar = barDirection(projection, drawn.axis);
   const cuts = {
     ...(meetsBend(drawn.from, all) ? {} : { startCut: bar }),
     ...(meetsBend(drawn.to, all) ? {} : { endCut: bar }),
@@ -128,13 +127,13 @@ function strokeShapes(
       const face = gasketEnd(drawn.stroke, strokesOf(all)) === 'to' ? to : from;
       return [
         ...(distance(from, to) > 0.5 ? tube(radius) : []),
-        flangeBar(face, heading(from, to), place.bar, Math.max(3, radius * 1.75)),
+        flangeBar(face, paperDirection(projection.view, drawn.axis), place.bar, Math.max(3, radius * 1.75)),
       ];
     }
     case 'connector':
       return connectorShapes(place);
     case 'diffuser':
-      return [...tube(radius * 1.18), ...diffuserEnds(place)];
+      return [...tube(radius * DIFFUSER_BODY), ...diffuserEnds(place, drawn, all)];
     case 'reducer': {
       const ends = neighbourRadii(drawn, all, projection.scale);
       return tube(ends[0] ?? radius, ends[1] ?? radius);
@@ -154,10 +153,13 @@ function meetsBend(at: Vec3, all: ShortenedLine): boolean {
   );
 }
 
-/** Both ends of a diffuser's wider body. */
-function diffuserEnds(place: PartPlace): readonly Shape[] {
+/** Ends of a diffuser's wider body; not where its second leg covers the first. */
+function diffuserEnds(place: PartPlace, drawn: DrawnStroke, all: ShortenedLine): readonly Shape[] {
   const half = place.radius * 1.3;
-  return [place.from, place.to].map((p) =>
+  const corner = strokesOf(all).some(
+    (s) => s !== drawn.stroke && closedStart(s, [s, drawn.stroke]) !== s.from,
+  );
+  return (corner ? [place.from] : [place.from, place.to]).map((p) =>
     line([offset(p, place.bar, half), offset(p, place.bar, -half)], 'medium'),
   );
 }
@@ -176,52 +178,6 @@ function neighbourRadii(
     );
     return meeting === undefined ? undefined : (meeting.stroke.diameter / 2) * scale;
   });
-}
-
-/** Joints without length: a band across the pipe. */
-function groovedPieces(layout: Layout, drawn: ShortenedLine, projection: Projection): readonly Piece[] {
-  return layout.frame.joints.flatMap((joint) => {
-    const [a, b] = [layout.frame.points[joint.from], layout.frame.points[joint.to]];
-    if (a === undefined || b === undefined || apart(a, b) > 2e-3) return [];
-    const at = drawn.place(a);
-    const touching = drawn.strokes.find((s) => apart(s.from, at) < 2e-3 || apart(s.to, at) < 2e-3);
-    const radius = ((touching?.stroke.diameter ?? 0.1) / 2) * projection.scale;
-    const p = project(projection, at);
-    const shapes = groovedShapes(
-      { from: p, to: p, bar: barDirection(projection, joint.axis), radius },
-      paperDirection(projection.view, joint.axis),
-    );
-    return [{ segments: [{ from: at, to: at }], radius, rank: 2, shapes }];
-  });
-}
-
-/** Ends of pipe that nothing holds: torn when the pipe goes on, closed by a line when it is blank. */
-function looseEndPieces(drawn: ShortenedLine, layout: Layout, projection: Projection): readonly Piece[] {
-  const nozzles = [layout.nozzles.suction.at, layout.nozzles.discharge.at];
-  return drawn.strokes.flatMap((s) =>
-    [
-      { at: s.to, inside: s.from },
-      { at: s.from, inside: s.to },
-    ].flatMap(({ at, inside }) => {
-      const taken = drawn.strokes.some(
-        (o) => o !== s && (apart(o.from, at) < 1e-3 || apart(o.to, at) < 1e-3),
-      );
-      const held = layout.supports.some(
-        (support) => support.kind === 'end' && apart(drawn.place(support.at), at) < 2e-3,
-      );
-      if (taken || held || nozzles.some((n) => apart(n, at) < 1e-3)) return [];
-      const way = paperDirection(projection.view, directionOf(subtract(at, between(at, inside, 0.1))));
-      const radius = (s.stroke.diameter / 2) * projection.scale;
-      return [
-        {
-          segments: [{ from: at, to: at }],
-          radius,
-          rank: 2,
-          shapes: tornEnd(project(projection, at), way, radius),
-        },
-      ];
-    }),
-  );
 }
 
 /** All parts of an installation by name, branches too. */

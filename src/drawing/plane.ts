@@ -151,25 +151,22 @@ function held(share: number): number {
   return share > 0 ? Math.min(1, share) : 0;
 }
 
+/** Whether two segments cross. @param a - end of the first [-] @param b - other end [-] @param c - end of the second [-] @param d - other end [-] @returns true when they do */
+export function segmentsCross(a: Xy, b: Xy, c: Xy, d: Xy): boolean {
+  const side = (p: Xy, q: Xy, r: Xy) => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
+  return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
+}
+
 /** Whether a segment passes through a box. @param a - end [-] @param b - end [-] @param box - box [-] @returns true when it does */
 export function segmentCrossesBox(a: Xy, b: Xy, box: Box): boolean {
-  let low = 0;
-  let high = 1;
-  const slabs: readonly (readonly [number, number, number, number])[] = [
-    [a[0], b[0] - a[0], box.left, box.right],
-    [a[1], b[1] - a[1], box.top, box.bottom],
-  ];
-  for (const [start, run, near, far] of slabs) {
-    if (Math.abs(run) < 1e-12) {
-      if (start < near || start > far) return false;
-      continue;
-    }
-    const one = (near - start) / run;
-    const two = (far - start) / run;
-    low = Math.max(low, Math.min(one, two));
-    high = Math.min(high, Math.max(one, two));
-  }
-  return low <= high;
+  if (Math.max(a[0], b[0]) < box.left || Math.min(a[0], b[0]) > box.right) return false;
+  if (Math.max(a[1], b[1]) < box.top || Math.min(a[1], b[1]) > box.bottom) return false;
+  // The boxes overlap: they cross unless all corners lie on one side of the segment's line.
+  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
+  const side = (x: number, y: number) => dx * (y - a[1]) - dy * (x - a[0]);
+  const [one, two] = [side(box.left, box.top), side(box.right, box.bottom)];
+  const [three, four] = [side(box.right, box.top), side(box.left, box.bottom)];
+  return Math.min(one, two, three, four) <= 0 && Math.max(one, two, three, four) >= 0;
 }
 
 /** Box grown on all sides. @param box - box [-] @param room - by how much [-] @returns box [-] */

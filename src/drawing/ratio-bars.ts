@@ -96,7 +96,7 @@ function resultOf(finding: Finding, units: UnitSystem): string {
 export function ratioBars(request: RatioBarsRequest): Drawing {
   const { units, width } = request;
   const { rows, left } = chosenRows(request.findings);
-  const nameRoom = Math.min(width * 0.46, Math.max(60, ...rows.map((f) => textWidth(nameOf(f), SIZE)))) + 4;
+  const nameRoom = Math.min(width * 0.54, Math.max(60, ...rows.map((f) => textWidth(nameOf(f), SIZE)))) + 4;
   const resultRoom = Math.max(34, ...rows.map((f) => textWidth(resultOf(f, units), SIZE, 'bold'))) + 6;
   const start = EDGE + nameRoom + 4;
   const top = Math.min(

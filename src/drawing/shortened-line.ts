@@ -6,6 +6,7 @@ import type { Vec3 } from '../model/conventions.js';
 import type { Layout, Stroke } from '../model/layout.js';
 import { add, between, scale, subtract } from '../model/vector.js';
 import { along, apart, nearestShare } from './space.js';
+import { strokeAxis } from './stroke-axis.js';
 
 /** A stroke as drawn. */
 export interface DrawnStroke {
@@ -15,6 +16,8 @@ export interface DrawnStroke {
   readonly to: Vec3;
   /** Centre of an arc as drawn [m]. */
   readonly centre?: Vec3;
+  /** Direction of travel along it, also where it has no length [-]. */
+  readonly axis: Vec3;
   /** True where the run is drawn shorter than it is. */
   readonly shortened: boolean;
 }
@@ -51,11 +54,18 @@ export function shortenedLine(layout: Layout, longest: number): ShortenedLine {
     const from = places[ends[0]] as Vec3;
     const shift = subtract(from, stroke.from);
     const shortened = isShortened(stroke, longest);
+    const axis = strokeAxis(stroke, layout.strokes);
     if (stroke.kind === 'arc')
-      return { stroke, from, to: add(stroke.to, shift), centre: add(stroke.centre, shift), shortened };
-    return { stroke, from, to: places[ends[1]] as Vec3, shortened };
+      return { stroke, from, to: add(stroke.to, shift), centre: add(stroke.centre, shift), axis, shortened };
+    return { stroke, from, to: places[ends[1]] as Vec3, axis, shortened };
   });
-  return { strokes, place: (at) => placeOn(strokes, at), anyShortened: strokes.some((s) => s.shortened) };
+  const placed = new WeakMap<Vec3, Vec3>();
+  const place = (at: Vec3): Vec3 => {
+    const before = placed.get(at) ?? placeOn(strokes, at);
+    placed.set(at, before);
+    return before;
+  };
+  return { strokes, place, anyShortened: strokes.some((s) => s.shortened) };
 }
 
 const isPump = (stroke: Stroke): boolean => stroke.kind === 'straight' && stroke.role === 'pump';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Shape } from '../../src/drawing/drawing.js';
 import { elevationDrawing, movementDrawing, ratioBars } from '../../src/drawing/index.js';
-import { exaggeration } from '../../src/drawing/movement.js';
+import { exaggeration } from '../../src/drawing/moved-line.js';
 import { branches, build, finding, fourHangers, longRiser } from './fixture.js';
 import { expectSound, textsOf } from './judge.js';
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { clippedSegment } from '../../src/drawing/clip.js';
+import { gasketEnd } from '../../src/drawing/gasket-end.js';
 import type { Label } from '../../src/drawing/label.js';
 import { placeLabels } from '../../src/drawing/label-placement.js';
 import { laidPieces, type Piece, paintOrder } from '../../src/drawing/paint-order.js';
@@ -8,6 +9,7 @@ import { boxesOverlap, boxInside, nearestApproach, segmentCrossesBox } from '../
 import { cornerViews, ISOMETRIC_SHARE, type Projection, project } from '../../src/drawing/projection.js';
 import { shortenedLine } from '../../src/drawing/shortened-line.js';
 import { arcPoints } from '../../src/drawing/space.js';
+import { strokeAxis } from '../../src/drawing/stroke-axis.js';
 import { fitText, textWidth } from '../../src/drawing/text-width.js';
 import { norm, subtract } from '../../src/model/vector.js';
 import { branches, build, fourHangers, longRiser } from './fixture.js';
@@ -206,4 +208,40 @@ test.each([
   ['ball', 'ball'],
 ])('a %s is drawn with the symbol %s', (name, symbol) => {
   expect(valveSymbol(name)).toBe(symbol);
+});
+
+describe('a stroke without length', () => {
+  const pipe = {
+    kind: 'straight',
+    name: 'a',
+    line: 'l',
+    from: [0, 0, 0],
+    to: [2, 0, 0],
+    diameter: 0.2,
+    points: ['p', 'q'],
+    role: 'pipe',
+  } as const;
+  const flange = { ...pipe, name: 'f', from: [2, 0, 0], to: [2, 0, 0], role: 'flange' } as const;
+  const bend = {
+    kind: 'arc',
+    name: 'b',
+    line: 'l',
+    from: [2, 0, 0],
+    to: [3, 0, 1],
+    centre: [2, 0, 1],
+    diameter: 0.2,
+    points: ['q', 'r'],
+  } as const;
+
+  test('lies as the pipe it is slipped over, or as the bend leaves it', () => {
+    expect(strokeAxis(flange, [pipe, flange])).toEqual([1, 0, 0]);
+    const [x, y, z] = strokeAxis(flange, [flange, bend]);
+    expect([x, y, z].map((v) => Math.abs(Math.round(v * 1e9) / 1e9))).toEqual([1, 0, 0]);
+  });
+
+  test('has its face where no pipe meets it', () => {
+    const long = { ...flange, to: [2.1, 0, 0] } as const;
+    expect(gasketEnd(long, [pipe, long])).toBe('to');
+    expect(gasketEnd({ ...long, from: [-0.1, 0, 0], to: [0, 0, 0] }, [pipe])).toBe('from');
+  });
 });
