@@ -50,6 +50,7 @@ export { startableLoadInertia, twoPoleRotorInertia } from './motor-inertia.js';
 export {
   greatestTorqueAssumed,
   leastMotorTorques,
+  lockedRotorCurrentAssumed,
   type MotorRatingQuery,
   type MotorTorqueShares,
 } from './motor-torque.js';

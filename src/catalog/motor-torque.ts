@@ -64,6 +64,22 @@ function cell(
   };
 }
 
+/**
+ * Locked-rotor current to reckon with where none is given, as a multiple of full-load current: the low end of the range
+ * of design B, with which a current limit leaves the most torque. It is an assumption, to be listed as one.
+ *
+ * @returns multiple of full-load current [-]
+ * @source nema-mg-1
+ */
+export function lockedRotorCurrentAssumed(): Catalogued {
+  return {
+    value: 6,
+    table: 'locked-rotor current of design B, 600 to 700 % of full load',
+    row: 'low end of the range',
+    citation: { source: 'nema-mg-1', clause: 'range of design B', confidence: 'two sources' },
+  };
+}
+
 /** Ratings up to which the higher of the two ceilings is taken [hp]. */
 const SMALL_MOTOR = 10;
 

@@ -7,8 +7,10 @@ import { resistingTorque, type StartingLoad } from './starting-load.js';
 export interface DriveStage {
   /** What drives: reduced voltage before a changeover, or what brings the set to its running speed. */
   readonly purpose: 'reduced' | 'full' | 'limited current' | 'ramp';
-  /** Torque on the shaft [N·m] at a speed [rad/s]. */
-  readonly torqueAt: (speed: number) => number;
+  /** Torque on the shaft [N·m] at a speed [rad/s] and a time since the start [s]. Later never means less. */
+  readonly torqueAt: (speed: number, time: number) => number;
+  /** Time after which the torque depends on speed alone [s]. */
+  readonly rise?: number;
   /** Speed at which the stage ends [rad/s]. */
   readonly to: number;
 }
@@ -31,7 +33,7 @@ const SPEEDS = 1000;
  *
  *     (V/V_n)² = min(1, (I/I_l)² (s² + s_b²) / (s² (1 + s_b²)))     current of an induction motor at slip s
  *
- * and a drive gives what its ramp asks, never more than its limit; where the limit holds it back the ramp waits:
+ * Its voltage may also rise with time, torque with the square of it. A drive gives what its ramp asks, never more than its limit; where the limit holds it back the ramp waits:
  *
  *     T = min(T_limit, J ω_n / t_ramp + T_load)
  *
@@ -46,22 +48,16 @@ export function driveStages(set: StartingSet, inertia?: number): readonly DriveS
   const { share } = startTorqueShare(method);
   const full = (speed: number) => motorTorqueAt(motor, speed);
   if (method.kind === 'variable-speed drive') {
-    if (!(method.rampTime > 0))
-      throw new EngineError('mechanics.out-of-range', { what: 'time of the ramp', value: method.rampTime });
+    checkRamp(method.ramp);
     const limit = share * motor.fullLoad;
-    const ramp = inertia === undefined ? limit : (inertia * load.runningSpeed) / method.rampTime;
+    const ramp = inertia === undefined ? limit : (inertia * load.runningSpeed) / method.ramp;
     const torqueAt = (speed: number) => Math.min(limit, ramp + resistingTorque(load, speed));
     return [{ purpose: 'ramp', torqueAt, to: STARTED * load.runningSpeed }];
   }
   const end = STARTED * settledSpeed(motor, load);
   if (method.kind === 'across the line') return [{ purpose: 'full', torqueAt: full, to: end }];
   if (method.kind === 'soft starter') {
-    const torqueAt = (speed: number) => full(speed) * voltageSquared(motor, share, speed);
-    const free = Math.min(end, freeSpeed(motor, share));
-    return [
-      { purpose: 'limited current', torqueAt, to: free },
-      { purpose: 'full', torqueAt: full, to: end },
-    ];
+    return softStages({ motor, share, end, ramp: method.ramp ?? 0 });
   }
   const reduced = (speed: number) => share * full(speed);
   const change =
@@ -99,6 +95,30 @@ export function settledSpeed(motor: MotorTorques, load: StartingLoad): number {
     else high = middle;
   }
   return low;
+}
+
+/** Limited current as far as it limits, then full voltage; both no faster than the ramp of the voltage. */
+function softStages(soft: {
+  readonly motor: MotorTorques;
+  readonly share: number;
+  readonly end: number;
+  readonly ramp: number;
+}): readonly DriveStage[] {
+  const { motor, share, end, ramp } = soft;
+  if (ramp !== 0) checkRamp(ramp);
+  const risen = (time: number) => (time < ramp ? (time / ramp) ** 2 : 1);
+  const limited = (speed: number, time: number) =>
+    motorTorqueAt(motor, speed) * Math.min(voltageSquared(motor, share, speed), risen(time));
+  const unlimited = (speed: number, time: number) => motorTorqueAt(motor, speed) * risen(time);
+  return [
+    { purpose: 'limited current', torqueAt: limited, to: Math.min(end, freeSpeed(motor, share)), rise: ramp },
+    { purpose: 'full', torqueAt: unlimited, to: end, rise: ramp },
+  ];
+}
+
+function checkRamp(ramp: number): void {
+  if (!(ramp > 0 && Number.isFinite(ramp)))
+    throw new EngineError('mechanics.out-of-range', { what: 'time of the ramp', value: ramp });
 }
 
 /** Speed from which the motor takes no more than the limit on full voltage: s² = share s_b² / (1 + s_b² − share). */

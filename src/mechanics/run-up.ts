@@ -55,19 +55,25 @@ export function runUp(start: RunUpCase): RunUp {
   let reached = 0;
   for (const stage of start.stages) {
     if (stage.to <= reached) continue;
-    const net = (at: number) => stage.torqueAt(at) - resistingTorque(load, at);
-    const step = stageTime(stage, inertia, net, reached, load) / STEPS;
+    const net: NetTorque = (at, when) => {
+      const left = stage.torqueAt(at, when) - resistingTorque(load, at);
+      // Friction holds a shaft that stands; it does not turn it backwards.
+      return at <= 0 ? Math.max(0, left) : left;
+    };
+    const quickest = stageTime(stage, inertia, reached, load);
+    const step = (quickest + Math.max(0, (stage.rise ?? 0) - now)) / STEPS;
     const record = () => {
       time.push(now);
       speed.push(reached);
-      netTorque.push(net(reached));
+      netTorque.push(net(reached, now));
     };
     record();
     for (let count = 0; reached < stage.to; count += 1) {
       if (count >= MOST_STEPS) throw stalled(stage, reached, load);
-      const next = advanced(reached, step, inertia, net);
+      const advance = (taken: number) => advanced({ speed: reached, time: now }, taken, inertia, net);
+      const next = advance(step);
       const last = next >= stage.to;
-      const taken = last ? timeTo(stage.to, reached, step, inertia, net) : step;
+      const taken = last ? timeTo(stage.to, step, advance) : step;
       now += taken;
       reached = last ? stage.to : next;
       record();
@@ -76,41 +82,40 @@ export function runUp(start: RunUpCase): RunUp {
   return { time, speed, netTorque, duration: now, ...summary(time, speed, netTorque, inertia) };
 }
 
-/** One Runge-Kutta step of J dω/dt = net(ω). */
-function advanced(speed: number, step: number, inertia: number, net: (speed: number) => number): number {
-  const first = net(speed) / inertia;
-  const second = net(speed + (step / 2) * first) / inertia;
-  const third = net(speed + (step / 2) * second) / inertia;
-  const fourth = net(speed + step * third) / inertia;
-  return speed + (step / 6) * (first + 2 * second + 2 * third + fourth);
+/** Torque left to speed up the rotor [N·m] at a speed [rad/s] and time [s]. */
+type NetTorque = (speed: number, time: number) => number;
+
+/** Speed after one Runge-Kutta step of J dω/dt = net(ω, t). */
+function advanced(
+  from: { readonly speed: number; readonly time: number },
+  step: number,
+  inertia: number,
+  net: NetTorque,
+): number {
+  const { speed, time } = from;
+  const half = step / 2;
+  const first = net(speed, time) / inertia;
+  const second = net(speed + half * first, time + half) / inertia;
+  const third = net(speed + half * second, time + half) / inertia;
+  const fourth = net(speed + step * third, time + step) / inertia;
+  return Math.max(0, speed + (step / 6) * (first + 2 * second + 2 * third + fourth));
 }
 
 /** Part of a step after which a speed is met, by halving. */
-function timeTo(
-  target: number,
-  speed: number,
-  step: number,
-  inertia: number,
-  net: (speed: number) => number,
-): number {
+function timeTo(target: number, step: number, advance: (taken: number) => number): number {
   let low = 0;
   let high = step;
   for (let round = 0; round < 60; round += 1) {
     const middle = (low + high) / 2;
-    if (advanced(speed, middle, inertia, net) < target) low = middle;
+    if (advance(middle) < target) low = middle;
     else high = middle;
   }
   return high;
 }
 
-/** Time a stage takes by the rule of the middle over its speeds, t = ∫ J dω / T_net; refused where none is left. */
-function stageTime(
-  stage: DriveStage,
-  inertia: number,
-  net: (speed: number) => number,
-  from: number,
-  load: StartingLoad,
-): number {
+/** Time a stage takes with nothing left to rise, t = ∫ J dω / T_net by the rule of the middle; refused where none is left. */
+function stageTime(stage: DriveStage, inertia: number, from: number, load: StartingLoad): number {
+  const net = (at: number) => stage.torqueAt(at, Number.POSITIVE_INFINITY) - resistingTorque(load, at);
   const width = (stage.to - from) / STEPS;
   if (!(net(from) > 0)) throw stalled(stage, from, load);
   let sum = 0;

@@ -22,13 +22,15 @@ export type StartMethod =
       readonly currentLimit: number;
       /** Locked-rotor current of the motor over full-load current [-]. */
       readonly lockedRotorCurrent: number;
+      /** Time in which the voltage rises evenly from nothing; without it the limit stands at once [s]. */
+      readonly ramp?: number;
     }
   | {
       readonly kind: 'variable-speed drive';
       /** Limit of the torque over full-load torque [-]. */
       readonly torqueLimit: number;
       /** Time of the ramp from standstill to running speed [s]. */
-      readonly rampTime: number;
+      readonly ramp: number;
     };
 
 /** Torque at standstill by the way of starting. */

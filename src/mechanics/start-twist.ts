@@ -50,7 +50,7 @@ export interface TwistBound {
   /** Speed at which that acts [rad/s]. */
   readonly underwaySpeed: number;
   /** What makes the largest. */
-  readonly governs: 'standstill' | 'breakdown less load' | 'changeover' | 'torque limit';
+  readonly governs: 'standstill' | 'breakdown less load' | 'changeover' | 'current limit' | 'torque limit';
 }
 
 /** A motor that pulls as hard at breakdown gains a hair just after standstill; that still counts as standstill [-]. */
@@ -62,7 +62,7 @@ const SPEEDS = 2000;
 /**
  * Largest twist of a start where the inertia is not known. J dω/dt is the motor's torque less the load's, and both
  * depend on speed alone: inertia stretches the time and leaves the peak as it is. Under a drive the ramp would need the
- * inertia; without it the torque limit bounds the twist.
+ * inertia; without it the torque limit bounds the twist. A ramp of the voltage is taken as over.
  *
  *     largest = max over speed of (T_motor − T_water − T_friction)
  *
@@ -89,7 +89,9 @@ export function twistBound(set: StartingSet): TwistBound {
     }
     from = stage.to;
   }
-  const later = atChangeover ? 'changeover' : 'breakdown less load';
+  // A soft starter has no changeover: its torque peaks where the current falls below the limit.
+  const stepped = set.method.kind === 'soft starter' ? 'current limit' : 'changeover';
+  const later = atChangeover ? stepped : 'breakdown less load';
   const governs =
     set.method.kind === 'variable-speed drive'
       ? 'torque limit'
@@ -100,7 +102,7 @@ export function twistBound(set: StartingSet): TwistBound {
 }
 
 function netAt(set: StartingSet, stage: DriveStage | undefined, speed: number): number {
-  return (stage?.torqueAt(speed) ?? 0) - resistingTorque(set.load, speed);
+  return (stage?.torqueAt(speed, Number.POSITIVE_INFINITY) ?? 0) - resistingTorque(set.load, speed);
 }
 
 /** Swirl of the streams through the nozzles of a set. */

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import {
   greatestTorqueAssumed,
   leastMotorTorques,
+  lockedRotorCurrentAssumed,
   startableLoadInertia,
   synchronousSpeed,
   twoPoleRotorInertia,
@@ -113,11 +114,12 @@ test('every value prints its source', () => {
     found?.lockedRotor,
     found?.breakdown,
     greatestTorqueAssumed({ power: 7500 }),
+    lockedRotorCurrentAssumed(),
     twoPoleRotorInertia({ power: 7500 }),
     startableLoadInertia({ power: 7500, synchronousSpeed: 1800 * RPM }),
   ];
   for (const value of values) {
     if (value === undefined) throw new Error('a value is missing');
-    expect(citationText(value.citation)).toMatch(/\), .+, (read|memory)$/);
+    expect(citationText(value.citation)).toMatch(/\), .+, (read|memory|two sources)$/);
   }
 });

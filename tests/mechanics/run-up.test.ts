@@ -47,20 +47,36 @@ test('a lightly loaded set settles above full-load speed and a full one at it', 
 
 test('a drive follows its ramp while its limit allows', () => {
   const start = run(drive);
-  expect(start.duration).toBeCloseTo(0.999 * drive.rampTime, 3);
-  expect(start.largestNetTorque).toBeCloseTo((INERTIA * load.runningSpeed) / drive.rampTime, 9);
+  expect(start.duration).toBeCloseTo(0.999 * drive.ramp, 3);
+  expect(start.largestNetTorque).toBeCloseTo((INERTIA * load.runningSpeed) / drive.ramp, 9);
 });
 
 test('a drive at its limit takes longer than its ramp', () => {
-  const quick = { ...drive, rampTime: 0.2 };
+  const quick = { ...drive, ramp: 0.2 };
   const start = run(quick);
-  expect(start.duration).toBeGreaterThan(quick.rampTime);
+  expect(start.duration).toBeGreaterThan(quick.ramp);
   expect(start.largestNetTorque).toBeCloseTo(drive.torqueLimit * motor.fullLoad - load.friction, 9);
 });
 
 test('a soft starter holds the torque at standstill by the square of the current', () => {
   const start = run(softStarter);
   expect(start.netTorque[0]).toBeCloseTo((4 / 6.5) ** 2 * motor.lockedRotor - load.friction, 9);
+});
+
+test('a soft starter with a ramp begins with nothing, takes longer and never exceeds its limit', () => {
+  const start = run({ ...softStarter, ramp: 4 });
+  const unramped = run(softStarter);
+  expect(start.netTorque[0]).toBe(0);
+  expect(start.duration).toBeGreaterThan(unramped.duration + 1);
+  expect(start.largestNetTorque).toBeLessThan(unramped.largestNetTorque);
+  expect(Math.abs(start.work / start.kineticEnergy - 1)).toBeLessThan(1e-4);
+  expect(Math.min(...start.speed)).toBe(0);
+});
+
+test('a ramp of next to no time changes nothing', () => {
+  const start = run({ ...softStarter, ramp: 1e-6 });
+  // The ramp hides in the first of 2000 steps, whose first of six parts then sees no torque.
+  expect(Math.abs(start.duration / run(softStarter).duration - 1)).toBeLessThan(1 / 6 / 2000);
 });
 
 test('at the changeover the torque jumps and the speed does not', () => {

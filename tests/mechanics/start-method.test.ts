@@ -32,7 +32,7 @@ test.each<StartMethod>([
   { kind: 'autotransformer', tap: 0 },
   { kind: 'soft starter', currentLimit: Number.NaN, lockedRotorCurrent: 6 },
   { kind: 'soft starter', currentLimit: 3, lockedRotorCurrent: -6 },
-  { kind: 'variable-speed drive', torqueLimit: 0, rampTime: 5 },
+  { kind: 'variable-speed drive', torqueLimit: 0, ramp: 5 },
 ])('%o is refused', (method) => {
   expect(() => startTorqueShare(method)).toThrow(expect.objectContaining({ code: 'mechanics.out-of-range' }));
 });

@@ -66,6 +66,13 @@ test('a changeover can twist more than the start itself', () => {
   );
 });
 
+test('a soft starter twists most where the current falls below its limit', () => {
+  const bound = twistBound(started(softStarter));
+  expect(bound.governs).toBe('current limit');
+  expect(bound.largest).toBeGreaterThan(bound.atStandstill);
+  expect(bound.largest).toBeLessThan(twistBound(started(across)).largest);
+});
+
 test('a drive is bounded by its torque limit, whatever the ramp', () => {
   const bound = twistBound(started(drive));
   expect(bound).toMatchObject({ governs: 'torque limit' });

@@ -13,5 +13,5 @@ export const load = { runningSpeed: 1765 * RPM, dutyTorque: 0.9 * motor.fullLoad
 export const started = (method: StartingSet['method']): StartingSet => ({ motor, load, method });
 
 export const softStarter = { kind: 'soft starter', currentLimit: 4, lockedRotorCurrent: 6.5 } as const;
-export const drive = { kind: 'variable-speed drive', torqueLimit: 1.2, rampTime: 5 } as const;
+export const drive = { kind: 'variable-speed drive', torqueLimit: 1.2, ramp: 5 } as const;
 export const wyeDelta = { kind: 'wye-delta', changeover: 0.7 } as const;
