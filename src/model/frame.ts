@@ -125,7 +125,12 @@ export interface Restraint {
   /** Length of a rod that swings: holds sideways by load over length once loaded [m]. */
   readonly swingLength?: number;
   /** Loads at which a spring has used up its travel and becomes rigid: top-out and bottom-out [N]. */
-  readonly travel?: { readonly least: number; readonly most: number };
+  readonly travel?: {
+    /** [N] */
+    readonly least: number;
+    /** [N] */
+    readonly most: number;
+  };
 }
 
 /** Something that holds one point. */

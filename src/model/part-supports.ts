@@ -10,7 +10,13 @@ const AXES: readonly Vec3[] = [
   [0, 0, 1],
 ];
 
-/** A restraint that holds rigidly both ways, to be changed where the support differs. */
+/**
+ * A restraint that holds rigidly both ways, to be changed where the support differs.
+ *
+ * @param direction - unit vector [-]
+ * @param acts - on translation or on rotation
+ * @returns the restraint, stiffness infinite [N/m] or [N·m/rad]
+ */
 export function rigidRestraint(direction: Vec3, acts: Restraint['acts'] = 'translation'): Restraint {
   return {
     direction,
