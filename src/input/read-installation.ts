@@ -13,6 +13,9 @@ import { fileSchema } from './schema/file-schema.js';
 import { schemaDrafts, told } from './schema-drafts.js';
 import { sourcesOf } from './sources-of.js';
 
+/** A file is read once: compiling the schema first would take longer than walking it. */
+const ONE_PASS = { jitless: true } as const;
+
 /** What reading gave: an installation with warnings, or issues. */
 export type ReadInstallation =
   | { readonly ok: true; readonly installation: Installation; readonly warnings: readonly Issue[] }
@@ -45,7 +48,7 @@ export function readInstallation(text: string, options: { readonly file?: string
   const isTooMuch = written.some(
     ({ code }) => code === 'input.too-many-parts' || code === 'input.walk-too-deep',
   );
-  const parsed = isTooMuch ? undefined : fileSchema.safeParse(read.content);
+  const parsed = isTooMuch ? undefined : fileSchema.safeParse(read.content, ONE_PASS);
   if (!parsed?.success) {
     const faults = parsed ? schemaDrafts(parsed.error.issues, read.content, fileSchema) : [];
     const further = parsed ? lookFurther(read.content, faults) : [];

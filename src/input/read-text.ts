@@ -1,5 +1,6 @@
 /** From text to plain data with places: the YAML reader, bounded. */
 import {
+  Composer,
   type Document,
   isAlias,
   isCollection,
@@ -9,12 +10,12 @@ import {
   isScalar,
   LineCounter,
   type Node,
-  parseDocument,
+  Parser,
   type YAMLError,
 } from 'yaml';
 import type { Place } from '../issues/issue.js';
 import { type Draft, type Path, pathText } from './draft.js';
-import { nestsDeeperThan } from './nesting.js';
+import { boundedTokens } from './nesting.js';
 
 /** Longest file read [characters]; the largest sample has some six thousand. */
 const LONGEST_FILE = 1_048_576;
@@ -50,8 +51,8 @@ export function readText(text: string, file?: string): ReadText {
     return stop('input.file-too-large', { found: text.length, most: LONGEST_FILE });
   if (text.includes('\0')) return stop('input.not-text');
   try {
-    if (nestsDeeperThan(text, DEEPEST_COUNT)) return stop('input.too-deep', { most: DEEPEST_NESTING });
-    return readDocument(text, top, stop);
+    const tokens = boundedTokens(text, DEEPEST_COUNT);
+    return tokens ? readDocument(text, tokens, top, stop) : stop('input.too-deep', { most: DEEPEST_NESTING });
   } catch (error) {
     if (error instanceof ReferenceError) return stop('input.too-many-aliases', { most: MOST_ALIASES });
     return stop('input.not-yaml', {
@@ -62,18 +63,12 @@ export function readText(text: string, file?: string): ReadText {
 
 function readDocument(
   text: string,
+  tokens: readonly string[],
   top: Place,
   stop: (code: string, data?: Draft['data']) => ReadText,
 ): ReadText {
   const lines = new LineCounter();
-  const document = parseDocument(text, {
-    version: '1.2',
-    schema: 'core',
-    uniqueKeys: true,
-    lineCounter: lines,
-    prettyErrors: false,
-    logLevel: 'error',
-  });
+  const [document, second] = composed(text, tokens, lines);
   const placeAt = (offset: number, path: Path): Place => {
     const { line, col } = lines.linePos(Math.min(offset, text.length));
     return { ...top, line: Math.max(1, line), column: Math.max(1, col), path: pathText(path) };
@@ -88,6 +83,8 @@ function readDocument(
     place: placeAt(error.pos[0], []),
   }));
   const placeOf = (path: Path, at: Draft['at']): Place => placeAt(offsetOf(document, path, at), path);
+  if (second)
+    faults.push({ code: 'input.many-documents', data: {}, place: placeAt(second.range?.[0] ?? 0, []) });
   if (faults.length > 0) return { content: undefined, faults, placeOf };
   if (isTooDeep(document.contents)) return stop('input.too-deep', { most: DEEPEST_NESTING });
   const content: unknown = document.toJS({ maxAliasCount: MOST_ALIASES });
@@ -95,10 +92,24 @@ function readDocument(
   return { content, faults: [], placeOf };
 }
 
+/** The documents of a text, the first of which is always there. */
+function composed(
+  text: string,
+  tokens: readonly string[],
+  lines: LineCounter,
+): readonly [Document, ...Document[]] {
+  const parser = new Parser(lines.addNewLine);
+  const composer = new Composer({ version: '1.2', schema: 'core', uniqueKeys: true });
+  lines.addNewLine(0);
+  const parts = [...tokens.flatMap((token) => [...parser.next(token)]), ...parser.end()];
+  const [first, ...rest] = composer.compose(parts, true, text.length);
+  if (!first) throw new TypeError('the reader gave no document');
+  return [first, ...rest];
+}
+
 function yamlFault(error: YAMLError): { readonly code: string; readonly data: Draft['data'] } {
   if (error.code === 'DUPLICATE_KEY') return { code: 'input.key-twice', data: {} };
   if (error.code === 'TAG_RESOLVE_FAILED') return { code: 'input.tag', data: {} };
-  if (error.code === 'MULTIPLE_DOCS') return { code: 'input.many-documents', data: {} };
   if (error.code === 'TAB_AS_INDENT') return { code: 'input.tab', data: {} };
   return { code: 'input.not-yaml', data: { reason: error.message.split('\n')[0] ?? '' } };
 }

@@ -1,5 +1,5 @@
 import type { Dimension } from './dimension.js';
-import { conversionFactor } from './mathjs.js';
+import { conversionFactor } from './unit-library.js';
 
 /** Units a dimension may be written in: how a user writes it, and the expression handed to the library. */
 interface DimensionUnits {

@@ -34,8 +34,11 @@ export function map<Shape extends z.ZodRawShape>(shape: Shape): z.ZodObject<Shap
  * @returns schema that gives trimmed text [-]
  */
 export function text() {
-  return z.union([z.string().trim().min(1).max(LONGEST_TEXT), z.number()]).transform(String);
+  return anyText;
 }
+
+// Made once: a schema costs more to make than to use.
+const anyText = z.union([z.string().trim().min(1).max(LONGEST_TEXT), z.number()]).transform(String);
 
 /**
  * One of a few words.

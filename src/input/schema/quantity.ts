@@ -16,6 +16,16 @@ const QUANTITY_PATTERN = '^\\s*[+\\-−]?\\s*[0-9.½⅓⅔¼¾⅛⅜⅝⅞].*$';
  * @returns schema that gives the value in the SI unit of the dimension [-]
  */
 export function quantity(dimension: Dimension, range: Range = 'any') {
+  const key = `${dimension} ${range}`;
+  const made = quantities.get(key) ?? makeQuantity(dimension, range);
+  quantities.set(key, made);
+  return made;
+}
+
+/** Schemas made so far: one costs more to make than to use, and a file has some hundred fields of few kinds. */
+const quantities = new Map<string, ReturnType<typeof makeQuantity>>();
+
+function makeQuantity(dimension: Dimension, range: Range) {
   return written(dimension).transform((found, context) =>
     readQuantity(String(found), dimension, range, context),
   );
