@@ -1,20 +1,28 @@
 import type { ConditionResponse, Response } from '../mechanics/response.js';
 
-/** Order in which conditions are printed; others follow by name. */
+/** Conditions of service, in the order a reader expects. Upsets and starts have tables of their own. */
 const ORDER = ['empty', 'filled', 'test', 'running', 'hot', 'cold'];
 
 /**
- * The solved conditions in the order a reader expects: from the empty line to the extremes of temperature.
+ * The solved conditions of service in the order a reader expects: from the empty line to the extremes of temperature.
  *
  * @param response - solved conditions
  * @returns conditions in printing order
  */
 export function orderedConditions(response: Response): readonly ConditionResponse[] {
-  const place = (name: string): number => {
-    const at = ORDER.indexOf(name);
-    return at < 0 ? ORDER.length : at;
-  };
-  return Object.values(response.conditions).sort(
-    (a, b) => place(a.name) - place(b.name) || (a.name < b.name ? -1 : a.name > b.name ? 1 : 0),
-  );
+  return ORDER.flatMap((name) => response.conditions[name] ?? []);
+}
+
+/**
+ * Every solved condition: those of service first, then upsets and starts in the order they were solved.
+ *
+ * @param response - solved conditions
+ * @returns conditions in printing order
+ */
+export function everyCondition(response: Response): readonly ConditionResponse[] {
+  const service = orderedConditions(response);
+  return [
+    ...service,
+    ...Object.values(response.conditions).filter((condition) => !service.includes(condition)),
+  ];
 }

@@ -74,10 +74,10 @@ describe.each(['us', 'si'] as const)('worked calculations in %s units', (units) 
     const principal = all.find((one) => one.id === 'calculation-nozzle-principal-stress');
     const given = (symbol: string) =>
       numberIn(principal?.where.find((value) => value.symbol === symbol)?.value ?? '');
-    const before = (id: string) =>
+    const stepResult = (id: string) =>
       numberIn(all.find((one) => one.id === id)?.result.replace(/^\S+ = /, '') ?? '');
-    expect(Math.abs(before('nozzle-normal-stress') / given('S') - 1)).toBeLessThan(1e-4);
-    expect(Math.abs(before('nozzle-shear-stress') / given('T') - 1)).toBeLessThan(1e-4);
+    expect(Math.abs(stepResult('nozzle-normal-stress') / given('S') - 1)).toBeLessThan(1e-4);
+    expect(Math.abs(stepResult('nozzle-shear-stress') / given('T') - 1)).toBeLessThan(1e-4);
   });
 
   test('a limit stands in the unit of the result it is compared with', () => {
