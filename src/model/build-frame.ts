@@ -1,19 +1,23 @@
 import type { Installation } from '../input/installation.js';
 import type { Frame, FrameMaterial } from './frame.js';
 import { addPieces } from './frame-pieces.js';
+import type { PlacedSupport } from './layout.js';
 import { operatingConditions } from './operating-conditions.js';
 import { pumpSupport } from './part-supports.js';
 import type { Pieces } from './pieces.js';
 import { type PlacedPart, placeLine } from './place-parts.js';
+import { placedSupports } from './placed-supports.js';
 import { pointNames } from './point-names.js';
 import { pumpBodies, pumpPoints } from './pump-body.js';
 import { stiffEnds } from './stiff-ends.js';
+import { upsetConditions } from './upset-conditions.js';
 
 /** The frame with what it was made from. */
 export interface BuiltFrame {
   readonly frame: Frame;
   readonly placed: readonly PlacedPart[];
   readonly pieces: Pieces;
+  readonly supports: readonly PlacedSupport[];
 }
 
 /**
@@ -47,6 +51,10 @@ export function buildFrameParts(installation: Installation): BuiltFrame {
     return parts;
   });
 
+  const supports = placedSupports(installation, placed);
+  const operating = operatingConditions(installation, pieces.supports);
+  const filled = operating.find((condition) => condition.name === 'filled');
+  const upset = filled === undefined ? [] : upsetConditions(installation, filled, supports);
   const frame: Frame = {
     points: pieces.points,
     materials: frameMaterials(installation),
@@ -54,10 +62,10 @@ export function buildFrameParts(installation: Installation): BuiltFrame {
     bodies: pieces.bodies,
     joints: pieces.joints,
     supports: pieces.supports,
-    conditions: operatingConditions(installation, pieces.supports),
+    conditions: [...operating, ...upset],
     installationTemperature: installation.service.installationTemperature.value,
   };
-  return { frame, placed, pieces };
+  return { frame, placed, pieces, supports };
 }
 
 /**

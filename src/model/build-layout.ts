@@ -5,7 +5,6 @@ import type { Layout, PlacedBend, PlacedNozzle, PlacedTee } from './layout.js';
 import type { PlacedPart } from './place-parts.js';
 import { placedFlangeJoints } from './placed-flange-joints.js';
 import { placedSpans } from './placed-spans.js';
-import { placedSupports } from './placed-supports.js';
 import { placedWeights } from './placed-weights.js';
 import { strokes } from './strokes.js';
 import { teeIntensification } from './tee-factors.js';
@@ -21,7 +20,7 @@ import { add } from './vector.js';
  */
 export function buildLayout(installation: Installation): Layout {
   const built = buildFrameParts(installation);
-  const supports = placedSupports(installation, built.placed);
+  const { supports } = built;
   const every = everyPart(built.placed);
   return {
     frame: built.frame,

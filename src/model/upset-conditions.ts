@@ -49,7 +49,7 @@ export function upsetConditions(
     pressure: 0,
     drained: ['pump', ...installation.lines.map((line) => `${line.name}, pump side`)],
     removed: ['pump', 'motor'],
-    absent: ['pump base'],
+    absent: supports.some((support) => support.kind === 'pump base') ? ['pump base'] : [],
   };
   const motorOff: FrameCondition = { ...filled, name: 'motor-off', whatIf: true, removed: ['motor'] };
   const slack = nearPump(supports).map(

@@ -26,3 +26,18 @@ export function everyCondition(response: Response): readonly ConditionResponse[]
     ...Object.values(response.conditions).filter((condition) => !service.includes(condition)),
   ];
 }
+
+/** Conditions that fit beside each other in a table of a page's width. */
+const MOST_COLUMNS = 6;
+
+/**
+ * Cuts conditions into groups that fit the width of a page, as even as can be.
+ *
+ * @param conditions - in printing order
+ * @returns groups in the same order
+ */
+export function columnGroups<Condition>(conditions: readonly Condition[]): readonly (readonly Condition[])[] {
+  const groups = Math.ceil(conditions.length / MOST_COLUMNS);
+  const each = Math.ceil(conditions.length / Math.max(1, groups));
+  return Array.from({ length: groups }, (_, index) => conditions.slice(index * each, (index + 1) * each));
+}
