@@ -1,5 +1,5 @@
 import { citationOf, givenIn } from './citation-of.js';
-import { solvedConditions } from './conditions.js';
+import { judgedConditions } from './conditions.js';
 import { defineCheck } from './define-check.js';
 import { supportForce } from './support-force.js';
 
@@ -23,7 +23,7 @@ export const attachmentLoad = defineCheck({
     }),
   at: ({ mark }) => mark,
   readings: ({ mark, rating }, subject) =>
-    solvedConditions(subject).map((condition) => ({
+    judgedConditions(subject).map((condition) => ({
       kind: 'compared' as const,
       condition: condition.name,
       demand: supportForce(condition, mark),

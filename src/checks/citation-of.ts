@@ -13,7 +13,7 @@ export function citationOf(sourced: Sourced, otherwise: Citation): Citation {
   const { origin } = sourced;
   switch (origin.kind) {
     case 'given':
-      return givenIn(origin.path);
+      return givenIn(origin.document ?? origin.path);
     case 'catalogue':
     case 'computed':
       return origin.citation;

@@ -44,3 +44,24 @@ export function operatingOnly(subject: Subject): readonly SolvedCondition[] {
 export function pressurisedOnly(subject: Subject): readonly SolvedCondition[] {
   return solvedConditions(subject).filter(({ name }) => OPERATING.includes(name) || name === 'test');
 }
+
+/**
+ * Conditions that really come to pass: all but those that ask what a slack hanger would do, which have a check of
+ * their own.
+ *
+ * @param subject - layout with its frame, and response
+ * @returns those that are there, in the order of the frame
+ */
+export function judgedConditions(subject: Subject): readonly SolvedCondition[] {
+  return solvedConditions(subject).filter(({ name }) => !name.startsWith('slack-'));
+}
+
+/**
+ * Conditions that come to pass with the whole pump in its place: service, test, starts and sideways loads.
+ *
+ * @param subject - layout with its frame, and response
+ * @returns those that are there, in the order of the frame
+ */
+export function withPumpInPlace(subject: Subject): readonly SolvedCondition[] {
+  return judgedConditions(subject).filter(({ acts }) => acts.removed.length === 0);
+}

@@ -31,7 +31,7 @@ export interface NozzleLoadRow {
 }
 
 /**
- * Loads on both nozzles in every condition, as the pipe acts on the pump, in plan axes and in nozzle axes.
+ * Loads on both nozzles in every condition with the pump in place, as the pipe acts on the pump, in plan axes and in nozzle axes.
  *
  * @param subject - layout with its frame, and response
  * @returns one row per condition and nozzle, suction first; empty where the frame has no pump body
@@ -41,7 +41,8 @@ export function nozzleLoadRows(subject: Subject): readonly NozzleLoadRow[] {
   const both = [nozzles.suction, nozzles.discharge];
   const pump = frame.bodies.find(({ points }) => both.every(({ point }) => points.includes(point)));
   if (pump === undefined) return [];
-  return solvedConditions(subject).flatMap(({ name, acts, solved }) =>
+  const standing = solvedConditions(subject).filter(({ acts }) => !acts.removed.includes(pump.name));
+  return standing.flatMap(({ name, acts, solved }) =>
     both.map((nozzle) => {
       const plan = wrenchOnBody(frame, acts, solved, pump.name, nozzle.point);
       return { condition: name, nozzle: nozzle.which, plan, own: nozzleAxisLoads(plan, nozzle) };

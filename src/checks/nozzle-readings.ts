@@ -1,5 +1,6 @@
 import type { NozzleAllowance } from '../input/installation.js';
 import type { PlacedNozzle } from '../model/layout.js';
+import { withPumpInPlace } from './conditions.js';
 import type { Reading } from './define-check.js';
 import type { Calculation, Subject } from './finding.js';
 import type { NozzleLimits } from './nozzle-limits.js';
@@ -24,14 +25,15 @@ const COMPONENTS: readonly NozzleComponent[] = [
 ];
 
 /**
- * Load rows of one nozzle in all conditions.
+ * Load rows of one nozzle in the conditions that are judged: those that come to pass with the whole pump in place.
  *
  * @param nozzle - the nozzle
  * @param subject - layout and response
  * @returns rows in the order of the conditions
  */
 export function rowsOf(nozzle: PlacedNozzle, subject: Subject): readonly NozzleLoadRow[] {
-  return nozzleLoadRows(subject).filter((row) => row.nozzle === nozzle.which);
+  const judged = new Set(withPumpInPlace(subject).map(({ name }) => name));
+  return nozzleLoadRows(subject).filter((row) => row.nozzle === nozzle.which && judged.has(row.condition));
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { Citation } from '../sources/index.js';
 import { citationOf } from './citation-of.js';
-import { solvedConditions } from './conditions.js';
+import { judgedConditions } from './conditions.js';
 import { defineCheck } from './define-check.js';
 import { supportForce } from './support-force.js';
 
@@ -29,7 +29,7 @@ export const rodLoad = defineCheck({
     const rods = support.part?.rods;
     const count = rods?.count ?? 1;
     const rating = rods?.rating;
-    return solvedConditions(subject).map((condition) => {
+    return judgedConditions(subject).map((condition) => {
       const load = supportForce(condition, support.mark);
       return {
         kind: 'compared' as const,

@@ -1,6 +1,6 @@
 import type { PlacedSupport } from '../model/layout.js';
 import { citationOf, givenIn } from './citation-of.js';
-import { operatingOnly, type SolvedCondition, solvedConditions } from './conditions.js';
+import { judgedConditions, operatingOnly, type SolvedCondition } from './conditions.js';
 import { defineCheck, type Reading } from './define-check.js';
 import type { Subject } from './finding.js';
 import { supportForce } from './support-force.js';
@@ -34,7 +34,7 @@ function isRated({ part }: PlacedSupport): boolean {
 function ratingReadings({ mark, part }: PlacedSupport, subject: Subject): readonly Reading[] {
   const rating = part?.rating;
   if (rating === undefined) return [];
-  return solvedConditions(subject).map((condition) => ({
+  return judgedConditions(subject).map((condition) => ({
     kind: 'compared',
     condition: condition.name,
     label: 'rating',

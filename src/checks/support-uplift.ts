@@ -2,7 +2,7 @@ import type { Vec3 } from '../model/conventions.js';
 import type { Restraint } from '../model/frame.js';
 import type { PlacedSupport } from '../model/layout.js';
 import type { Citation } from '../sources/index.js';
-import { type SolvedCondition, solvedConditions } from './conditions.js';
+import { type SolvedCondition, withPumpInPlace } from './conditions.js';
 import { defineCheck, type Reading } from './define-check.js';
 import type { Subject } from './finding.js';
 import { frameSupport } from './weight-supports.js';
@@ -33,7 +33,7 @@ export const supportUplift = defineCheck({
     subject.layout.supports.filter((support) => oneWayRestraints(support, subject).length > 0),
   at: ({ mark }) => mark,
   readings: (support, subject) =>
-    solvedConditions(subject).flatMap((condition) =>
+    withPumpInPlace(subject).flatMap((condition) =>
       oneWayRestraints(support, subject).flatMap((restraint) => reading(condition, support, restraint)),
     ),
 });
