@@ -31,13 +31,19 @@ export function everyCondition(response: Response): readonly ConditionResponse[]
 const MOST_COLUMNS = 6;
 
 /**
- * Cuts conditions into groups that fit the width of a page, as even as can be.
+ * Cuts conditions into groups that fit the width of a page: those of service first, then the others, as even as can be.
  *
  * @param conditions - in printing order
- * @returns groups in the same order
+ * @returns groups in the same order, none of them empty
  */
-export function columnGroups<Condition>(conditions: readonly Condition[]): readonly (readonly Condition[])[] {
-  const groups = Math.ceil(conditions.length / MOST_COLUMNS);
-  const each = Math.ceil(conditions.length / Math.max(1, groups));
-  return Array.from({ length: groups }, (_, index) => conditions.slice(index * each, (index + 1) * each));
+export function columnGroups<Condition extends { readonly name: string }>(
+  conditions: readonly Condition[],
+): readonly (readonly Condition[])[] {
+  const inService = (condition: Condition): boolean => ORDER.includes(condition.name);
+  const service = conditions.filter(inService);
+  const others = conditions.filter((condition) => !inService(condition));
+  const tables = Math.ceil(others.length / MOST_COLUMNS);
+  const each = Math.ceil(others.length / Math.max(1, tables));
+  const cut = Array.from({ length: tables }, (_, index) => others.slice(index * each, (index + 1) * each));
+  return [service, ...cut].filter((group) => group.length > 0);
 }

@@ -5,7 +5,7 @@ import { EngineError } from '../issues/issue.js';
 import type { ConditionResponse } from '../mechanics/response.js';
 import type { Wrench } from '../model/conventions.js';
 import { citationText } from '../sources/index.js';
-import { orderedConditions } from './condition-order.js';
+import { everyCondition } from './condition-order.js';
 import type { ResultsFile } from './results-schema.js';
 
 /**
@@ -31,7 +31,7 @@ export function resultsFile(
     verdict: subject.verdict,
     pump: { mark: installation.pump.mark },
     conditions: Object.fromEntries(
-      orderedConditions(response).map((condition) => [condition.name, conditionResults(condition, loads)]),
+      everyCondition(response).map((condition) => [condition.name, conditionResults(condition, loads)]),
     ),
     weights: layout.weights.map((row) => ({
       part: row.part,

@@ -1,4 +1,5 @@
-import { orderedConditions } from '../condition-order.js';
+import { STANDARD_GRAVITY } from '../../model/conventions.js';
+import { everyCondition } from '../condition-order.js';
 import type { ReportContext, View } from '../context.js';
 
 /**
@@ -10,7 +11,7 @@ import type { ReportContext, View } from '../context.js';
 export function conditions(context: ReportContext) {
   const { layout, response } = context.subject;
   const { write } = context;
-  const rows = orderedConditions(response).flatMap((solved) => {
+  const rows = everyCondition(response).flatMap((solved) => {
     const condition = layout.frame.conditions.find((one) => one.name === solved.name);
     if (condition === undefined) return [];
     return [
@@ -22,6 +23,10 @@ export function conditions(context: ReportContext) {
         isRunning: condition.name === 'running',
         isHot: condition.name === 'hot',
         isCold: condition.name === 'cold',
+        isPumpOut: condition.name === 'pump-out',
+        isMotorOff: condition.name === 'motor-off',
+        isSlack: condition.name.startsWith('slack-'),
+        isSideways: condition.gravity[0] !== 0 || condition.gravity[1] !== 0,
         full: condition.contentsDensity > 0,
         density: write.quantity(condition.contentsDensity, 'density'),
         covering: condition.covering,
@@ -29,6 +34,16 @@ export function conditions(context: ReportContext) {
         pressure: write.quantity(condition.pressure, 'pressure'),
         stopped: condition.stopped.join(', '),
         hasStopped: condition.stopped.length > 0,
+        removed: condition.removed.join(', '),
+        hasRemoved: condition.removed.length > 0,
+        drained: condition.drained.join(', '),
+        hasDrained: condition.drained.length > 0,
+        sideways: write.quantity(
+          Math.hypot(condition.gravity[0], condition.gravity[1]) / STANDARD_GRAVITY,
+          'ratio',
+        ),
+        loaded: condition.loads.map((load) => load.point).join(', '),
+        hasLoads: condition.loads.length > 0,
         absent: condition.absent.join(', '),
         hasAbsent: condition.absent.length > 0,
       },
@@ -46,7 +61,7 @@ export function conditions(context: ReportContext) {
 }
 
 function liftedRows(context: ReportContext) {
-  return orderedConditions(context.subject.response).flatMap((condition) => {
+  return everyCondition(context.subject.response).flatMap((condition) => {
     const marks = Object.entries(condition.supports)
       .filter(([, support]) => support.states.includes('lifted'))
       .map(([mark]) => mark);

@@ -1,6 +1,6 @@
 import { allChecks, nozzleLoadRows } from '../../checks/index.js';
 import type { PlacedNozzle } from '../../model/layout.js';
-import { orderedConditions } from '../condition-order.js';
+import { columnGroups, everyCondition } from '../condition-order.js';
 import type { ReportContext, View } from '../context.js';
 import { findingRow } from '../finding-row.js';
 
@@ -15,11 +15,14 @@ const NOZZLE = /^nozzle/;
  */
 export function nozzleLoads(context: ReportContext) {
   const { layout, installation, response } = context.subject;
-  const conditions = orderedConditions(response).map(({ name }) => name);
+  const conditions = everyCondition(response).map(({ name }) => name);
   const bases = context.findings.filter(
     (finding) => NOZZLE.test(finding.check) && finding.verdict !== 'does-not-apply',
   );
-  const ratios = ratioRows(context, conditions);
+  const ratios = columnGroups(everyCondition(response)).map((group) => {
+    const names = group.map(({ name }) => name);
+    return { conditions: names, rows: ratioRows(context, names) };
+  });
   return {
     forceUnit: context.write.unit('force'),
     momentUnit: context.write.unit('moment'),
@@ -28,9 +31,8 @@ export function nozzleLoads(context: ReportContext) {
     ),
     basis: installation.limits.nozzle.basis ?? '',
     hasBasis: installation.limits.nozzle.basis !== undefined,
-    conditions,
-    ratios,
-    hasRatios: ratios.length > 0,
+    ratios: ratios.filter((table) => table.rows.length > 0),
+    hasRatios: ratios.some((table) => table.rows.length > 0),
     bases: bases.map((finding) => findingRow(finding, context)),
     hasBases: bases.length > 0,
   } satisfies View;
@@ -102,8 +104,9 @@ function ratioRows(context: ReportContext, conditions: readonly string[]) {
           ]
         : [],
     );
-    if (compared.length === 0) return [];
-    const worst = compared.reduce((best, one) => (one.ratio > best.ratio ? one : best));
+    const shown = compared.filter((one) => conditions.includes(one.condition ?? ''));
+    if (shown.length === 0) return [];
+    const worst = shown.reduce((best, one) => (one.ratio > best.ratio ? one : best));
     return [
       {
         title: check.title,

@@ -1,6 +1,6 @@
 import type { ConditionResponse } from '../../mechanics/response.js';
 import type { PlacedSupport } from '../../model/layout.js';
-import { orderedConditions } from '../condition-order.js';
+import { columnGroups, everyCondition } from '../condition-order.js';
 import type { ReportContext, View } from '../context.js';
 import { sourcedMark } from '../origin-mark.js';
 import { carriesWeight, rodText, supportWord } from '../support-word.js';
@@ -16,7 +16,7 @@ const NOISE = 1e-4;
  */
 export function supportLoads(context: ReportContext) {
   const { layout, response } = context.subject;
-  const conditions = orderedConditions(response);
+  const conditions = everyCondition(response);
   const supports = layout.supports;
   const carrying = supports.filter(carriesWeight);
   const all = carrying.flatMap((support) => conditions.map((condition) => down(condition, support)));
@@ -26,15 +26,16 @@ export function supportLoads(context: ReportContext) {
     full: context.reader === 'engineer',
     unit: context.write.unit('force'),
     lengthUnit: context.write.unit('length'),
-    conditions: conditions.map((condition) => condition.name),
-    supports: carrying.map((support) => ({
-      mark: support.mark,
-      kind: supportWord(support),
-      line: support.line,
-      distance: distanceText(support, context),
-      rods: rodText(support),
-      loads: conditions.map((condition) => load(down(condition, support))),
-      lifted: conditions.some((condition) => isLifted(condition, support)),
+    tables: columnGroups(conditions).map((group) => ({
+      conditions: group.map((condition) => condition.name),
+      supports: carrying.map((support) => ({
+        mark: support.mark,
+        kind: supportWord(support),
+        distance: distanceText(support, context),
+        rods: rodText(support),
+        loads: group.map((condition) => load(down(condition, support))),
+        lifted: group.some((condition) => isLifted(condition, support)),
+      })),
     })),
     hasLifted: lifted,
     rods: carrying
