@@ -68,6 +68,7 @@ export {
   reducerSizes,
   reducerSmallEnds,
 } from './reducers.js';
+export { type SeismicCoefficient, type SeismicQuery, seismicCoefficient } from './seismic-coefficient.js';
 export { type FieldSpeed, synchronousSpeed } from './synchronous-speed.js';
 export { type CataloguedTee, findTee, type TeeQuery, teeBranches, teeSizes } from './tees.js';
 export { type Tube, type TubeProperties, tubeMassPerLength, tubeProperties } from './tube-properties.js';

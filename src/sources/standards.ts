@@ -94,4 +94,9 @@ export const standards = {
     edition: 'part 12, design B at 60 Hz',
     kind: 'standard',
   },
+  'asce-7': {
+    title: 'ASCE 7 Minimum Design Loads and Associated Criteria for Buildings and Other Structures',
+    edition: '2010 and 2016',
+    kind: 'standard',
+  },
 } as const satisfies Record<string, Source>;
