@@ -12,6 +12,8 @@ export type Origin =
       readonly kind: 'given';
       readonly path: string;
       readonly known?: 'weighed' | 'maker' | 'handbook' | 'estimated';
+      /** Document the user takes it from, where the file names one. */
+      readonly document?: string;
     }
   | { readonly kind: 'catalogue'; readonly table: string; readonly row: string; readonly citation: Citation }
   | { readonly kind: 'assumed'; readonly path: string }

@@ -27,6 +27,7 @@ test('everything that is not said is an assumption with its source and its effec
     'service.pressures.test: test pressure 187.5 psi',
     'pump.casing.material: material of the casing cast iron',
     'pump.casing.centre-of-gravity: centre of gravity of the casing on the shaft axis at the height of the ports',
+    'pump.motor.start: start of the motor across the line',
     'pump.motor.weight: weight of the motor 360 lb',
     'pump.outline.motor-top: height of the motor top 47.6 in',
     'pump.outline.motor-diameter: diameter of the motor 13.6 in',
@@ -36,9 +37,14 @@ test('everything that is not said is an assumption with its source and its effec
     'piping.lines[0].walk[0].flange.type: type: flange 1 weld-neck',
     'piping.elbows: radius of elbows long',
     'piping.lines[0].walk[4].hanger.rods: number of rods: H1, H2 1',
+    'piping.lines[0].walk[4].hanger.length: stiffness of the rods: H1, H2 rigid',
     'limits.pipe-stress.code: code of the pipe stresses B31.9',
     'limits.pipe-stress.cycles: heating and cooling cycles 7,000',
     'limits.first-support.bend: farthest support from a bend 12 in',
+    'limits.damping: damping of the piping none',
+    'limits.fit-up.gap: largest gap between flanges beyond the gasket 0.0625 in',
+    'limits.fit-up.offset: largest offset of the centre lines of two flanges 0.0625 in',
+    'limits.fit-up.parallelism: largest difference of the gap round the sealing faces 0.03125 in',
   ]);
   for (const { citation, effect } of assumptions) {
     expect(citation.source).not.toBe('');

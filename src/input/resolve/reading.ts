@@ -95,6 +95,11 @@ export function given(
   return { value, origin: { kind: 'given', path: pathText(path), ...(known !== undefined && { known }) } };
 }
 
+/** A value the file gives from a document it names. */
+export function givenBy(value: number, path: Path, document: string): Sourced {
+  return { value, origin: { kind: 'given', path: pathText(path), document } };
+}
+
 /** A value of the catalogue. */
 export function catalogued(found: Catalogued): Sourced {
   const { value, table, row, citation, how } = found;

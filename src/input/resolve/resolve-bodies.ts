@@ -1,15 +1,7 @@
-/** Heavy and soft things in the line: valves, suction diffusers, flexible connectors, grooved joints, weights. */
+/** Heavy things in the line: valves, suction diffusers, weights. */
 import { findValve, valveKinds, valveSizes } from '../../catalog/index.js';
-import { type Path, pathText } from '../draft.js';
-import type {
-  ConnectorPart,
-  CouplingPart,
-  DiffuserPart,
-  JointStiffness,
-  Sourced,
-  ValvePart,
-  WeightPart,
-} from '../installation.js';
+import { pathText } from '../draft.js';
+import type { DiffuserPart, Sourced, ValvePart, WeightPart } from '../installation.js';
 import { isParallel } from '../vectors.js';
 import { catalogued, computed, given, hole, nearest, offsetVector, practice } from './reading.js';
 import { attached } from './resolve-support.js';
@@ -144,70 +136,6 @@ export function resolveDiffuser(step: Step<'suction-diffuser'>): Stepped {
   return { part, travel: straight ? travel : file.turn, pipe: to };
 }
 
-const RIGID = Number.POSITIVE_INFINITY;
-
-/**
- * A flexible connector.
- *
- * @param step - the step [-]
- * @returns part [-]
- */
-export function resolveConnector(step: Step<'flexible-connector'>): Stepped {
-  const { walking, path, file } = step;
-  const name = walking.name('flexible connector');
-  const stiffness = (key: keyof JointStiffness): number => {
-    const own = file[key];
-    if (own !== undefined) return own;
-    walking.reading.assumeAlike(`connector ${key}`, name, [...path, key], {
-      what: `${key} stiffness`,
-      value: 'rigid',
-      citation: practice('rigid where the maker gives no rate'),
-      effect: 'A softer one passes less load to the nozzle',
-    });
-    return RIGID;
-  };
-  const part: ConnectorPart = {
-    kind: 'flexible-connector',
-    ...bare(step, name),
-    connector: file.kind,
-    length: file.length,
-    mass: given(file.weight, [...path, 'weight'], file.known),
-    stiffness: {
-      axial: stiffness('axial'),
-      lateral: stiffness('lateral'),
-      torsion: stiffness('torsion'),
-      bending: stiffness('bending'),
-    },
-    thrustArea: given(file['thrust-area'], [...path, 'thrust-area']),
-    rods: file.rods,
-  };
-  return { part };
-}
-
-/**
- * A grooved joint: rigid in every way, or, where flexible, free to bend and turn unless its own rates are given.
- *
- * @param step - the step [-]
- * @returns part [-]
- */
-export function resolveCoupling(step: Step<'grooved-joint'>): Stepped {
-  const { walking, path, file } = step;
-  const turning = file.type === 'rigid' ? RIGID : 0;
-  const part: CouplingPart = {
-    kind: 'grooved-joint',
-    ...bare(step, walking.name('grooved joint')),
-    type: file.type,
-    mass: given(file.weight, [...path, 'weight'], file.known),
-    stiffness: {
-      axial: file.axial ?? RIGID,
-      lateral: file.lateral ?? RIGID,
-      torsion: file.torsion ?? turning,
-      bending: file.bending ?? turning,
-    },
-  };
-  return { part };
-}
-
 /**
  * A weight without length.
  *
@@ -215,16 +143,13 @@ export function resolveCoupling(step: Step<'grooved-joint'>): Stepped {
  * @returns part [-]
  */
 export function resolveWeight(step: Step<'weight'>): Stepped {
-  const { walking, path, file } = step;
+  const { walking, path, pipe, file } = step;
   const part: WeightPart = {
     kind: 'weight',
-    ...bare(step, walking.name(file.name)),
+    name: walking.name(file.name),
+    path: pathText(path),
+    section: pipe.section,
     mass: given(file.weight, [...path, 'weight'], file.known),
   };
   return { part };
-}
-
-/** Parts that carry no insulation. */
-function bare({ path, pipe }: { readonly path: Path; readonly pipe: Step<'weight'>['pipe'] }, name: string) {
-  return { name, path: pathText(path), section: pipe.section };
 }

@@ -2,7 +2,9 @@ import { allowableStress } from '../../catalog/index.js';
 import type { Path } from '../draft.js';
 import type { Limits, NozzleAllowance, Service, Sourced } from '../installation.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { assumed, catalogued, given, practice, type Reading } from './reading.js';
+import { assumed, catalogued, given, givenBy, practice, type Reading } from './reading.js';
+import { resolveFitUp } from './resolve-fit-up.js';
+import { resolveLateral } from './resolve-lateral.js';
 
 type FileLimits = NonNullable<FileContent['limits']>;
 type FileAllowance = NonNullable<NonNullable<NonNullable<FileLimits['nozzle-loads']>['maker']>['suction']>;
@@ -28,12 +30,16 @@ export function resolveLimits(
   pipeMaterials: readonly string[],
 ): Limits {
   const longest = file?.span?.longest;
+  const stress = resolveStress(reading, file?.['pipe-stress'], service, pipeMaterials);
   return {
     nozzle: resolveNozzle(reading, file?.['nozzle-loads']),
-    stress: resolveStress(reading, file?.['pipe-stress'], service, pipeMaterials),
+    stress,
     rods: { edition: rodEdition(reading, file) },
     span: longest === undefined ? {} : { longest: given(longest, ['limits', 'span', 'longest']) },
     firstSupport: resolveFirstSupport(reading, file?.['first-support']),
+    ...resolveLateral(reading, file, stress.code),
+    ...resolveVibration(reading, file),
+    fitUp: resolveFitUp(reading, file?.['fit-up']),
   };
 }
 
@@ -159,4 +165,28 @@ function resolveFirstSupport(reading: Reading, file: FileLimits['first-support']
     effect: 'Bends without a support so near are listed',
   });
   return { ...pump, bend: assumed(BEND_DISTANCE, path('bend')) };
+}
+
+function resolveVibration(
+  reading: Reading,
+  file: FileContent['limits'],
+): Pick<Limits, 'frequencyMargin' | 'damping' | 'startMovement'> {
+  const margin = file?.['frequency-margin'];
+  const movement = file?.['start-movement'];
+  const damping: Path = ['limits', 'damping'];
+  if (file?.damping === undefined) {
+    reading.assume(damping, {
+      what: 'damping of the piping',
+      value: 'none',
+      citation: practice('none, the safe side'),
+      effect: 'Damping lowers the movement and the loads while the motor starts',
+    });
+  }
+  return {
+    ...(margin && {
+      frequencyMargin: givenBy(margin.share, ['limits', 'frequency-margin', 'share'], margin.source),
+    }),
+    damping: file?.damping === undefined ? assumed(0, damping) : given(file.damping, damping),
+    ...(movement !== undefined && { startMovement: given(movement, ['limits', 'start-movement']) }),
+  };
 }

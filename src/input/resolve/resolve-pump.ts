@@ -4,12 +4,11 @@ import type { Port, Pump, Sourced, Vec3 } from '../installation.js';
 import type { FileContent } from '../schema/file-schema.js';
 import { assumed, given, nearest, offsetVector, practice, type Reading } from './reading.js';
 import type { MaterialFinder } from './resolve-materials.js';
+import { resolveMotor } from './resolve-motor.js';
 
 type FilePump = FileContent['pump'];
 type FilePort = FilePump['suction'];
 
-/** 18 lb per hp, the upper end of what cast-iron enclosed four-pole motors weigh [kg/W]. */
-const MOTOR_MASS_PER_POWER = (18 * 0.45359237) / 745.6998715822702;
 /** Proportions of an outline where none is given [-]. */
 const MOTOR_TOP_OVER_CENTRE = 1.4;
 const MOTOR_DIAMETER_OVER_CENTRE = 0.4;
@@ -28,6 +27,7 @@ export function resolvePump(reading: Reading, materials: MaterialFinder, file: F
   const material = resolveCasingMaterial(reading, materials, pump);
   const suction = resolvePort(reading, 'suction', pump.suction);
   const discharge = resolvePort(reading, 'discharge', pump.discharge);
+  const rotorInertia = pump['rotor-inertia'];
   return {
     mark: pump.mark,
     build: pump.build,
@@ -38,12 +38,9 @@ export function resolvePump(reading: Reading, materials: MaterialFinder, file: F
       centre: resolveCasingCentre(reading, pump),
       material,
     },
-    motor: {
-      mass: resolveMotorMass(reading, pump),
-      centre: offsetVector(pump.motor['centre-of-gravity']),
-      power: pump.motor.power,
-      speed: pump.motor.speed,
-    },
+    motor: resolveMotor(reading, pump.motor),
+    ...(rotorInertia !== undefined && { rotorInertia: given(rotorInertia, ['pump', 'rotor-inertia']) }),
+    ...(pump.blades !== undefined && { blades: pump.blades }),
     contents: given(pump.casing.contents, ['pump', 'casing', 'contents']),
     ports: { suction, discharge },
     ...resolveBase(reading, pump),
@@ -95,19 +92,6 @@ function resolveCasingCentre(reading: Reading, pump: FilePump): Vec3 {
     effect: 'Moments at the nozzles',
   });
   return [0, 0, 0];
-}
-
-function resolveMotorMass(reading: Reading, pump: FilePump): Sourced {
-  const path: Path = ['pump', 'motor', 'weight'];
-  if (pump.motor.weight !== undefined) return given(pump.motor.weight, path, pump.motor.known);
-  const mass = MOTOR_MASS_PER_POWER * pump.motor.power;
-  reading.assume(path, {
-    what: 'weight of the motor',
-    value: reading.print(mass, 'mass'),
-    citation: practice('18 lb per hp, upper end for cast-iron enclosed motors'),
-    effect: 'Support and nozzle loads; may be off by 40 %: read the nameplate',
-  });
-  return assumed(mass, path);
 }
 
 function resolvePort(reading: Reading, which: 'suction' | 'discharge', port: FilePort): Port {
@@ -175,7 +159,9 @@ function resolveBase(reading: Reading, pump: FilePump): Pick<Pump, 'base'> {
     reading.report('input.missing', ['pump', 'base'], { key: 'base' }, 'holder');
     return {};
   }
-  const { springs } = base;
+  const { springs, friction } = base;
+  if (friction !== undefined && mount !== 'resting')
+    reading.report('input.friction-not-resting', ['pump', 'base', 'friction'], { mount }, 'key');
   const path: Path = ['pump', 'base', 'springs'];
   if (mount === 'sprung' && !springs) reading.report('input.missing', path, { key: 'springs' }, 'holder');
   if (mount !== 'sprung' && springs) reading.report('input.springs-not-sprung', path, { mount }, 'key');
@@ -184,6 +170,7 @@ function resolveBase(reading: Reading, pump: FilePump): Pick<Pump, 'base'> {
   return {
     base: {
       position: [east, north, -base['below-ports']],
+      ...(friction !== undefined && { friction }),
       ...(springs && {
         springs: { rate: springs.rate, load: given(springs.load, [...path, 'load']), count: springs.count },
       }),

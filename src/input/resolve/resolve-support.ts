@@ -1,13 +1,15 @@
-import { rodRating } from '../../catalog/index.js';
 import { type Path, pathText } from '../draft.js';
-import type { RodAssembly, SupportKind, SupportPart, Vec3 } from '../installation.js';
+import type { SupportKind, SupportPart, Vec3 } from '../installation.js';
 import type { WalkStep } from '../schema/piping.js';
-import { guideDirections } from '../vectors.js';
-import { catalogued, given, practice } from './reading.js';
+import { dot, guideDirections } from '../vectors.js';
+import { given, offsetVector } from './reading.js';
 import type { Pipe } from './resolve-pipe.js';
+import { resolveRods } from './resolve-rods.js';
 import { partBase, type Walking } from './walking.js';
 
 const UP: Vec3 = [0, 0, 1];
+/** Movements below this are none [m]. */
+const FELT = 1e-9;
 const EVERY: readonly Vec3[] = [[1, 0, 0], [0, 1, 0], UP];
 
 /** Kinds of support, as they stand in the file. */
@@ -48,31 +50,52 @@ export function resolveSupport(file: FileSupports, spot: Spot): SupportPart | un
     ...partBase(support.mark, pathText(path), pipe),
     mark: support.mark,
     holdsRotation: kind === 'anchor',
+    ...outOfPlace(walking, support, kind, spot.travel, path),
   };
   const rating =
     'rating' in support && support.rating !== undefined
       ? { rating: given(support.rating, [...path, 'rating']) }
       : {};
+  const gap = file.guide?.gap ?? file.stop?.gap;
+  const friction = file.rest?.friction ?? file.stand?.friction;
   const spring = file['spring-hanger'];
   if (kind === 'spring-hanger' && spring) {
     return {
       kind,
       ...common,
-      rods: rodAssembly(walking, spring, path),
+      rods: resolveRods(walking, spring, path),
       spring: springData(walking, spring, path),
       holds: [UP],
       oneWay: false,
     };
   }
   if (kind === 'hanger')
-    return { kind, ...common, rods: rodAssembly(walking, support, path), holds: [UP], oneWay: true };
+    return { kind, ...common, rods: resolveRods(walking, support, path), holds: [UP], oneWay: true };
   return {
     kind,
     ...common,
     ...rating,
+    ...(gap !== undefined && { gap }),
+    ...(friction !== undefined && { friction }),
     holds: held(kind, travel),
     oneWay: kind === 'rest' || kind === 'stand',
   };
+}
+
+/** A movement that no direction held can feel is told, as it was meant for something. */
+function outOfPlace(
+  { reading }: Walking,
+  support: NonNullable<FileSupports[SupportKind]>,
+  kind: SupportKind,
+  travel: Vec3,
+  path: Path,
+): Pick<SupportPart, 'imposed'> {
+  const offset = support['out-of-place'];
+  if (!offset) return {};
+  const imposed = offsetVector(offset);
+  if (Math.hypot(...imposed) > 0 && held(kind, travel).every((along) => Math.abs(dot(along, imposed)) < FELT))
+    reading.warn('input.out-of-place-unfelt', [...path, 'out-of-place'], { mark: support.mark, kind });
+  return { imposed };
 }
 
 function springData(
@@ -101,33 +124,6 @@ function held(kind: SupportKind, travel: Vec3): readonly Vec3[] {
   if (kind === 'guide') return guideDirections(travel);
   if (kind === 'stop') return [travel];
   return kind === 'anchor' ? EVERY : [UP];
-}
-
-type FileHanger = Partial<
-  Pick<NonNullable<FileSupports['hanger']>, 'rods' | 'rod' | 'length' | 'rod-rating' | 'attachment-rating'>
-> & { readonly mark: string };
-
-function rodAssembly(walking: Walking, file: FileHanger, path: Path): RodAssembly {
-  const { reading } = walking;
-  if (file.rods === undefined) {
-    reading.assumeAlike('rods', file.mark, [...path, 'rods'], {
-      what: 'number of rods',
-      value: '1',
-      citation: practice('one rod to a clevis'),
-      effect: 'A trapeze shares its load between two',
-    });
-  }
-  const own = file['rod-rating'];
-  const listed = file.rod === undefined ? undefined : rodRating({ size: file.rod, edition: walking.rods });
-  const rating = own !== undefined ? given(own, [...path, 'rod-rating']) : listed && catalogued(listed);
-  const attachment = file['attachment-rating'];
-  return {
-    count: file.rods ?? 1,
-    ...(file.rod !== undefined && { size: file.rod }),
-    ...(file.length !== undefined && { length: file.length }),
-    ...(rating && { rating }),
-    ...(attachment !== undefined && { attachmentRating: given(attachment, [...path, 'attachment-rating']) }),
-  };
 }
 
 /** The support given under an elbow or a diffuser; its path is that of the part. */

@@ -1,15 +1,11 @@
 import { type Path, pathText } from '../draft.js';
-import type { EndPart, Part, Vec3 } from '../installation.js';
+import type { Part, Vec3 } from '../installation.js';
 import type { WalkStep } from '../schema/piping.js';
-import {
-  resolveConnector,
-  resolveCoupling,
-  resolveDiffuser,
-  resolveValve,
-  resolveWeight,
-} from './resolve-bodies.js';
+import { resolveDiffuser, resolveValve, resolveWeight } from './resolve-bodies.js';
+import { resolveEnd } from './resolve-end.js';
 import { resolveElbow, resolveReducer } from './resolve-fittings.js';
 import { resolveFlange } from './resolve-flange.js';
+import { resolveConnector, resolveCoupling } from './resolve-joints.js';
 import type { Pipe } from './resolve-pipe.js';
 import { resolveSupport } from './resolve-support.js';
 import { resolveTee } from './resolve-tee.js';
@@ -73,23 +69,6 @@ function takeStep(walking: Walking, step: WalkStep, at: Start, neighbours: Neigh
   return support && { part: support };
 }
 
-function named(walking: Walking, kind: 'straight' | 'end', at: Start) {
+function named(walking: Walking, kind: 'straight', at: Start) {
   return partBase(walking.name(kind), pathText([...at.path, kind]), at.pipe);
-}
-
-function resolveEnd(walking: Walking, end: NonNullable<WalkStep['end']>, at: Start): EndPart {
-  const base = { kind: 'end' as const, ...named(walking, 'end', at) };
-  if (typeof end === 'string') return { ...base, end };
-  const { translation, rotation } = end.continues;
-  return {
-    ...base,
-    end: 'continues',
-    stiffness: {
-      translation:
-        typeof translation === 'number'
-          ? [translation, translation, translation]
-          : [translation.east, translation.north, translation.up],
-      rotation: [rotation, rotation, rotation],
-    },
-  };
 }

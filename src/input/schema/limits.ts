@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { field, map, oneOf, text } from './field.js';
-import { quantity } from './quantity.js';
+import { lateral } from './lateral.js';
+import { quantity, share } from './quantity.js';
+import { ratio } from './ratio.js';
 
 const bases = [
   'maker',
@@ -40,6 +42,7 @@ const nozzleLoads = map({
   ).optional(),
 });
 
+const length = (what: string, example: string) => field(quantity('length', 'positive'), what, example);
 const stress = (what: string) => field(quantity('stress', 'positive'), what, '15000 psi').optional();
 
 /** What the results are held against. */
@@ -52,6 +55,11 @@ export const limits = map({
       hot: stress('Allowable stress at the hot temperature'),
       cold: stress('Allowable stress at the cold temperature'),
       cycles: field(z.int().min(1).max(1e9), 'Number of heating and cooling cycles', 7000).optional(),
+      'occasional-factor': field(
+        ratio({ least: 1, most: 3 }),
+        'How far an occasional load may take the stress over the allowable',
+        1.33,
+      ).optional(),
     }),
     'Pipe stresses',
     { code: 'B31.9', edition: '2004' },
@@ -73,5 +81,32 @@ export const limits = map({
     }),
     'First supports',
     { pump: '3 ft', bend: '1 ft' },
+  ).optional(),
+  lateral: field(lateral, 'Sideways load, as in an earthquake', {
+    coefficient: 0.3,
+    source: 'structural drawing S-2',
+  }).optional(),
+  'frequency-margin': field(
+    map({
+      share: field(share(), 'Margin as a share of the exciting frequency', '25 %'),
+      source: field(text(), 'Where the margin is taken from', "owner's specification 23 21 23"),
+    }),
+    'Margin a natural frequency keeps from an exciting one',
+    { share: '25 %', source: "owner's specification 23 21 23" },
+  ).optional(),
+  damping: field(
+    ratio({ most: 0.2, range: 'not negative' }),
+    'Damping of the piping over critical damping',
+    '2 %',
+  ).optional(),
+  'start-movement': length('Largest movement of the motor top while it starts', '2 mm').optional(),
+  'fit-up': field(
+    map({
+      gap: length('Largest gap between flanges beyond the gasket', '1/16 in').optional(),
+      offset: length('Largest offset of the centre lines of two flanges', '1/16 in').optional(),
+      parallelism: length('Largest difference of the gap round the sealing faces', '1/32 in').optional(),
+    }),
+    'What two flanges may be off when they are brought together',
+    { gap: '1/16 in', offset: '1/16 in', parallelism: '1/32 in' },
   ).optional(),
 });

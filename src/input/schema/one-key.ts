@@ -4,15 +4,16 @@ import type { z } from 'zod';
  * Requires that exactly one of the keys of a map is given. Looks at what was written, also where the rest is wrong,
  * so that every fault is told at once.
  *
- * @param schema - map with optional keys [-]
- * @returns the same map with the rule [-]
+ * @param schema - map with optional keys, alone or among words that may stand in its place [-]
+ * @param code - code of the issue [-]
+ * @returns the same schema with the rule [-]
  */
-export function exactlyOneKey<S extends z.ZodType>(schema: S): S {
+export function exactlyOneKey<S extends z.ZodType>(schema: S, code: string = 'input.one-key'): S {
   return schema.refine(
     (value) => !isMap(value) || Object.values(value).filter((entry) => entry !== undefined).length === 1,
     {
       when: ({ value }) => isMap(value),
-      params: { code: 'input.one-key', data: {} },
+      params: { code, data: {} },
     },
   );
 }

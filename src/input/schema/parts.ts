@@ -1,11 +1,13 @@
 import { z } from 'zod';
+import { end } from './end.js';
 import { field, map, oneOf, text } from './field.js';
+import { connector, coupling } from './joints.js';
 import { direction, pipeSize } from './labels.js';
 import { exactlyOneKey } from './one-key.js';
 import { offset } from './position.js';
-import { known, weight } from './pump.js';
-import { quantity, stiffness } from './quantity.js';
+import { quantity } from './quantity.js';
 import { attachedSupport } from './supports.js';
+import { known, weight } from './weight.js';
 
 const length = (what: string, example: string) => field(quantity('length', 'positive'), what, example);
 const contents = field(quantity('volume', 'not negative'), 'Liquid held', '5 gal');
@@ -18,25 +20,6 @@ const ownWeight = {
   weight: weight('Own weight in place of the catalogue', '24 lb').optional(),
   known: known.optional(),
 };
-const jointStiffness = {
-  axial: field(stiffness('stiffness'), 'Stiffness along the pipe, or rigid, or free', '800 lb/in').optional(),
-  lateral: field(
-    stiffness('stiffness'),
-    'Stiffness across the pipe, or rigid, or free',
-    '700 lb/in',
-  ).optional(),
-  torsion: field(
-    stiffness('rotational stiffness'),
-    'Stiffness against twist, or rigid, or free',
-    '120 ft.lbf/deg',
-  ).optional(),
-  bending: field(
-    stiffness('rotational stiffness'),
-    'Stiffness against bending, or rigid, or free',
-    '15 ft.lbf/deg',
-  ).optional(),
-};
-
 /** Radius of elbows: a word or a length. */
 export const elbowRadius = z.union([oneOf(['long', 'short']), quantity('length', 'positive')]);
 
@@ -103,43 +86,6 @@ const diffuser = map({
   support,
 });
 
-const connector = map({
-  kind: field(oneOf(['rubber', 'braided metal', 'metal bellows']), 'What it is made of', 'rubber'),
-  length: length('Length from face to face', '6 in'),
-  weight: weight('Its weight', '14 lb'),
-  known: known.optional(),
-  'thrust-area': field(quantity('area', 'not negative'), 'Area on which the pressure thrust acts', '44 in2'),
-  rods: field(oneOf(['none', 'taut', 'gapped']), 'Control rods: none, taut, or with a gap', 'taut'),
-  ...jointStiffness,
-});
-
-const joint = map({
-  type: field(oneOf(['rigid', 'flexible']), 'Kind of joint', 'flexible'),
-  weight: weight('Weight of the coupling', '9 lb'),
-  known: known.optional(),
-  ...jointStiffness,
-});
-
-const continuing = map({
-  translation: field(
-    z.union([
-      quantity('stiffness', 'positive'),
-      map({
-        east: field(quantity('stiffness', 'not negative'), 'Stiffness to the east and west', '20 kip/in'),
-        north: field(quantity('stiffness', 'not negative'), 'Stiffness to the north and south', '20 kip/in'),
-        up: field(quantity('stiffness', 'not negative'), 'Stiffness up and down', '20 kip/in'),
-      }),
-    ]),
-    'Stiffness of the pipe beyond against movement, alike in every direction or by direction',
-    '20 kip/in',
-  ),
-  rotation: field(
-    quantity('rotational stiffness', 'not negative'),
-    'Stiffness of the pipe beyond against turning',
-    '5000 ft.lbf/deg',
-  ),
-});
-
 /** Every part of a walk but the tee and the supports. */
 export const plainParts = {
   flange: field(flange, 'Flange', { standard: 'B16.5', class: 150, type: 'slip-on' }),
@@ -163,7 +109,7 @@ export const plainParts = {
     axial: '800 lb/in',
     lateral: '700 lb/in',
   }),
-  'grooved-joint': field(joint, 'Grooved coupling', { type: 'rigid', weight: '9 lb' }),
+  'grooved-joint': field(coupling, 'Grooved coupling', { type: 'rigid', weight: '9 lb' }),
   weight: field(
     map({
       name: field(text(), 'What hangs there', 'actuator'),
@@ -173,17 +119,5 @@ export const plainParts = {
     'Weight on the line, without length',
     { name: 'actuator', weight: '40 lb' },
   ),
-  end: field(
-    z.union([
-      oneOf(['anchored', 'free']),
-      map({
-        continues: field(continuing, 'The pipe goes on', {
-          translation: '20 kip/in',
-          rotation: '5000 ft.lbf/deg',
-        }),
-      }),
-    ]),
-    'What stands at the end of the line, once and last',
-    'anchored',
-  ),
+  end: field(end, 'What stands at the end of the line, once and last', 'anchored'),
 };

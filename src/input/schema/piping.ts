@@ -3,9 +3,9 @@ import { field, map, oneOf, text } from './field.js';
 import { direction, pipeSize } from './labels.js';
 import { exactlyOneKey } from './one-key.js';
 import { elbowRadius, plainParts } from './parts.js';
-import { known, weight } from './pump.js';
 import { quantity } from './quantity.js';
 import { supports } from './supports.js';
+import { known, weight } from './weight.js';
 
 const length = (what: string, example: string) => field(quantity('length', 'positive'), what, example);
 

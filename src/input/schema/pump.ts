@@ -1,20 +1,13 @@
 import { z } from 'zod';
 import { field, map, oneOf, text } from './field.js';
 import { levelDirection, pipeSize } from './labels.js';
+import { inertia, motor } from './motor.js';
 import { offset, place } from './position.js';
 import { quantity, share } from './quantity.js';
+import { known, weight } from './weight.js';
 
 const length = (what: string, example: string) => field(quantity('length', 'positive'), what, example);
 const distance = (what: string, example: string) => field(quantity('length'), what, example);
-
-/** How a weight is known. */
-export const known = field(
-  oneOf(['weighed', 'maker', 'handbook', 'estimated']),
-  'How the weight is known',
-  'maker',
-);
-export const weight = (what: string, example: string) =>
-  field(quantity('mass', 'not negative'), what, example);
 
 const portFlange = map({
   standard: field(oneOf(['B16.5', 'B16.1', 'own']), 'Standard of the flange', 'B16.1'),
@@ -72,21 +65,14 @@ export const pump = map({
     'The casing',
     { weight: '520 lb', known: 'maker', contents: '6 gal' },
   ),
-  motor: field(
-    map({
-      weight: weight('Weight of the motor', '310 lb').optional(),
-      known: known.optional(),
-      'centre-of-gravity': field(
-        offset,
-        'Centre of gravity of the motor from the shaft axis at the height of the ports',
-        { up: '34 in' },
-      ),
-      power: field(quantity('power', 'positive'), 'Rated power', '20 hp'),
-      speed: field(quantity('speed', 'positive'), 'Rated speed', '1770 rpm'),
-    }),
-    'The motor',
-    { weight: '310 lb', 'centre-of-gravity': { up: '34 in' }, power: '20 hp', speed: '1770 rpm' },
-  ),
+  motor: field(motor, 'The motor', {
+    weight: '310 lb',
+    'centre-of-gravity': { up: '34 in' },
+    power: '20 hp',
+    speed: '1770 rpm',
+  }),
+  'rotor-inertia': inertia('Inertia of impeller, shaft and coupling about the shaft', '3 lb.ft2'),
+  blades: field(z.int().min(1).max(24), 'Number of blades of the impeller', 6).optional(),
   duty: field(
     map({
       flow: field(quantity('flow', 'positive'), 'Flow at the duty point', '620 gpm'),
@@ -112,6 +98,7 @@ export const pump = map({
     map({
       'below-ports': length('Underside of the casing below the height of the ports', '14 in'),
       at: field(offset, 'Where the base stands in plan, from the shaft axis', { east: '2 in' }).optional(),
+      friction: field(share(), 'Coefficient of friction under a resting base', 0.3).optional(),
       springs: field(springs, 'Springs under the casing', {
         rate: '900 lb/in',
         load: '400 lb',

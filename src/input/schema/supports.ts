@@ -1,7 +1,8 @@
 import { z } from 'zod';
-import { field, map, text } from './field.js';
+import { field, map, oneOf, text } from './field.js';
 import { rodSize } from './labels.js';
-import { quantity } from './quantity.js';
+import { offset } from './position.js';
+import { quantity, share } from './quantity.js';
 
 const mark = field(text(), 'Mark of the support on the drawings, once in the file', 'H1');
 const force = (what: string, example: string) => field(quantity('force', 'positive'), what, example);
@@ -18,17 +19,38 @@ const rodAssembly = {
   'attachment-rating': force('Rating of clamp and attachment for the whole support', '1500 lb').optional(),
 };
 const rating = force('Rated load of the support', '3000 lb').optional();
+const outOfPlace = field(
+  offset,
+  'How far the support itself stands off its place: settlement, or an error of its height',
+  { up: '-1/8 in' },
+).optional();
+const gap = field(
+  quantity('length', 'not negative'),
+  'Free movement to either side before it holds',
+  '1/16 in',
+).optional();
+const friction = field(share(), 'Coefficient of friction between pipe and support', 0.3).optional();
+const yesOrNo = z
+  .union([oneOf(['yes', 'no']), z.boolean()])
+  .transform((word) => word === 'yes' || word === true);
+const rigidRods = field(
+  yesOrNo,
+  'Whether the rods count as rigid, whatever their size and length',
+  'yes',
+).optional();
+/** What every support may say. */
+const every = { mark, 'out-of-place': outOfPlace };
 
 /** Everything that can hold the pipe, by kind. */
 export const supports = {
-  hanger: field(map({ mark, ...rodAssembly }), 'Rod hanger; holds up', {
+  hanger: field(map({ ...every, ...rodAssembly, 'rigid-rods': rigidRods }), 'Rod hanger; holds up', {
     mark: 'H1',
     rod: '5/8 in',
     length: '7 ft',
   }),
   'spring-hanger': field(
     map({
-      mark,
+      ...every,
       rate: field(quantity('stiffness', 'positive'), 'Rate of the whole spring hanger', '300 lb/in'),
       load: force('Load at the set position', '900 lb'),
       minimum: field(
@@ -42,14 +64,14 @@ export const supports = {
     'Spring hanger',
     { mark: 'V1', rate: '300 lb/in', load: '900 lb' },
   ),
-  rest: field(map({ mark, rating }), 'The pipe lies on it; holds up', { mark: 'R1' }),
-  guide: field(map({ mark, rating }), 'Holds the pipe across its run', { mark: 'G1' }),
-  stop: field(map({ mark, rating }), 'Holds the pipe along its run', { mark: 'L1' }),
-  stand: field(map({ mark, rating }), 'Stands on the floor under the pipe; holds up', {
+  rest: field(map({ ...every, rating, friction }), 'The pipe lies on it; holds up', { mark: 'R1' }),
+  guide: field(map({ ...every, rating, gap }), 'Holds the pipe across its run', { mark: 'G1' }),
+  stop: field(map({ ...every, rating, gap }), 'Holds the pipe along its run', { mark: 'L1' }),
+  stand: field(map({ ...every, rating, friction }), 'Stands on the floor under the pipe; holds up', {
     mark: 'S1',
     rating: '3000 lb',
   }),
-  anchor: field(map({ mark, rating }), 'Holds the pipe in every direction and turn', { mark: 'A1' }),
+  anchor: field(map({ ...every, rating }), 'Holds the pipe in every direction and turn', { mark: 'A1' }),
 };
 
 /** A support given under another part: one key, its kind. */

@@ -3,6 +3,8 @@ import type { Sentences } from './sentence.js';
 import { say, tell } from './tell.js';
 
 const NOTHING = 'nothing stands behind this key';
+const STARTS =
+  'across the line, wye-delta, or one of {autotransformer: {tap: 65 %}}, {soft starter: {current-limit: 300 %, ramp: 12 s}}, {variable-speed drive: {torque-limit: 110 %, ramp: 20 s}}';
 const isNothing = (data: IssueData): boolean => say(data, 'found') === 'nothing';
 
 /** Single fields: keys, words, numbers, labels of tables. */
@@ -15,6 +17,11 @@ export const inputFieldsSentences = {
   'input.missing': (data) => tell(data, `"${say(data, 'key')}" is missing`),
   'input.one-key': (data) =>
     tell(data, 'a step has exactly one key, its kind', { example: '- straight: 2 ft' }),
+  'input.one-start': (data) => tell(data, 'the motor is started in one way', { wanted: STARTS }),
+  'input.unknown-start': (data) =>
+    tell(data, `"${say(data, 'found')}" does not say how the motor is started`, { wanted: STARTS }),
+  'input.one-end': (data) =>
+    tell(data, 'an end is of one kind', { wanted: 'anchored, free, or a map of one key' }),
   'input.wrong-type': (data) =>
     tell(data, isNothing(data) ? NOTHING : `${say(data, 'found')} cannot stand here`),
   'input.not-one-of': (data) =>

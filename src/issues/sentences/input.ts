@@ -1,3 +1,4 @@
+import { inputBehaviourSentences } from './input-behaviour.js';
 import { inputFieldsSentences } from './input-fields.js';
 import { inputFileSentences } from './input-file.js';
 import { inputSenseSentences } from './input-sense.js';
@@ -8,4 +9,5 @@ export const inputSentences = {
   ...inputFileSentences,
   ...inputFieldsSentences,
   ...inputSenseSentences,
+  ...inputBehaviourSentences,
 } satisfies Sentences;

@@ -1,0 +1,67 @@
+import { type Path, pathText } from '../draft.js';
+import type { EndPart } from '../installation.js';
+import type { WalkStep } from '../schema/piping.js';
+import { offsetVector, practice, type Reading } from './reading.js';
+import type { Pipe } from './resolve-pipe.js';
+import { partBase, type Walking } from './walking.js';
+
+type FileEnd = Exclude<NonNullable<WalkStep['end']>, string>;
+
+/**
+ * What stands at the end of a walk.
+ *
+ * @param walking - what the whole installation shares [-]
+ * @param end - content of `end` [-]
+ * @param at - path of the step, and the pipe there [-]
+ * @returns part [-]
+ */
+export function resolveEnd(
+  walking: Walking,
+  end: NonNullable<WalkStep['end']>,
+  at: { readonly path: Path; readonly pipe: Pipe },
+): EndPart {
+  const path: Path = [...at.path, 'end'];
+  const base = { kind: 'end' as const, ...partBase(walking.name('end'), pathText(path), at.pipe) };
+  if (typeof end === 'string') return { ...base, end };
+  const { continues, anchored } = end;
+  if (continues) return { ...base, end: 'continues', stiffness: stiffnessBeyond(continues) };
+  return {
+    ...base,
+    end: 'anchored',
+    movement: anchorMovement(walking.reading, anchored ?? {}, [...path, 'anchored']),
+  };
+}
+
+function stiffnessBeyond({
+  translation,
+  rotation,
+}: NonNullable<FileEnd['continues']>): NonNullable<EndPart['stiffness']> {
+  return {
+    translation:
+      typeof translation === 'number'
+        ? [translation, translation, translation]
+        : [translation.east, translation.north, translation.up],
+    rotation: [rotation, rotation, rotation],
+  };
+}
+
+function anchorMovement(
+  reading: Reading,
+  file: NonNullable<FileEnd['anchored']>,
+  path: Path,
+): NonNullable<EndPart['movement']> {
+  const hot = file['hot-movement'];
+  const cold = file['cold-movement'];
+  if (!hot && !cold)
+    reading.report('input.missing', [...path, 'hot-movement'], { key: 'hot-movement' }, 'holder');
+  else if (!hot || !cold) {
+    const key = hot ? 'cold' : 'hot';
+    reading.assume([...path, `${key}-movement`], {
+      what: `movement of the anchor when ${key}`,
+      value: 'none',
+      citation: practice('none where only one is said'),
+      effect: 'Displacement stresses and nozzle loads of the line',
+    });
+  }
+  return { hot: offsetVector(hot ?? {}), cold: offsetVector(cold ?? {}) };
+}

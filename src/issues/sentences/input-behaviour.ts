@@ -1,0 +1,73 @@
+import type { Sentences } from './sentence.js';
+import { say, tell } from './tell.js';
+
+/** What one field says against another: start of the motor, play and movement, sideways load. */
+export const inputBehaviourSentences = {
+  'input.breakdown-below-rated': (data) =>
+    tell(
+      data,
+      `the greatest torque of the motor, ${say(data, 'breakdown')}, is not above its rated torque, ${say(data, 'rated')} (power over speed)`,
+      { wanted: 'the breakdown torque on full voltage, above the rated torque' },
+    ),
+  'input.locked-rotor-over-breakdown': (data) =>
+    tell(
+      data,
+      `the torque at standstill, ${say(data, 'lockedRotor')}, is above the greatest torque, ${say(data, 'breakdown')}`,
+      { wanted: 'locked-rotor-torque at or below breakdown-torque' },
+    ),
+  'input.current-limit-idle': (data) =>
+    tell(
+      data,
+      `a limit of ${say(data, 'limit')} holds nothing back from a motor that draws ${say(data, 'current')} at standstill`,
+      { wanted: 'a current-limit below the locked-rotor current' },
+    ),
+  'input.speeds-without-drive': (data) =>
+    tell(data, `speeds belong to a variable-speed drive, and the start is: ${say(data, 'start')}`, {
+      wanted: 'start by a variable-speed drive, or no speeds',
+      example: 'start: {variable-speed drive: {torque-limit: 110 %, ramp: 20 s}}',
+    }),
+  'input.speeds-out-of-order': (data) =>
+    tell(data, `the lowest speed, ${say(data, 'lowest')}, is above the highest, ${say(data, 'highest')}`, {
+      wanted: 'lowest at or below highest',
+    }),
+  'input.friction-not-resting': (data) =>
+    tell(data, `a pump that is ${say(data, 'mount')} does not slide on its base`, {
+      wanted: 'mount resting, or no friction',
+      example: 'mount: resting',
+    }),
+  'input.rod-gap-not-gapped': (data) =>
+    tell(data, `rods that are ${say(data, 'rods')} have no gap`, {
+      wanted: 'rods gapped, or no rod-gap',
+      example: 'rods: gapped',
+    }),
+  'input.free-rotation-of-rigid': (data) =>
+    tell(data, 'a rigid joint has no free rotation', {
+      wanted: 'type flexible, or no free-rotation',
+      example: 'type: flexible',
+    }),
+  'input.out-of-place-unfelt': (data) =>
+    tell(
+      data,
+      `${say(data, 'mark')} does not hold the pipe in the direction it is out of place: a ${say(data, 'kind')} moved so moves nothing`,
+      { wanted: 'a movement along a direction it holds' },
+    ),
+  'input.lateral-twice': (data) =>
+    tell(data, 'the sideways load is said twice', {
+      wanted: 'either coefficient with its source, or asce-7',
+      example: '',
+    }),
+  'input.source-of-formula': (data) =>
+    tell(data, 'the formula is its own source', {
+      wanted: 'a source only beside a coefficient',
+      example: '',
+    }),
+  'input.occasional-alone': (data) =>
+    tell(data, 'the factor for occasional loads is not used: no sideways load is given', {
+      wanted: 'limits.lateral beside it',
+      example: 'lateral: {coefficient: 0.3, source: structural drawing S-2}',
+    }),
+  'input.occasional-over-code': (data) =>
+    tell(data, `a factor of ${say(data, 'found')} is more than ${say(data, 'code')} allows`, {
+      wanted: `at most ${say(data, 'most')}`,
+    }),
+} satisfies Sentences;
