@@ -167,3 +167,15 @@ test('more conditions than fit a page are printed in several tables, each of the
     ['slack-H5', 'slack-H6', 'slack-H7'],
   ]);
 });
+
+test('the load a rod is compared with is the one the check of rods found', () => {
+  const { rods } = section(composeReview(whole, options), 'support-loads') as {
+    rods: readonly { mark: string; ratio: string; condition: string }[];
+  };
+  for (const row of rods) {
+    const found = whole.findings.find((finding) => finding.check === 'rod-load' && finding.at === row.mark);
+    if (found?.ratio === undefined) continue;
+    expect(Math.abs(Number(row.ratio) - found.ratio)).toBeLessThan(0.0051);
+  }
+  expect(rods.some((row) => row.ratio !== '–')).toBe(true);
+});

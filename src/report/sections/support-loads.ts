@@ -1,6 +1,6 @@
 import type { ConditionResponse } from '../../mechanics/response.js';
 import type { PlacedSupport } from '../../model/layout.js';
-import { columnGroups, everyCondition } from '../condition-order.js';
+import { columnGroups, everyCondition, orderedConditions } from '../condition-order.js';
 import type { ReportContext, View } from '../context.js';
 import { sourcedMark } from '../origin-mark.js';
 import { carriesWeight, rodText, supportWord } from '../support-word.js';
@@ -17,6 +17,8 @@ const NOISE = 1e-4;
 export function supportLoads(context: ReportContext) {
   const { layout, response } = context.subject;
   const conditions = everyCondition(response);
+  // What is judged is service and test; what if something is missing is only told.
+  const service = orderedConditions(response);
   const supports = layout.supports;
   const carrying = supports.filter(carriesWeight);
   const all = carrying.flatMap((support) => conditions.map((condition) => down(condition, support)));
@@ -28,6 +30,7 @@ export function supportLoads(context: ReportContext) {
     lengthUnit: context.write.unit('length'),
     tables: columnGroups(conditions).map((group) => ({
       conditions: group.map((condition) => condition.name),
+      isService: group.every((condition) => service.includes(condition)),
       supports: carrying.map((support) => ({
         mark: support.mark,
         kind: supportWord(support),
@@ -40,14 +43,14 @@ export function supportLoads(context: ReportContext) {
     hasLifted: lifted,
     rods: carrying
       .filter((support) => support.part?.rods !== undefined)
-      .map((support) => rodRow(support, conditions, context)),
+      .map((support) => rodRow(support, service, context)),
     hasRods: carrying.some((support) => support.part?.rods !== undefined),
-    sideways: sidewaysRows(supports, conditions, context),
-    hasSideways: sidewaysRows(supports, conditions, context).length > 0,
+    sideways: sidewaysRows(supports, service, context),
+    hasSideways: sidewaysRows(supports, service, context).length > 0,
     momentUnit: context.write.unit('moment'),
     springs: carrying
       .filter((support) => support.part?.spring !== undefined)
-      .map((support) => springRow(support, conditions, context)),
+      .map((support) => springRow(support, service, context)),
     hasSprings: carrying.some((support) => support.part?.spring !== undefined),
     balance: balanceRows(supports, conditions, context),
   } satisfies View;
