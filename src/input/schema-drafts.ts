@@ -8,6 +8,9 @@ import { schemaAt } from './schema/schema-at.js';
 
 type Found = z.core.$ZodIssue;
 
+/** Where a map has one key and that is not known, this says nothing more. */
+const ONE_KEY: readonly string[] = ['input.one-key', 'input.one-start', 'input.one-end'];
+
 /**
  * Every issue the schema found, as drafts.
  *
@@ -28,7 +31,13 @@ export function schemaDrafts(
       .filter(({ code }) => code === 'input.unknown-key')
       .map(({ path, data }) => `${path.slice(0, -1).join('.')}.${data.nearest}`),
   );
-  return drafts.filter(({ code, path }) => code !== 'input.missing' || !meant.has(path.join('.')));
+  const strange = new Set(
+    drafts.filter(({ code }) => code === 'input.unknown-key').map(({ path }) => path.slice(0, -1).join('.')),
+  );
+  return drafts.filter(({ code, path }) => {
+    if (code === 'input.missing') return !meant.has(path.join('.'));
+    return !ONE_KEY.includes(code) || !strange.has(path.join('.'));
+  });
 }
 
 function draftsOf(issue: Found, above: Path, content: unknown, root: z.core.$ZodType): readonly Draft[] {
