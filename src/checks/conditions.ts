@@ -1,5 +1,6 @@
 import type { ConditionResponse } from '../mechanics/response.js';
 import type { FrameCondition } from '../model/frame.js';
+import { isSlackQuestion } from '../model/upset-conditions.js';
 import type { Subject } from './finding.js';
 
 /** A condition with what acts and what came of it. */
@@ -53,7 +54,7 @@ export function pressurisedOnly(subject: Subject): readonly SolvedCondition[] {
  * @returns those that are there, in the order of the frame
  */
 export function judgedConditions(subject: Subject): readonly SolvedCondition[] {
-  return solvedConditions(subject).filter(({ name }) => !name.startsWith('slack-'));
+  return solvedConditions(subject).filter(({ name }) => !isSlackQuestion(name));
 }
 
 /**

@@ -1,7 +1,8 @@
 import { wrenchOnBody } from '../mechanics/index.js';
-import type { Vec3, Wrench } from '../model/conventions.js';
+import type { Wrench } from '../model/conventions.js';
 import type { PlacedNozzle } from '../model/layout.js';
-import { cross, dot, norm, scale, subtract, UP, unit } from '../model/vector.js';
+import { nozzleAxes } from '../model/nozzle-axes.js';
+import { dot, norm } from '../model/vector.js';
 import { solvedConditions } from './conditions.js';
 import type { Subject } from './finding.js';
 
@@ -58,9 +59,7 @@ export function nozzleLoadRows(subject: Subject): readonly NozzleLoadRow[] {
  * @returns components and resultants, forces [N], moments [N·m]
  */
 export function nozzleAxisLoads(load: Wrench, nozzle: Pick<PlacedNozzle, 'axis'>): NozzleAxisLoads {
-  const axial = unit(nozzle.axis);
-  const upright = uprightOf(axial);
-  const across = cross(axial, upright);
+  const { along: axial, upright, across } = nozzleAxes(nozzle.axis);
   return {
     axialForce: dot(load.force, axial),
     verticalForce: dot(load.force, upright),
@@ -71,10 +70,4 @@ export function nozzleAxisLoads(load: Wrench, nozzle: Pick<PlacedNozzle, 'axis'>
     crossMoment: dot(load.moment, across),
     resultantMoment: norm(load.moment),
   };
-}
-
-/** Up, square to the nozzle. An upright nozzle has no such direction: north stands in for it. */
-function uprightOf(axial: Vec3): Vec3 {
-  const across = subtract(UP, scale(axial, dot(UP, axial)));
-  return norm(across) > 1e-6 ? unit(across) : [0, 1, 0];
 }

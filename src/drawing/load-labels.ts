@@ -1,8 +1,10 @@
 /** Words for the picture: what each support and each nozzle carries, and which parts exceed something. */
+
 import type { Finding } from '../checks/finding.js';
 import type { UnitSystem } from '../input/installation.js';
 import type { Response, Vec3 } from '../mechanics/response.js';
 import type { Layout, PlacedNozzle, PlacedSupport } from '../model/layout.js';
+import { isSlackQuestion } from '../model/upset-conditions.js';
 import { dot } from '../model/vector.js';
 import { formatQuantity } from '../units/index.js';
 import type { LabelRow } from './label.js';
@@ -31,14 +33,16 @@ interface Loaded {
   readonly force: Vec3;
 }
 
-/** Solved conditions in question, in the order of the frame. */
+/** Solved conditions in question, in the order of the frame; slack hangers are told in a table of their own. */
 export function conditionNames(subject: LoadSubject): readonly string[] {
   if (subject.condition !== undefined)
     return subject.response.conditions[subject.condition] === undefined ? [] : [subject.condition];
   const inFrame = subject.layout.frame.conditions
     .map((c) => c.name)
-    .filter((name) => subject.response.conditions[name] !== undefined);
-  const others = Object.keys(subject.response.conditions).filter((name) => !inFrame.includes(name));
+    .filter((name) => subject.response.conditions[name] !== undefined && !isSlackQuestion(name));
+  const others = Object.keys(subject.response.conditions).filter(
+    (name) => !inFrame.includes(name) && !isSlackQuestion(name),
+  );
   return [...inFrame, ...others.sort()];
 }
 

@@ -11,7 +11,7 @@
  *
  * Two members that name the same point are joined there rigidly.
  */
-import type { Vec3, Wrench } from './conventions.js';
+import type { Movement, Vec3, Wrench } from './conventions.js';
 
 /** Elastic and thermal behaviour of a material. */
 export interface FrameMaterial {
@@ -170,6 +170,11 @@ export interface FrameCondition {
   readonly loads: readonly { readonly point: string; readonly wrench: Wrench }[];
   /** Movement of supports beyond their own `imposed`, by support name, as a vector [m]. */
   readonly imposed?: Readonly<Record<string, Vec3>>;
+  /**
+   * Misfit of joints, by name: how far the `to` side is kept from where it would meet the `from` side, in the directions
+   * that the joint holds rigidly, in plan axes [m], [rad].
+   */
+  readonly misfit?: Readonly<Record<string, Movement>>;
 }
 
 /** Everything the mechanics needs. */

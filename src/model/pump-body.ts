@@ -3,6 +3,9 @@ import type { Vec3 } from './conventions.js';
 import type { FrameBody } from './frame.js';
 import { add } from './vector.js';
 
+/** Point on the shaft axis where motor and casing meet. */
+export const MOTOR_SEAT = 'motor seat';
+
 /**
  * The pump as two rigid bodies joined at the motor seat, so that the motor can be lifted away: the casing with its
  * water from flange face to flange face, and the motor.
@@ -17,7 +20,7 @@ export function pumpBodies(pump: Pump): readonly [FrameBody, FrameBody] {
   const stands = pump.base !== undefined && pump.mount !== 'hung';
   const casing: FrameBody = {
     name: 'pump',
-    points: ['pump suction', 'pump discharge', 'motor seat', ...(stands ? ['pump base'] : [])],
+    points: ['pump suction', 'pump discharge', MOTOR_SEAT, ...(stands ? ['pump base'] : [])],
     masses: [
       {
         name: 'pump casing',
@@ -25,6 +28,7 @@ export function pumpBodies(pump: Pump): readonly [FrameBody, FrameBody] {
         mass: pump.casing.mass.value,
         contents: 0,
         ...group,
+        inertia: cylinderInertia(pump.casing.mass.value, pump.outline.casingDiameter.value, 0),
       },
       { name: 'pump contents', at: place, mass: 0, contents: pump.contents.value, ...group },
     ],
@@ -32,7 +36,7 @@ export function pumpBodies(pump: Pump): readonly [FrameBody, FrameBody] {
   };
   const motor: FrameBody = {
     name: 'motor',
-    points: ['motor seat'],
+    points: [MOTOR_SEAT],
     masses: [
       {
         name: 'motor',
@@ -40,10 +44,32 @@ export function pumpBodies(pump: Pump): readonly [FrameBody, FrameBody] {
         mass: pump.motor.mass.value,
         contents: 0,
         ...group,
+        inertia: cylinderInertia(
+          pump.motor.mass.value,
+          pump.outline.motorDiameter.value,
+          2 * Math.max(0, pump.outline.motorTop.value - pump.motor.centre[2]),
+        ),
       },
     ],
   };
   return [casing, motor];
+}
+
+/**
+ * Rotary inertia of an upright solid cylinder about its centre: what casing and motor are taken for.
+ *
+ *     level axes m (3 r² + h²) / 12,   upright m r² / 2
+ *
+ * @param mass - mass [kg]
+ * @param diameter - outside diameter [m]
+ * @param height - height; 0 for a disc [m]
+ * @returns inertia about the east, north and upright axes [kg·m²]
+ * @source statics
+ */
+export function cylinderInertia(mass: number, diameter: number, height: number): Vec3 {
+  const square = (diameter / 2) ** 2;
+  const level = (mass * (3 * square + height ** 2)) / 12;
+  return [level, level, (mass * square) / 2];
 }
 
 /**
@@ -59,7 +85,7 @@ export function pumpPoints(pump: Pump): Readonly<Record<string, Vec3>> {
     'pump suction': at(pump.ports.suction.position),
     'pump discharge': at(pump.ports.discharge.position),
     // Half-way to the motor's centre of gravity: any place on the shaft axis serves, the bodies being rigid.
-    'motor seat': at([0, 0, pump.motor.centre[2] / 2]),
+    [MOTOR_SEAT]: at([0, 0, pump.motor.centre[2] / 2]),
     ...(stands && pump.base && { 'pump base': at(pump.base.position) }),
   };
 }

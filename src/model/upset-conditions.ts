@@ -2,6 +2,7 @@ import type { Installation } from '../input/installation.js';
 import { STANDARD_GRAVITY, type Vec3 } from './conventions.js';
 import type { FrameCondition } from './frame.js';
 import type { PlacedSupport } from './layout.js';
+import { MOTOR_SEAT } from './pump-body.js';
 
 /** How many weight-carrying supports of each line count as near the pump when one of them is taken to be slack. */
 const NEAR_SUPPORTS = 2;
@@ -86,6 +87,8 @@ function nearPump(supports: readonly PlacedSupport[]): readonly string[] {
 /**
  * The two conditions of a start: running, with a moment about the shaft that twists the whole set, in either sense.
  *
+ * Marked `whatIf`: a start that no steady state balances is listed as unsolved and ends no review.
+ *
  * @param running - the running condition
  * @param twist - moment about the vertical through the shaft that the pipes have to hold, dynamic factor included [N·m]
  * @returns `starting` and `starting-opposite`
@@ -96,7 +99,18 @@ export function startingConditions(running: FrameCondition, twist: number): read
   const condition = (name: string, moment: number): FrameCondition => ({
     ...running,
     name,
-    loads: [...running.loads, { point: 'motor seat', wrench: { force: [0, 0, 0], moment: [0, 0, moment] } }],
+    whatIf: true,
+    loads: [...running.loads, { point: MOTOR_SEAT, wrench: { force: [0, 0, 0], moment: [0, 0, moment] } }],
   });
   return [condition('starting', twist), condition('starting-opposite', -twist)];
+}
+
+/**
+ * True for a condition that only asks what a slack hanger would do, and does not come to pass in good order.
+ *
+ * @param name - name of a condition
+ * @returns true for `slack-<mark>`
+ */
+export function isSlackQuestion(name: string): boolean {
+  return name.startsWith('slack-');
 }
