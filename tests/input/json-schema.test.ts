@@ -47,6 +47,49 @@ test.each([
     '/piping/lines/0/walk/1 maxProperties',
   ],
   ['a size without its unit', ['size: 6 in', 'size: "6"'], '/pump/suction/size pattern'],
+  [
+    'a way of starting that is none',
+    ['speed: 1770 rpm', 'speed: 1770 rpm, start: star-delta'],
+    '/pump/motor/start enum',
+  ],
+  [
+    'a ramp without its unit',
+    ['speed: 1770 rpm', 'speed: 1770 rpm, start: {variable-speed drive: {torque-limit: 110 %, ramp: 20}}'],
+    '/pump/motor/start/variable-speed drive/ramp anyOf',
+  ],
+  [
+    'a drive without its limit of torque',
+    ['speed: 1770 rpm', 'speed: 1770 rpm, start: {variable-speed drive: {ramp: 20 s}}'],
+    '/pump/motor/start/variable-speed drive required',
+  ],
+  [
+    'rods that are neither rigid nor not',
+    ['mark: H1,', 'mark: H1, rigid-rods: maybe,'],
+    '/piping/lines/0/walk/4/hanger/rigid-rods enum',
+  ],
+  [
+    'a movement in a direction without a name',
+    ['mark: H1,', 'mark: H1, out-of-place: {south: 1 in},'],
+    '/piping/lines/0/walk/4/hanger/out-of-place additionalProperties',
+  ],
+  [
+    'an anchor that moves in time',
+    ['end: anchored', 'end: {anchored: {hot-movement: {up: 1 in}, day-movement: {up: 1 in}}}'],
+    '/piping/lines/0/walk/5/end/anchored additionalProperties',
+  ],
+  [
+    'an edition whose formula is another',
+    [
+      'piping:',
+      'limits: {lateral: {asce-7: {edition: 22, sds: 0.5, importance: 1, height-ratio: 0.4, ap: 2.5, rp: 6}}}\npiping:',
+    ],
+    '/limits/lateral/asce-7/edition enum',
+  ],
+  [
+    'a margin without its source',
+    ['piping:', 'limits: {frequency-margin: {share: 25 %}}\npiping:'],
+    '/limits/frequency-margin required',
+  ],
 ] as const)('the schema refuses %s', (_what, change, fault) => {
   expect(faults(changed(shortest, change))).toContain(fault);
 });

@@ -77,7 +77,7 @@ export const motor = map({
     '600 %',
   ).optional(),
   inertia: inertia(
-    "Inertia of the motor's rotor about the shaft, the weight times its radius squared",
+    "Inertia of the motor's rotor about the shaft, mass times radius of gyration squared",
     '12 lb.ft2',
   ),
   speeds: field(
