@@ -1,4 +1,4 @@
-import type { Vec3 } from '../model/conventions.js';
+import type { Movement, Vec3 } from '../model/conventions.js';
 import { between, cross, dot, scale, subtract } from '../model/vector.js';
 import type { Clusters } from './cluster.js';
 import type { Hold } from './hold.js';
@@ -103,11 +103,12 @@ function coefficients(
 
 /**
  * What each constraint row must equal in one condition: the set position of the hold less the growth of the point
- * along it, or less the growth across the joint.
+ * along it, or the misfit of the joint less the growth across it.
  *
  * @param rows - constraint rows
  * @param holds - set positions [m]
  * @param growth - growth of each point, three numbers a point [m]
+ * @param misfit - misfit of a joint by its number, where it has one [m], [rad]
  * @returns values [m] or [rad]
  * @source statics
  */
@@ -115,9 +116,18 @@ export function rowValues(
   rows: readonly ConstraintRow[],
   holds: readonly Hold[],
   growth: Float64Array,
+  misfit: (joint: number) => Movement | undefined,
 ): Float64Array {
   return Float64Array.from(rows, (row) => {
-    let value = row.of.kind === 'hold' ? holds[row.of.hold]!.at : 0;
+    const { of } = row;
+    let value = 0;
+    if (of.kind === 'hold') value = holds[of.hold]!.at;
+    else {
+      const apart = misfit(of.joint);
+      if (apart !== undefined) {
+        value = dot(of.acts === 'translation' ? apart.translation : apart.rotation, of.direction);
+      }
+    }
     for (const { point, share } of row.points) {
       const grown: Vec3 = [growth[3 * point]!, growth[3 * point + 1]!, growth[3 * point + 2]!];
       value -= dot(share, grown);

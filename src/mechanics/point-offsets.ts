@@ -27,7 +27,13 @@ export function pointOffsets(
 ): { readonly offsets: Float64Array; readonly conflict?: Conflict } {
   const { prepared, clusters, unknowns } = system;
   const offsets = new Float64Array(6 * prepared.places.length);
-  const values = rowValues(unknowns.rows, holds, loads.growth);
+  const { misfit } = loads.condition;
+  const values = rowValues(
+    unknowns.rows,
+    holds,
+    loads.growth,
+    (joint) => misfit?.[prepared.frame.joints[joint]!.name],
+  );
   const particular: (Float64Array | undefined)[] = [];
   for (const group of unknowns.groups) {
     if (group.decomposition === undefined) {

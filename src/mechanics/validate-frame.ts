@@ -109,6 +109,7 @@ function validateCondition(frame: Frame, condition: FrameCondition): void {
   };
   among([...condition.absent, ...condition.stopped, ...Object.keys(condition.imposed ?? {})], supports);
   among(condition.removed, bodies);
+  among(Object.keys(condition.misfit ?? {}), new Set(frame.joints.map((joint) => joint.name)));
   for (const load of condition.loads) {
     known(frame, condition.name, load.point);
     finiteVector(`load at ${load.point}`, load.wrench.force);
