@@ -10,7 +10,7 @@ const units = new Set(
 );
 
 /** Folders whose functions compute quantities: their comments carry units, and a test reads them. */
-const computing = ['catalog', 'model', 'algebra', 'mechanics', 'checks'];
+const computing = ['catalog', 'geometry', 'model', 'algebra', 'mechanics', 'checks'];
 
 interface DocumentedFunction {
   readonly label: string;

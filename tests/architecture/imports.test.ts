@@ -21,11 +21,12 @@ const mayImport: Readonly<Record<string, Row>> = {
     folders: ['units', 'issues', 'catalog', 'sources'],
     packages: ['zod', 'yaml', '@noble/hashes', 'fastest-levenshtein'],
   },
-  model: { folders: ['catalog', 'issues', 'sources'], types: ['input'] },
+  geometry: { folders: ['issues'] },
+  model: { folders: ['catalog', 'geometry', 'issues', 'sources'], types: ['input'] },
   algebra: { folders: ['issues'] },
   mechanics: { folders: ['model', 'algebra', 'issues', 'sources'] },
-  checks: { folders: ['model', 'mechanics', 'catalog', 'sources', 'issues'], types: ['input'] },
-  drawing: { folders: ['model', 'mechanics', 'checks', 'units'], types: ['input'] },
+  checks: { folders: ['geometry', 'model', 'mechanics', 'catalog', 'sources', 'issues'], types: ['input'] },
+  drawing: { folders: ['geometry', 'model', 'mechanics', 'checks', 'units'], types: ['input'] },
   report: {
     folders: [
       'units',
@@ -33,6 +34,7 @@ const mayImport: Readonly<Record<string, Row>> = {
       'issues',
       'catalog',
       'input',
+      'geometry',
       'model',
       'algebra',
       'mechanics',

@@ -1,6 +1,7 @@
 import { checksSentences } from './checks.js';
 import { cliSentences } from './cli.js';
 import { drawingSentences } from './drawing.js';
+import { geometrySentences } from './geometry.js';
 import { inputSentences } from './input.js';
 import { mechanicsSentences } from './mechanics.js';
 import { mechanicsStartSentences } from './mechanics-start.js';
@@ -15,6 +16,7 @@ export const sentences: Sentences = {
   ...unitsSentences,
   ...inputSentences,
   ...modelSentences,
+  ...geometrySentences,
   ...mechanicsSentences,
   ...mechanicsStartSentences,
   ...checksSentences,
