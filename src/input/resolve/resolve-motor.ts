@@ -12,7 +12,7 @@ const MOTOR: Path = ['pump', 'motor'];
 const MASS_PER_POWER = (18 * 0.45359237) / 745.6998715822702;
 
 /**
- * The motor.
+ * The motor with its rating, how it starts, and between which speeds it runs.
  *
  * @param reading - where issues and assumptions go [-]
  * @param file - content of `pump.motor` [-]
