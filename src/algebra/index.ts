@@ -8,4 +8,6 @@ export * from './profile-factor.js';
 export * from './profile-matrix.js';
 export * from './singular-values.js';
 export * from './small-inverse.js';
+export * from './small-solve.js';
 export * from './symmetric-eigen.js';
+export * from './tridiagonal-eigen.js';

@@ -72,4 +72,5 @@ export { type SeismicCoefficient, type SeismicQuery, seismicCoefficient } from '
 export { type FieldSpeed, synchronousSpeed } from './synchronous-speed.js';
 export { type CataloguedTee, findTee, type TeeQuery, teeBranches, teeSizes } from './tees.js';
 export { type Tube, type TubeProperties, tubeMassPerLength, tubeProperties } from './tube-properties.js';
+export { type InertiaRange, type TurningSet, turningInertia } from './turning-inertia.js';
 export { regionOneDensity, waterDensity, waterSaturationPressure } from './water.js';

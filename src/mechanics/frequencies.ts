@@ -2,12 +2,15 @@ import { type LowestModes, lowestModes } from '../algebra/lowest-modes.js';
 import { factorProfile } from '../algebra/profile-factor.js';
 import type { ProfileMatrix } from '../algebra/profile-matrix.js';
 import { EngineError } from '../issues/issue.js';
-import type { Movement, Vec3 } from '../model/conventions.js';
+import type { Movement, Vec3, Wrench } from '../model/conventions.js';
 import type { Frame, FrameCondition } from '../model/frame.js';
 import { assembleStiffness } from './assemble.js';
+import { conditionLoads } from './condition-loads.js';
 import type { Hold } from './hold.js';
-import { assembleMass, massBlocks, momentumOf } from './mass-matrix.js';
+import { assembleMass, type MassBlock, massBlocks, momentumOf } from './mass-matrix.js';
+import { pointOffsets } from './point-offsets.js';
 import { prepareFrame } from './prepare-frame.js';
+import { solveCondition } from './solve-condition.js';
 import { frameSolver } from './solve-frame.js';
 import type { System } from './system.js';
 import { spreadMovements } from './unknowns.js';
@@ -18,6 +21,11 @@ export interface Mode {
   readonly frequency: number;
   /** Movement of every point, scaled so that the largest translation is 1 m; without one, the largest rotation 1 rad. */
   readonly shape: Readonly<Record<string, Movement>>;
+  /**
+   * What `shape` squares to over the mass, xᵀ M x: divided by its root, the shape has unit modal mass. In kg where the
+   * shape is scaled by a translation, in kg·m² where by a rotation.
+   */
+  readonly modalMass: number;
   /** Share of the whole mass that moves with it east, north and up [-]. */
   readonly massShare: Vec3;
 }
@@ -48,13 +56,82 @@ export interface Frequencies {
  * @source beam-theory
  */
 export function naturalFrequencies(frame: Frame, condition: FrameCondition, count: number): Frequencies {
+  return smallMovements(frame, condition).vibrations(count);
+}
+
+/** What a frame does in small movements about a condition: its supports stay in the state they have there. */
+export interface SmallMovements {
+  /** The frame that moves. */
+  readonly frame: Frame;
+  /** As `naturalFrequencies`. */
+  readonly vibrations: (count: number) => Frequencies;
+  /** How many vibrations lie below a frequency [Hz], counted without finding them [-]. */
+  readonly countBelow: (frequency: number) => number;
+  /** Movement of every point under a further load put on slowly [m], [rad]. */
+  readonly under: (point: string, wrench: Wrench) => Readonly<Record<string, Movement>>;
+}
+
+/**
+ * Small movements of a frame about a condition, so that vibrations and movements under a small load come from one
+ * stiffness.
+ *
+ * @param frame - the frame
+ * @param condition - contents, covering, bodies and supports that are there
+ * @returns vibrations, and movements under a load [m], [rad]
+ * @throws EngineError as `solveFrame`
+ * @source beam-theory
+ */
+export function smallMovements(frame: Frame, condition: FrameCondition): SmallMovements {
   // The condition need not be one of the frame's own, so it is checked with the rest.
   const prepared = prepareFrame({ ...frame, conditions: [condition] });
   const { settled } = frameSolver(prepared)(condition);
   const { system, holds } = settled;
+  const still: FrameCondition = {
+    ...condition,
+    gravity: [0, 0, 0],
+    temperature: frame.installationTemperature,
+    pressure: 0,
+    loads: [],
+    imposed: {},
+  };
+  let known: SystemMass | undefined;
+  const mass = (): SystemMass => {
+    known ??= systemMass(system, condition);
+    return known;
+  };
+  const unset = holds.map((hold) => ({ ...hold, at: 0, preload: 0 }));
+  return {
+    frame,
+    vibrations: (count) => vibrationsOf(system, holds, mass(), count),
+    countBelow: (frequency) =>
+      system.unknowns.size === 0
+        ? 0
+        : countBelow(system, holds, mass().matrix, (2 * Math.PI * frequency) ** 2),
+    under: (point, wrench) => {
+      const loads = conditionLoads(prepared, system.clusters, { ...still, loads: [{ point, wrench }] });
+      const { offsets } = pointOffsets(system, loads, unset);
+      const { movements } = solveCondition(system, loads, unset, offsets);
+      return namedMovements(prepared.pointNames, movements, 1);
+    },
+  };
+}
+
+interface SystemMass {
+  readonly blocks: readonly MassBlock[];
+  readonly matrix: ProfileMatrix;
+  /** [kg] */
+  readonly total: number;
+}
+
+function systemMass(system: System, condition: FrameCondition): SystemMass {
   const { blocks, total } = massBlocks(system, condition);
-  const mass = assembleMass(system, blocks);
-  const { found, counted } = countedModes(system, holds, mass, count);
+  return { blocks, total, matrix: assembleMass(system, blocks) };
+}
+
+function vibrationsOf(system: System, holds: readonly Hold[], mass: SystemMass, count: number): Frequencies {
+  const { prepared } = system;
+  const { blocks, total } = mass;
+  const { found, counted } = countedModes(system, holds, mass.matrix, count);
   const size = 6 * prepared.places.length;
   const modes = found.values.map((value, index): Mode => {
     const z = found.vectors[index]!.map((part, i) => part * system.scale[i]!);
@@ -62,9 +139,11 @@ export function naturalFrequencies(frame: Frame, condition: FrameCondition, coun
     const momentum = momentumOf(blocks, movements);
     // Vectors have xᵀ K x = 1, so that xᵀ M x = 1/ω².
     const share = (part: number) => (total > 0 ? (part * part * value) / total : 0);
+    const factor = shapeFactor(movements);
     return {
       frequency: Math.sqrt(value) / (2 * Math.PI),
-      shape: namedShape(prepared.pointNames, movements),
+      shape: namedMovements(prepared.pointNames, movements, factor),
+      modalMass: factor ** 2 / value,
       massShare: [share(momentum[0]), share(momentum[1]), share(momentum[2])],
     };
   });
@@ -79,9 +158,9 @@ function countedModes(
   count: number,
 ): { readonly found: LowestModes; readonly counted: number } {
   if (system.unknowns.size === 0) return { found: { values: [], vectors: [], rounds: 0 }, counted: 0 };
-  for (const spare of [8, 24, 60]) {
+  for (const further of [1, 9, 25]) {
     // The next above the wanted ones is found too, so that the count is taken in the gap between.
-    const wide = lowestModes(system.factor, mass, count + 1, spare);
+    const wide = lowestModes(system.factor, mass, count + further);
     const values = wide.values.slice(0, count);
     const highest = values[values.length - 1];
     if (highest === undefined) return { found: wide, counted: 0 };
@@ -118,7 +197,8 @@ function countBelow(system: System, holds: readonly Hold[], mass: ProfileMatrix,
   return factorProfile(shifted, Number.NEGATIVE_INFINITY).negative;
 }
 
-function namedShape(names: readonly string[], movements: Float64Array): Record<string, Movement> {
+/** Makes the largest translation 1, or the largest rotation where nothing is displaced. */
+function shapeFactor(movements: Float64Array): number {
   const largest = (offset: number) => {
     let most = 0;
     let sign = 1;
@@ -132,7 +212,14 @@ function namedShape(names: readonly string[], movements: Float64Array): Record<s
   const moved = largest(0);
   const turned = largest(3);
   const by = moved.most > 1e-9 * turned.most ? moved : turned;
-  const factor = by.most > 0 ? by.sign / by.most : 1;
+  return by.most > 0 ? by.sign / by.most : 1;
+}
+
+function namedMovements(
+  names: readonly string[],
+  movements: Float64Array,
+  factor: number,
+): Record<string, Movement> {
   const shape: Record<string, Movement> = {};
   names.forEach((name, point) => {
     const part = (i: number) => movements[6 * point + i]! * factor;

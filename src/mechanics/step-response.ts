@@ -81,13 +81,16 @@ export function respondTo(
 ): readonly number[] {
   checkFrequency(oscillator.frequency);
   checkDamping(oscillator.dampingRatio);
-  const advance = stepping === 'exact' ? exactStep : averageAccelerationStep;
+  const advance: Step =
+    stepping === 'exact'
+      ? exactStepper(oscillator)
+      : (state, piece) => averageAccelerationStep(oscillator, state, piece);
   const { time, load } = history;
   const response: number[] = [0];
   let state: State = { place: 0, rate: 0 };
   for (let index = 1; index < time.length; index += 1) {
     const length = time[index]! - time[index - 1]!;
-    if (length > 0) state = advance(oscillator, state, { length, from: load[index - 1]!, to: load[index]! });
+    if (length > 0) state = advance(state, { length, from: load[index - 1]!, to: load[index]! });
     response.push(state.place);
   }
   return response;
@@ -98,35 +101,60 @@ interface State {
   readonly rate: number;
 }
 
+/** Advances an oscillator over one piece. */
+type Step = (state: State, piece: StraightPiece) => State;
+
 interface StraightPiece {
   readonly length: number;
   readonly from: number;
   readonly to: number;
 }
 
+/** Motion over pieces of one length: what the exact step needs of damping and length alone. */
+interface ExactPiece {
+  readonly length: number;
+  readonly cosine: number;
+  readonly sine: number;
+}
+
 /**
- * Exact motion over a straight piece F = F₀ + a t:
+ * Exact motion over straight pieces F = F₀ + a t. Sines of equal pieces are worked out once.
  *
  *     held part      d_p = F₀ − 2 ζ a / ω + a t
  *     free part      e^(−ζ ω t) (A cos ω_d t + B sin ω_d t),  ω_d = ω √(1 − ζ²)
  *     from the start A = d₀ − d_p(0),  B = (d'₀ − a + ζ ω A) / ω_d
  */
-function exactStep(oscillator: Oscillator, state: State, piece: StraightPiece): State {
+function exactStepper(oscillator: Oscillator): Step {
   const ω = 2 * Math.PI * oscillator.frequency;
   const ζ = oscillator.dampingRatio;
   const damped = ω * Math.sqrt(1 - ζ ** 2);
-  const slope = (piece.to - piece.from) / piece.length;
-  const offset = piece.from - (2 * ζ * slope) / ω;
-  const A = state.place - offset;
-  const B = (state.rate - slope + ζ * ω * A) / damped;
-  const decay = Math.exp(-ζ * ω * piece.length);
-  const cosine = decay * Math.cos(damped * piece.length);
-  const sine = decay * Math.sin(damped * piece.length);
-  return {
-    place: A * cosine + B * sine + offset + slope * piece.length,
-    rate: damped * (B * cosine - A * sine) - ζ * ω * (A * cosine + B * sine) + slope,
+  let known: ExactPiece | undefined;
+  const pieceOf = (length: number): ExactPiece => {
+    // Pieces of one length differ in their last bits.
+    if (known !== undefined && Math.abs(length - known.length) <= SAME_LENGTH * length) return known;
+    const decay = Math.exp(-ζ * ω * length);
+    known = {
+      length,
+      cosine: decay * Math.cos(damped * length),
+      sine: decay * Math.sin(damped * length),
+    };
+    return known;
+  };
+  return (state, piece) => {
+    const { cosine, sine } = pieceOf(piece.length);
+    const slope = (piece.to - piece.from) / piece.length;
+    const offset = piece.from - (2 * ζ * slope) / ω;
+    const A = state.place - offset;
+    const B = (state.rate - slope + ζ * ω * A) / damped;
+    return {
+      place: A * cosine + B * sine + offset + slope * piece.length,
+      rate: damped * (B * cosine - A * sine) - ζ * ω * (A * cosine + B * sine) + slope,
+    };
   };
 }
+
+/** Relative difference under which two pieces count as of one length [-]. */
+const SAME_LENGTH = 1e-11;
 
 /**
  * Newmark's rule with the average of the accelerations at both ends of the step h:

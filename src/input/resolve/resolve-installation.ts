@@ -9,6 +9,7 @@ import { linePipe } from './resolve-pipe.js';
 import { resolvePump } from './resolve-pump.js';
 import { resolveRoom } from './resolve-room.js';
 import { resolveService } from './resolve-service.js';
+import { noteStart } from './resolve-start.js';
 import { resolveWalk } from './resolve-walk.js';
 import { nameCounter, type Walking } from './walking.js';
 
@@ -29,6 +30,7 @@ export function resolveInstallation(file: FileContent): Resolved {
   const materials = materialFinder(reading, file.materials);
   const service = resolveService(reading, file.service);
   const pump = resolvePump(reading, materials, file);
+  noteStart(reading, pump);
   const walking: Walking = {
     reading,
     rods: rodEdition(reading, file.limits),

@@ -1,0 +1,35 @@
+import type { Frame, FrameCondition } from '../model/frame.js';
+import { type Frequencies, type SmallMovements, smallMovements } from './frequencies.js';
+import { refineFrame } from './refine-frame.js';
+
+/** How many are found at least, and at most where more lie near an exciting frequency [-]. */
+const FEWEST = 10;
+const MOST = 40;
+
+/** Vibrations of an installation, and the small movements they belong to. */
+export interface FoundVibrations {
+  readonly frequencies: Frequencies;
+  /** Highest frequency up to which none is missing [Hz]. */
+  readonly completeTo: number;
+  readonly movements: SmallMovements;
+}
+
+/**
+ * The lowest ten natural frequencies, and more until one lies above a frequency that matters, so that whoever asks for
+ * the nearest to it has seen those on both sides. Long pipes are cut into pieces short enough for it.
+ *
+ * @param frame - the frame
+ * @param condition - contents, covering and supports, for example running
+ * @param above - frequency that matters [Hz]
+ * @returns vibrations of the cut frame; its further points are named after the pipe they stand in
+ * @throws EngineError as `naturalFrequencies`
+ * @source beam-theory
+ */
+export function findVibrations(frame: Frame, condition: FrameCondition, above: number): FoundVibrations {
+  const movements = smallMovements(refineFrame(frame, condition, above), condition);
+  const count = Math.min(MOST, Math.max(FEWEST, movements.countBelow(above) + 1));
+  const frequencies = movements.vibrations(count);
+  const highest = frequencies.modes[frequencies.modes.length - 1]?.frequency ?? 0;
+  const isAll = frequencies.modes.length < count;
+  return { frequencies, completeTo: isAll ? Number.POSITIVE_INFINITY : highest, movements };
+}

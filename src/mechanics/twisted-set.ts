@@ -1,0 +1,122 @@
+import type { Movement, Vec3 } from '../model/conventions.js';
+import { MOTOR_SEAT } from '../model/pump-body.js';
+import { subtract } from '../model/vector.js';
+import type { FoundVibrations } from './find-vibrations.js';
+import type { LoadHistory } from './load-history.js';
+import { type LoadedMode, modalHistory } from './modal-history.js';
+import { movedMovement } from './rigid-arm.js';
+
+/** A natural vibration that a moment about the shaft excites. */
+export interface TwistingMode {
+  /** Place in the list of frequencies, counted from 0. */
+  readonly number: number;
+  /** [Hz] */
+  readonly frequency: number;
+  /** Its part of the turn of the set under a moment put on slowly [-]. */
+  readonly share: number;
+}
+
+/** A set in its pipes under a moment about the shaft. */
+export interface TwistedSet {
+  /** Those that twist it, the most first. */
+  readonly modes: readonly TwistingMode[];
+  /** All modes with what they do to the motor top. */
+  readonly loaded: readonly LoadedMode[];
+  /** Movement of the motor top under 1 N·m put on slowly, east, north, up [m/(N·m)]. */
+  readonly unitTop: Vec3;
+  /** Its size [m/(N·m)]. */
+  readonly topUnderUnit: number;
+}
+
+/**
+ * How a moment about the upright through the shaft moves a set: in the modes, and put on slowly.
+ *
+ *     share = p² / (ω² θ),  p turn of the set in the mode of unit modal mass, θ turn under 1 N·m
+ *
+ * @param found - vibrations and small movements of a frame with a point `motor seat`
+ * @param top - top of the motor [m]
+ * @returns modes and movement under a unit moment
+ * @source dynamics
+ */
+export function twistedSet(found: FoundVibrations, top: Vec3): TwistedSet {
+  const { frame, under } = found.movements;
+  const arm = subtract(top, frame.points[MOTOR_SEAT]!);
+  const atTop = (seat: Movement): Vec3 => movedMovement(seat, arm).translation;
+  const seat = under(MOTOR_SEAT, { force: [0, 0, 0], moment: [0, 0, 1] })[MOTOR_SEAT]!;
+  const turn = seat.rotation[2];
+  const unitTop = atTop(seat);
+  const loaded = found.frequencies.modes.map(({ frequency, shape, modalMass }): LoadedMode => {
+    const own = shape[MOTOR_SEAT]!;
+    const unit = 1 / Math.sqrt(modalMass);
+    const [east, north] = atTop(own);
+    return {
+      frequency,
+      participation: own.rotation[2] * unit,
+      outputs: { east: east * unit, north: north * unit },
+    };
+  });
+  const modes = loaded
+    .map(({ frequency, participation }, number) => ({
+      number,
+      frequency,
+      share: turn > 0 ? participation ** 2 / ((2 * Math.PI * frequency) ** 2 * turn) : 0,
+    }))
+    .sort((a, b) => b.share - a.share);
+  return { modes, loaded, unitTop, topUnderUnit: Math.hypot(...unitTop) };
+}
+
+/** Part of all modes' movement of the top, under which a mode is taken to follow the load without delay [-]. */
+const UNFELT = 0.002;
+
+/** Modes that move the motor top at all under a moment about the shaft. */
+function felt(loaded: readonly LoadedMode[]): readonly LoadedMode[] {
+  const parts = loaded.map(
+    ({ frequency, participation, outputs }) =>
+      (Math.abs(participation) * Math.hypot(outputs.east!, outputs.north!)) / frequency ** 2,
+  );
+  const all = parts.reduce((sum, part) => sum + part, 0);
+  return loaded.filter((_, i) => parts[i]! > UNFELT * all);
+}
+
+/** Movement of the motor top in one start, magnitudes. */
+export interface TopMovement {
+  /** Under the largest twist put on slowly [m]. */
+  readonly quasiStatic: number;
+  /** That times the dynamic factor [m]. */
+  readonly byFactor: number;
+  /** By time history on the modes [m]. */
+  readonly byHistory: number;
+}
+
+/**
+ * Movement of the motor top in one start, by the dynamic factor and by time history on all modes.
+ *
+ * @param twisted - modes and unit movement
+ * @param start - twist against time [N·m], damping [-], dynamic factor [-] and largest twist [N·m]
+ * @returns magnitudes [m]
+ * @source dynamics
+ */
+export function topMovement(
+  twisted: TwistedSet,
+  start: {
+    readonly history: LoadHistory;
+    readonly dampingRatio: number;
+    readonly factor: number;
+    readonly largest: number;
+  },
+): TopMovement {
+  const { unitTop, topUnderUnit } = twisted;
+  const loaded = felt(twisted.loaded);
+  const { history, dampingRatio } = start;
+  const quasiStatic = topUnderUnit * start.largest;
+  const unitStatic = { east: unitTop[0], north: unitTop[1] };
+  let byHistory = quasiStatic;
+  if (loaded.length > 0) {
+    const { east, north } = modalHistory({ modes: loaded, unitStatic, history, dampingRatio }).outputs;
+    byHistory = 0;
+    east!.values.forEach((value, sample) => {
+      byHistory = Math.max(byHistory, Math.hypot(value, north!.values[sample]!));
+    });
+  }
+  return { quasiStatic, byFactor: quasiStatic * start.factor, byHistory };
+}
