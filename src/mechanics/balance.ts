@@ -18,6 +18,7 @@ import { addWrench, movedWrench, NO_WRENCH } from './rigid-arm.js';
  * @param clusters - bodies and joints that stand
  * @param loads - the condition
  * @param supports - loads on supports [N], [N·m]
+ * @param least - force against which the difference is measured where everything that acts is smaller [N]
  * @returns sums and residual, and the weight of everything present [N]
  * @source statics
  */
@@ -26,6 +27,7 @@ export function balanceOf(
   clusters: Clusters,
   loads: ConditionLoads,
   supports: Readonly<Record<string, SupportResponse>>,
+  least = 0,
 ): { readonly balance: Balance; readonly weight: number } {
   const { frame, places } = prepared;
   const { condition } = loads;
@@ -78,7 +80,7 @@ export function balanceOf(
   const sum = addWrench(applied, reacted);
   const weight = mass * norm(condition.gravity);
   const size = sizeOf(prepared);
-  const largest = Math.max(weight, force, moment / size);
+  const largest = Math.max(weight, force, moment / size, least);
   const unbalanced = Math.max(norm(sum.force), norm(sum.moment) / size);
   const residual = unbalanced === 0 ? 0 : unbalanced / largest;
   return { balance: { applied, reacted, residual }, weight };

@@ -24,7 +24,8 @@ export const LARGEST_IMBALANCE = 1e-8;
  * @param loads - what acted [N]
  * @param holds - what the supports did [N/m], [m], [N]
  * @param solution - movements [m], [rad] and forces [N], [N·m]
- * @param outcome - state of every restraint by support name, and rounds taken [-]
+ * @param outcome - state of every restraint by support name, rounds taken [-], and the least force by which balance is
+ *   measured [N]
  * @returns results by name [m], [rad], [N], [N·m]
  * @throws EngineError `mechanics.unbalanced`; data: `condition`, `residual`, `limit`
  * @source statics
@@ -34,7 +35,11 @@ export function respond(
   loads: ConditionLoads,
   holds: readonly Hold[],
   solution: Solution,
-  outcome: { readonly states: Readonly<Record<string, readonly RestraintState[]>>; readonly rounds: number },
+  outcome: {
+    readonly states: Readonly<Record<string, readonly RestraintState[]>>;
+    readonly rounds: number;
+    readonly least?: number;
+  },
 ): ConditionResponse {
   const { prepared, clusters } = system;
   const { frame } = prepared;
@@ -55,7 +60,7 @@ export function respond(
   frame.supports.forEach((support, index) => {
     supports[support.name] = { load: reactions[index]!, states: outcome.states[support.name]! };
   });
-  const { balance, weight } = balanceOf(prepared, clusters, loads, supports);
+  const { balance, weight } = balanceOf(prepared, clusters, loads, supports, outcome.least);
   if (!(balance.residual <= LARGEST_IMBALANCE)) {
     throw new EngineError('mechanics.unbalanced', {
       condition: loads.condition.name,
@@ -108,6 +113,26 @@ export function rowForces(system: System, solution: Pick<Solution, 'pointForces'
   unknowns.groups.forEach((group, index) => {
     const own = lacking[index];
     if (own !== undefined) constraintForces(group, own, forces);
+  });
+  return forces;
+}
+
+/**
+ * Force of every hold on its point along its direction.
+ *
+ * @param system - constraint rows
+ * @param holds - what the supports do
+ * @param solution - movements [m] and forces [N]
+ * @returns force or moment of each hold [N] or [N·m]
+ * @source statics
+ */
+export function holdForces(system: System, holds: readonly Hold[], solution: Solution): Float64Array {
+  const forces = Float64Array.from(holds, (hold) =>
+    Number.isFinite(hold.stiffness) ? springForce(hold, solution.movements) : 0,
+  );
+  const rows = rowForces(system, solution);
+  system.unknowns.rows.forEach((row, index) => {
+    if (row.of.kind === 'hold') forces[row.of.hold] = rows[index]!;
   });
   return forces;
 }

@@ -59,10 +59,11 @@ export function drySetting(
       const { response } = standing.disturb({ imposed: { [spring.name]: UP } });
       return Float64Array.from(springs, (other, i) => down(response, other) / rates[i]!);
     });
-    const { rank, values, left, right } = singularValues(rows, LEAST_EFFECT);
+    const { rank, values, left, right } = singularValues(rows, 0);
     const wanted = lacking.map((force, i) => force / rates[i]!);
     let step = 0;
     for (let s = 0; s < rank; s++) {
+      if (values[s]! < LEAST_EFFECT) continue;
       const share = wanted.reduce((sum, value, i) => sum + value * right[s]![i]!, 0) / values[s]!;
       springs.forEach((_, j) => {
         raise[j] = raise[j]! + share * left[s]![j]!;

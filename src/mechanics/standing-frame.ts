@@ -52,6 +52,11 @@ export function standingFrame(frame: Frame, condition: FrameCondition): Standing
   const states = Object.fromEntries(
     Object.entries(response.supports).map(([name, support]) => [name, support.states]),
   );
+  const springs = settled.holds.map((hold) => hold.stiffness).filter(Number.isFinite);
+  const stiffest = prepared.stiffness.reduce(
+    (most, value) => Math.max(most, Math.abs(value)),
+    Math.max(0, ...springs),
+  );
   const disturb = (disturbance: Disturbance): Disturbed => {
     const { imposed, ...without } = condition;
     const still: FrameCondition = {
@@ -71,7 +76,18 @@ export function standingFrame(frame: Frame, condition: FrameCondition): Standing
     });
     const { offsets } = pointOffsets(system, loads, holds);
     const solution = solveCondition(system, loads, holds, offsets);
-    return { condition: still, response: respond(system, loads, holds, solution, { states, rounds }) };
+    const least = stiffest * largestMovement(disturbance);
+    const response = respond(system, loads, holds, solution, { states, rounds, least });
+    return { condition: still, response };
   };
   return { frame, condition, response, disturb };
+}
+
+/** A movement may meet no resistance at all: what is left of the forces then is rounding of those that cancelled. */
+function largestMovement({ imposed = {}, misfit = {} }: Disturbance): number {
+  const parts = [
+    ...Object.values(imposed),
+    ...Object.values(misfit).flatMap(({ translation, rotation }) => [translation, rotation]),
+  ];
+  return Math.max(0, ...parts.flat().map(Math.abs));
 }
