@@ -1,10 +1,9 @@
+import type { Vec3 } from '../model/conventions.js';
 import { dot, norm, scale, subtract } from '../model/vector.js';
 import { type Contact, type ContactState, slideOf } from './contact.js';
-import { movementAlong, springForce } from './element-forces.js';
+import { movementAlong } from './element-forces.js';
 import type { Hold } from './hold.js';
-import { rowForces } from './respond.js';
 import type { Solution } from './solve-condition.js';
-import type { System } from './system.js';
 
 /** What a contact should do instead. */
 export interface Change {
@@ -26,38 +25,19 @@ export interface Verdict {
 const FORCE_TOLERANCE = 1e-9;
 
 /**
- * Force of every hold on its point along its direction.
- *
- * @param system - constraint rows
- * @param holds - what the supports do
- * @param solution - movements [m] and forces [N]
- * @returns force or moment of each hold [N] or [N·m]
- * @source statics
- */
-export function holdForces(system: System, holds: readonly Hold[], solution: Solution): Float64Array {
-  const forces = Float64Array.from(holds, (hold) =>
-    Number.isFinite(hold.stiffness) ? springForce(hold, solution.movements) : 0,
-  );
-  const rows = rowForces(system, solution);
-  system.unknowns.rows.forEach((row, index) => {
-    if (row.of.kind === 'hold') forces[row.of.hold] = rows[index]!;
-  });
-  return forces;
-}
-
-/**
  * Compares what each contact was taken to do with the solution that came of it.
  *
  *     held      lets go when it would have to pull
  *     free      takes hold when its point has gone past a limit
  *     centred   goes to the side that its point presses
- *     sticking  slips when the friction it needs is more than μ N
+ *     sticking  slips when the friction it needs is more than μ N, or lifts its point
  *     slipping  sticks again when the point moves against the way it was taken to slip
  *
  * @param contacts - restraints that are there
  * @param states - one a contact
  * @param holds - what they did
  * @param forces - force of each hold [N]
+ * @param normals - normal force of each slipping contact that agrees with its own friction [N]
  * @param solution - movements [m]
  * @param load - size of what acts [N]
  * @returns changes wanted, and how slipping goes on
@@ -68,16 +48,17 @@ export function judgeContacts(
   states: readonly ContactState[],
   holds: readonly Hold[],
   forces: Float64Array,
+  normals: ReadonlyMap<number, number>,
   solution: Solution,
   load: number,
 ): Verdict {
   const { movements } = solution;
   const least = FORCE_TOLERANCE * forces.reduce((most, force) => Math.max(most, Math.abs(force)), load);
   const step = 1e-9 * movements.reduce((most, value) => Math.max(most, Math.abs(value)), 0) + 1e-13;
-  const normals = new Float64Array(contacts.length);
+  const pressed = new Float64Array(contacts.length);
   const rubs = contacts.map(() => [0, 0, 0] as [number, number, number]);
   holds.forEach((hold, index) => {
-    if (hold.role === 'normal') normals[hold.contact] = forces[index]!;
+    if (hold.role === 'normal') pressed[hold.contact] = forces[index]!;
     else for (let i = 0; i < 3; i++) rubs[hold.contact]![i]! += forces[index]! * hold.direction[i]!;
   });
   const changes: Change[] = [];
@@ -86,28 +67,37 @@ export function judgeContacts(
   contacts.forEach((contact, index) => {
     const state = states[index]!;
     const change = (to: ContactState) => changes.push({ contact: index, to });
-    const force = normals[index]!;
+    const force = pressed[index]!;
     if (state.where === 'centred') {
       if (Math.abs(force) > least) change({ where: 'held', side: force > 0 ? -1 : 1 });
       return;
     }
     if (state.where === 'free') {
       const side = pressedSide(contact, movementAlong(contact, movements), step, least);
-      if (side !== 0) change({ where: 'held', side });
+      if (side === 0) return;
+      // A point that has slid while it was clear of its support goes on sliding where it lands.
+      const slide = slideOf(contact, movements);
+      const distance = norm(slide);
+      if (distance <= step) change({ where: 'held', side });
+      else
+        change({ where: 'held', side, slip: { direction: scale(slide, 1 / distance), normal: 0, distance } });
       return;
     }
-    if (!contact.always && force * -state.side < -least) {
-      change({ where: 'free', side: 0 });
+    const sticks = contact.tangents.length > 0 && state.slip === undefined;
+    const rub = norm(rubs[index]!);
+    const isSliding = state.slip !== undefined && state.slip.normal > 0;
+    // While it slides under a force that is still being found, a pull only says that this force was taken too large.
+    if (!contact.always && !isSliding && force * -state.side < -least) {
+      // Friction that sticks may itself be what lifts the point: it slips without friction before it lets go.
+      if (sticks && rub > least) change({ ...state, slip: slipAgainst(rubs[index]!, 0) });
+      else change({ where: 'free', side: 0 });
       return;
     }
     if (contact.tangents.length === 0) return;
     const normal = Math.abs(force);
     if (state.slip === undefined) {
-      const rub = norm(rubs[index]!);
-      if (rub > contact.friction * normal + least) {
-        const direction = scale(rubs[index]!, -1 / rub);
-        change({ where: 'held', side: state.side, slip: { direction, normal, distance: 0 } });
-      }
+      if (rub > contact.friction * normal + least)
+        change({ ...state, slip: slipAgainst(rubs[index]!, normal) });
       return;
     }
     const slide = slideOf(contact, movements);
@@ -120,11 +110,17 @@ export function judgeContacts(
     // The first time it slips straight on; only then is it known which way it would rather go.
     const isFirst = state.slip.distance === 0 && contact.tangents.length === 2;
     const isTurning = distance > step && (isFirst || norm(subtract(turned, state.slip.direction)) > 1e-8);
-    const fits = Math.abs(normal - state.slip.normal) * contact.friction <= least && !isTurning;
+    const next = normals.get(index) ?? normal;
+    const fits = Math.abs(next - state.slip.normal) * contact.friction <= least && !isTurning;
     if (!fits) slipsFit = false;
-    slips.push({ contact: index, to: { ...state, slip: { direction: turned, normal, distance } } });
+    slips.push({ contact: index, to: { ...state, slip: { direction: turned, normal: next, distance } } });
   });
   return { changes, slips, slipsFit };
+}
+
+/** Slip that begins against the friction that held it. */
+function slipAgainst(rub: Vec3, normal: number): NonNullable<ContactState['slip']> {
+  return { direction: scale(rub, -1 / norm(rub)), normal, distance: 0 };
 }
 
 /** Which limit a free point has passed, 0 for none; springs by the force they would have. */

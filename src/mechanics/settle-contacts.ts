@@ -1,13 +1,16 @@
 import { EngineError } from '../issues/issue.js';
+import { norm, scale } from '../model/vector.js';
 import type { BuiltSystem } from './build-system.js';
 import type { ConditionLoads } from './condition-loads.js';
-import { type Contact, type ContactState, holdsOf, startStates } from './contact.js';
+import { type Contact, type ContactState, holdsOf, slideOf, startStates } from './contact.js';
 import { movementAlong } from './element-forces.js';
 import type { FreeMovement } from './free-movements.js';
 import type { Hold } from './hold.js';
-import { type Change, holdForces, judgeContacts } from './judge-contacts.js';
+import { type Change, judgeContacts } from './judge-contacts.js';
 import { mechanismError } from './mechanism.js';
 import { type Conflict, conflictError, pointOffsets } from './point-offsets.js';
+import { holdForces } from './respond.js';
+import { slipNormals } from './slip-normals.js';
 import { type Solution, solveCondition } from './solve-condition.js';
 import type { System } from './system.js';
 
@@ -25,7 +28,8 @@ export interface Settled {
  *
  * All contacts that do not fit change at once; when a set of states comes back, or leaves the frame loose, only the
  * first that does not fit changes from then on (the least-index rule, which ends for contacts without friction).
- * Friction holds against the place where the point was set, not against its path.
+ * Friction holds against the place where the point was set, not against its path. Where no steady state is found from
+ * sticking, friction is brought on in steps from the solution without it.
  *
  * @param contacts - restraints that are there
  * @param loads - what acts [N]
@@ -40,9 +44,50 @@ export function settleContacts(
   loads: ConditionLoads,
   systemFor: (holds: readonly Hold[]) => BuiltSystem,
 ): Settled {
+  const first = settleFrom(contacts, startStates(contacts), loads, systemFor);
+  if (!(first instanceof EngineError)) return first;
+  if (first.code !== 'mechanics.contact-alternates' || !contacts.some(hasFriction)) throw first;
+  const smooth = contacts.map((contact) => ({ ...contact, friction: 0, tangents: [] }));
+  const sliding = settleFrom(smooth, startStates(smooth), loads, systemFor);
+  if (sliding instanceof EngineError) throw first;
+  let { rounds } = sliding;
+  let states: readonly ContactState[] = slidStates(contacts, sliding);
+  for (let step = 1; ; step++) {
+    const eased = contacts.map((contact) => ({ ...contact, friction: (contact.friction * step) / EASING }));
+    const settled = settleFrom(eased, states, loads, systemFor);
+    if (settled instanceof EngineError) throw first;
+    rounds += settled.rounds;
+    if (step === EASING) return { ...settled, rounds };
+    states = settled.states;
+  }
+}
+
+/** Steps in which friction is brought on where it does not settle at once [-]. */
+const EASING = 8;
+
+const hasFriction = (contact: Contact) => contact.tangents.length > 0;
+
+/** States of a solution without friction, with every contact that slid in it slipping that way. */
+function slidStates(contacts: readonly Contact[], sliding: Settled): ContactState[] {
+  return contacts.map((contact, index) => {
+    const state = sliding.states[index]!;
+    if (!hasFriction(contact) || state.where !== 'held') return state;
+    const slide = slideOf(contact, sliding.solution.movements);
+    const distance = norm(slide);
+    if (distance < 1e-12) return state;
+    return { ...state, slip: { direction: scale(slide, 1 / distance), normal: 0, distance } };
+  });
+}
+
+function settleFrom(
+  contacts: readonly Contact[],
+  start: readonly ContactState[],
+  loads: ConditionLoads,
+  systemFor: (holds: readonly Hold[]) => BuiltSystem,
+): Settled | EngineError {
   const name = loads.condition.name;
-  const states = startStates(contacts);
-  const oneWay = contacts.filter((contact) => !contact.always || contact.tangents.length > 0).length;
+  const states = [...start];
+  const oneWay = contacts.filter((contact) => !contact.always || hasFriction(contact)).length;
   const limit = 40 + 20 * oneWay;
   const load = sizeOfLoad(loads);
   const seen = new Map<string, number>();
@@ -75,20 +120,21 @@ export function settleContacts(
         // Too many let go at once: go back and let them go one by one.
         oneByOne = true;
         states.splice(0, states.length, ...before);
-      } else throw firstLoose;
+      } else return firstLoose ?? mechanismError(system, holds, free, name);
       continue;
     }
     const { offsets, conflict } = pointOffsets(system, loads, holds);
     if (conflict !== undefined) {
       const yielding = contactToYield(contacts, states, system, holds, conflict);
-      if (yielding === undefined) throw conflictError(system, holds, conflict, name);
+      if (yielding === undefined) return conflictError(system, holds, conflict, name);
       apply([yielding]);
       continue;
     }
     const solution = solveCondition(system, loads, holds, offsets);
     if (oneWay === 0) return { system, holds, states, solution, rounds };
     const forces = holdForces(system, holds, solution);
-    const verdict = judgeContacts(contacts, states, holds, forces, solution, load);
+    const normals = slipNormals(system, loads, contacts, states, holds, forces);
+    const verdict = judgeContacts(contacts, states, holds, forces, normals, solution, load);
     if (verdict.changes.length === 0 && verdict.slipsFit) return { system, holds, states, solution, rounds };
     for (const { contact, to } of verdict.slips) states[contact] = to;
     if (verdict.changes.length > 0) apply(verdict.changes);
@@ -98,7 +144,7 @@ export function settleContacts(
   const names = restless.map(({ contact }) => supports[contacts[contact]!.support]!.name);
   const slipping = contacts.filter((_, index) => states[index]!.slip !== undefined);
   const listed = names.length > 0 ? names : slipping.map((contact) => supports[contact.support]!.name);
-  throw new EngineError('mechanics.contact-alternates', {
+  return new EngineError('mechanics.contact-alternates', {
     condition: name,
     supports: [...new Set(listed)],
     rounds: limit,
