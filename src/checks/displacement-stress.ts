@@ -2,7 +2,7 @@ import {
   type AllowableStresses,
   allowableDisplacementRange,
   allowableRangeWithLeftOver,
-  sectionModulus,
+  modulusOf,
 } from '../mechanics/code-stress.js';
 import type { Citation } from '../sources/index.js';
 import { defineCheck, type Reading } from './define-check.js';
@@ -55,7 +55,7 @@ export const displacementStress = defineCheck({
           values: [
             { symbol: 'i', value: row.intensification, unit: '-', meaning: 'stress intensification' },
             { symbol: 'M', value: row.moment, unit: 'N·m', meaning: `range of the moment, ${row.between}` },
-            { symbol: 'Z', value: sectionModulus(row.tube), unit: 'm³', meaning: 'section modulus' },
+            { symbol: 'Z', value: modulusOf(row), unit: 'm³', meaning: 'section modulus' },
           ],
         },
       };
@@ -73,7 +73,7 @@ function allowedRange(
   const range = allowableDisplacementRange(allowables);
   if (!(row.stress > range)) return { range, withLeftOver: false };
   // The code lets what the sustained stress leaves over at the very section be added.
-  const sustained = sustainedStressAt(subject, row.member, row.share, row.intensification);
+  const sustained = sustainedStressAt(subject, row);
   if (sustained === undefined || !(sustained < hot.value)) return { range, withLeftOver: false };
   return { range: allowableRangeWithLeftOver(allowables, sustained), withLeftOver: true };
 }

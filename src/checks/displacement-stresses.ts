@@ -5,7 +5,7 @@ import { operatingOnly, type SolvedCondition } from './conditions.js';
 import { memberIntensifications } from './end-intensification.js';
 import type { Subject } from './finding.js';
 import { isWorse } from './is-worse.js';
-import { factorAt, sectionShares } from './section-shares.js';
+import { factorAt, modulusAt, sectionShares } from './section-shares.js';
 
 /** Displacement stress range at the worst section of one part. */
 export interface DisplacementStress {
@@ -18,6 +18,8 @@ export interface DisplacementStress {
   /** Resultant of the range of the three moments [N·m]. */
   readonly moment: number;
   readonly intensification: number;
+  /** Section modulus where it is not that of the tube, as at a reduced branch [m³]. */
+  readonly modulus?: number;
   /** The two conditions it lies between: `cold to hot`. */
   readonly between: string;
   /** [Pa] */
@@ -40,11 +42,13 @@ export function displacementStresses(subject: Subject): readonly DisplacementStr
     if (info === undefined) continue;
     for (const { share, moment, between } of largestRanges(subject, member, conditions)) {
       const intensification = factorAt(factors[member.name], share);
-      const stress = displacementStressRange({ tube: member.tube, moment, intensification });
+      const modulus = modulusAt(factors[member.name], share);
+      const own = modulus === undefined ? {} : { modulus };
+      const stress = displacementStressRange({ tube: member.tube, moment, intensification, ...own });
       const key = `${info.line}: ${info.part}`;
       if (!isWorse(stress, worst.get(key)?.stress)) continue;
       const place = { line: info.line, part: info.part, member: member.name, share, tube: member.tube };
-      worst.set(key, { ...place, moment, between, intensification, stress });
+      worst.set(key, { ...place, ...own, moment, between, intensification, stress });
     }
   }
   return [...worst.values()];

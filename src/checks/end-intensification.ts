@@ -1,6 +1,8 @@
 import type { Part } from '../input/installation.js';
+import { effectiveBranchModulus } from '../mechanics/index.js';
 import type { FrameMember } from '../model/frame.js';
 import type { Subject } from './finding.js';
+import { partsOfLines } from './parts-of-lines.js';
 
 /**
  * Stress intensification of fillet-welded slip-on flanges, threaded joints and reducers: the upper values of the
@@ -15,23 +17,22 @@ export interface MemberIntensification {
   readonly from: number;
   readonly to: number;
   readonly between: number;
+  /** Effective section modulus where the member is the reduced branch of a tee, at that end [m³]. */
+  readonly branch?: { readonly end: 'from' | 'to'; readonly modulus: number };
 }
 
 /**
  * Stress intensification of every member: bends all along, tees at their crossing, reducers all along, slip-on flanges
  * and threaded valves where the pipe enters them; plain pipe and butt welds 1.
  *
- * A branch is judged with its own section modulus. Where the run is as thick as the branch or thicker, the code's
- * effective modulus is no smaller, so this is the safe side.
+ * A branch smaller than its run is judged at the crossing with the effective section modulus of the code.
  *
  * @param subject - installation and layout
  * @returns factors by member name [-]
  */
 export function memberIntensifications(subject: Subject): Readonly<Record<string, MemberIntensification>> {
   const { layout } = subject;
-  const parts = new Map(
-    subject.installation.lines.flatMap(({ walk }) => everyPart(walk)).map((part) => [part.name, part]),
-  );
+  const parts = new Map(partsOfLines(subject.installation).map((part) => [part.name, part]));
   const bends = new Map(
     layout.bends.flatMap((bend) => bend.members.map((name) => [name, bend.factors.intensification])),
   );
@@ -42,7 +43,9 @@ export function memberIntensifications(subject: Subject): Readonly<Record<string
       const along = bends.get(member.name) ?? (part?.kind === 'reducer' ? REDUCER : 1);
       const end = (point: string): number =>
         Math.max(along, joints.get(point) ?? 1, teeAt(subject, member, point));
-      return [member.name, { from: end(member.from), to: end(member.to), between: along }];
+      const branch = reducedBranch(subject, member);
+      const factors = { from: end(member.from), to: end(member.to), between: along };
+      return [member.name, { ...factors, ...(branch && { branch }) }];
     }),
   );
 }
@@ -52,6 +55,21 @@ function teeAt({ layout }: Subject, member: FrameMember, point: string): number 
     (candidate) => candidate.point === point && candidate.members.includes(member.name),
   );
   return tee?.intensification ?? 1;
+}
+
+/** The branch leg of a tee where it is smaller than the run. */
+function reducedBranch({ layout }: Subject, member: FrameMember): MemberIntensification['branch'] {
+  const tee = layout.tees.find(({ members }) => members.includes(member.name));
+  if (tee === undefined) return undefined;
+  const { branchSection, runSection } = tee.part;
+  const isBranch = member.tube.outsideDiameter === branchSection.outsideDiameter;
+  if (!isBranch || branchSection.outsideDiameter >= runSection.outsideDiameter) return undefined;
+  const modulus = effectiveBranchModulus({
+    branch: branchSection,
+    runWall: runSection.wall,
+    intensification: tee.intensification,
+  });
+  return { end: member.from === tee.point ? 'from' : 'to', modulus };
 }
 
 /** Points where pipe enters a slip-on flange or a threaded valve, with their factor. */
@@ -68,8 +86,4 @@ function jointPoints(subject: Subject, parts: ReadonlyMap<string, Part>): Readon
     if (factor > 1) for (const point of body.points) points.set(point, factor);
   }
   return points;
-}
-
-function everyPart(walk: readonly Part[]): readonly Part[] {
-  return walk.flatMap((part) => (part.kind === 'tee' ? [part, ...everyPart(part.side.walk)] : [part]));
 }

@@ -9,10 +9,12 @@ import { flangeClass } from './flange-class.js';
 import { flangeDrilling } from './flange-drilling.js';
 import { flangeEquivalentPressure } from './flange-equivalent-pressure.js';
 import { headroomOverMotor } from './headroom-over-motor.js';
+import { hoopStress } from './hoop-stress.js';
 import { nozzleCombined } from './nozzle-combined.js';
 import { nozzleComparison } from './nozzle-comparison.js';
 import { nozzleLoads } from './nozzle-loads.js';
 import { nozzlePrincipalStress } from './nozzle-principal-stress.js';
+import { occasionalStress } from './occasional-stress.js';
 import { raisedFaceOnFlatIron } from './raised-face-on-flat-iron.js';
 import { rodLoad } from './rod-load.js';
 import { runCheck } from './run-check.js';
@@ -20,6 +22,8 @@ import { supportLoad } from './support-load.js';
 import { supportSpan } from './support-span.js';
 import { supportUplift } from './support-uplift.js';
 import { sustainedStress } from './sustained-stress.js';
+import { testPressure } from './test-pressure.js';
+import { testStress } from './test-stress.js';
 
 /** Every check, in the order in which findings are listed. */
 export const allChecks: readonly Check[] = [
@@ -29,6 +33,10 @@ export const allChecks: readonly Check[] = [
   nozzleCombined,
   sustainedStress,
   displacementStress,
+  occasionalStress,
+  hoopStress,
+  testPressure,
+  testStress,
   supportSpan,
   rodLoad,
   attachmentLoad,
@@ -57,6 +65,7 @@ export type { Check, CheckDefinition, Reading, Reason } from './define-check.js'
 export { defineCheck } from './define-check.js';
 export { type DisplacementStress, displacementStresses } from './displacement-stresses.js';
 export type * from './finding.js';
+export { hoopAllowable } from './hoop-stress.js';
 export { type NozzleLimits, nozzleLimits } from './nozzle-limits.js';
 export {
   type NozzleAxisLoads,
@@ -64,5 +73,8 @@ export {
   nozzleAxisLoads,
   nozzleLoadRows,
 } from './nozzle-load-rows.js';
+export { occasionalAllowable } from './occasional-stress.js';
+export { type OccasionalStress, occasionalConditions, occasionalStresses } from './occasional-stresses.js';
+export { type PipeInLine, pipesInLines } from './pipes-in-lines.js';
 export { overallVerdict, runCheck, worstFirst } from './run-check.js';
-export { type SustainedStress, sustainedStresses } from './sustained-stresses.js';
+export { type SustainedStress, sustainedStresses, testStresses } from './sustained-stresses.js';

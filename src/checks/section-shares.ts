@@ -31,3 +31,15 @@ export function factorAt(factors: MemberIntensification | undefined, share: numb
   if (share === 0) return factors.from;
   return share === 1 ? factors.to : factors.between;
 }
+
+/**
+ * Section modulus at a share of a member's length, where it is not that of the pipe.
+ *
+ * @param factors - of the member; plain pipe where absent
+ * @param share - 0 at its start, 1 at its end [-]
+ * @returns effective section modulus of a reduced branch, or undefined anywhere else [m³]
+ */
+export function modulusAt(factors: MemberIntensification | undefined, share: number): number | undefined {
+  if (factors?.branch === undefined) return undefined;
+  return share === (factors.branch.end === 'from' ? 0 : 1) ? factors.branch.modulus : undefined;
+}

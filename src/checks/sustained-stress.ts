@@ -1,4 +1,4 @@
-import { insideDiameter, metalArea, sectionModulus } from '../mechanics/code-stress.js';
+import { insideDiameter, metalArea, modulusOf } from '../mechanics/code-stress.js';
 import type { Citation } from '../sources/index.js';
 import { defineCheck, type Reading } from './define-check.js';
 import type { Calculation, Subject } from './finding.js';
@@ -50,7 +50,7 @@ function calculation({ state }: SustainedStress, subject: Subject): Calculation 
   const bending = [
     { symbol: 'i', value: intensification, unit: '-', meaning: 'stress intensification' },
     { symbol: 'M', value: moment, unit: 'N·m', meaning: 'resultant moment' },
-    { symbol: 'Z', value: sectionModulus(tube), unit: 'm³', meaning: 'section modulus' },
+    { symbol: 'Z', value: modulusOf(state), unit: 'm³', meaning: 'section modulus' },
   ] as const;
   if (subject.installation.limits.stress.code === 'B31.1') {
     const wall = { symbol: 't', value: tube.wall, unit: 'm', meaning: 'wall' } as const;

@@ -106,6 +106,8 @@ export interface Material {
 export interface PipeSection {
   /** For example `NPS 6 STD` or `6.625 in x 0.280 in`. */
   readonly name: string;
+  /** Least yield strength at ambient temperature [Pa], where it is known. */
+  readonly yieldStrength?: Sourced;
   /** Nominal size label where the pipe is of a standard size, for example `6` or `2-1/2`. */
   readonly nps?: string;
   readonly outsideDiameter: number;
@@ -516,3 +518,7 @@ export interface Installation {
   /** Every source used while reading, for the reference list. */
   readonly sourcesUsed?: readonly SourceId[];
 }
+    /** How far an occasional load may take the stress over the hot allowable [-]. */
+    readonly occasionalFactor?: Sourced;
+    /** Factor of the longitudinal weld, for hoop stress [-]. */
+    readonly jointFactor?: Sourced;

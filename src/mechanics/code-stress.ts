@@ -21,6 +21,8 @@ export interface SustainedState extends PressurisedTube {
   readonly intensification: number;
   /** Axial force, tension or compression [N]; counted by the B31.9 sum only. */
   readonly axialForce: number;
+  /** Section modulus where it is not that of the tube, as at a reduced branch [m³]. */
+  readonly modulus?: number;
 }
 
 /**
@@ -71,6 +73,18 @@ export function sectionModulus(tube: Tube): number {
   const { outsideDiameter: D } = tube;
   const d = insideDiameter(tube);
   return (Math.PI * (D ** 4 - d ** 4)) / (32 * D);
+}
+
+/**
+ * Section modulus that a section is judged with: its own where it has one, else that of the tube.
+ *
+ * @param state - tube [m], own section modulus [m³]
+ * @returns section modulus [m³]
+ * @throws EngineError `mechanics.stress.not-a-tube` when the wall leaves no bore
+ * @source statics
+ */
+export function modulusOf(state: { readonly tube: Tube; readonly modulus?: number }): number {
+  return state.modulus ?? sectionModulus(state.tube);
 }
 
 /**
@@ -127,8 +141,7 @@ export function sustainedIntensification(intensification: number): number {
  * @source asme-b31.1 para 104.8.1, memory
  */
 export function powerSustainedStress(state: SustainedState): number {
-  const bending =
-    (sustainedIntensification(state.intensification) * state.moment) / sectionModulus(state.tube);
+  const bending = (sustainedIntensification(state.intensification) * state.moment) / modulusOf(state);
   return thinWallPressureStress(state) + bending;
 }
 
@@ -145,8 +158,7 @@ export function powerSustainedStress(state: SustainedState): number {
  * @source asme-b31.9 para 902.3.2(d) and (e), read
  */
 export function buildingSustainedStress(state: SustainedState): number {
-  const bending =
-    (sustainedIntensification(state.intensification) * state.moment) / sectionModulus(state.tube);
+  const bending = (sustainedIntensification(state.intensification) * state.moment) / modulusOf(state);
   return longitudinalPressureStress(state) + bending + Math.abs(state.axialForce) / metalArea(state.tube);
 }
 
@@ -155,7 +167,7 @@ export function buildingSustainedStress(state: SustainedState): number {
  *
  *     SE = i MC / Z          MC the resultant of the range of the three moments
  *
- * @param state - tube [m], range of the resultant moment [N·m], intensification [-]
+ * @param state - tube [m], range of the resultant moment [N·m], intensification [-], own section modulus [m³]
  * @returns displacement stress range SE [Pa]
  * @throws EngineError `mechanics.stress.not-a-tube` when the wall leaves no bore
  * @source asme-b31.1 para 104.8.3, memory
@@ -164,8 +176,9 @@ export function displacementStressRange(state: {
   readonly tube: Tube;
   readonly moment: number;
   readonly intensification: number;
+  readonly modulus?: number;
 }): number {
-  return (state.intensification * state.moment) / sectionModulus(state.tube);
+  return (state.intensification * state.moment) / modulusOf(state);
 }
 
 /**

@@ -2,6 +2,8 @@ import { expect, test } from 'vitest';
 import { memberIntensifications } from '../../src/checks/end-intensification.js';
 import { sustainedStress } from '../../src/checks/sustained-stress.js';
 import { sustainedStresses } from '../../src/checks/sustained-stresses.js';
+import type { PipeSection, TeePart } from '../../src/input/installation.js';
+import type { PlacedTee } from '../../src/model/layout.js';
 import { findingsOf } from './findings-of.js';
 import {
   frame,
@@ -23,6 +25,30 @@ const Z = (Math.PI * (0.168275 ** 4 - 0.154051 ** 4)) / (32 * 0.168275);
 const bent = (moment: number, hot: number | undefined, code: 'B31.9' | 'B31.1' = 'B31.9'): SubjectChange => ({
   limits: { stress: { code, cycles: sourced(7000), ...(hot !== undefined && { hot: sourced(hot) }) } },
   answers: { filled: { members: { 'straight 1': wrench([0, 0, 0], [moment, 0, 0]) } } },
+});
+const tee: TeePart = {
+  kind: 'tee',
+  name: 'tee 1',
+  path: 'tee 1',
+  section: NPS6,
+  enterBy: 'branch',
+  turn: [1, 0, 0],
+  centreToRunEnd: sourced(0.14),
+  centreToBranchEnd: sourced(0.14),
+  mass: sourced(15),
+  branchSection: NPS6,
+  runSection: NPS6,
+  side: { direction: [-1, 0, 0], section: NPS6, walk: [] },
+  make: 'welding tee',
+};
+/** A tee where straight 3, the branch, ends. */
+const placedTee = (run: PipeSection): PlacedTee => ({
+  name: 'tee 1',
+  line: 'discharge line',
+  point: 'H2',
+  part: { ...tee, runSection: run },
+  intensification: 3,
+  members: ['straight 3'],
 });
 const onSuction = (change: SubjectChange) => {
   const [first] = findingsOf(sustainedStress, change);
@@ -118,14 +144,7 @@ test('where the filled condition was not solved it cannot be told', () => {
 test('slip-on flanges, threaded valves, reducers and tees intensify the ends that meet them', () => {
   const slipOn = { ...steelFlange, type: 'slip-on' as const };
   const bodies = [...frame().bodies, { name: 'flange 1', points: ['pump discharge'], masses: [] }];
-  const tee = {
-    name: 'tee 1',
-    line: 'discharge line',
-    point: 'H2',
-    part: undefined as never,
-    intensification: 3,
-    members: ['straight 3'],
-  };
+  const tee = placedTee(NPS6);
   const changed = subject({
     lines: [{ name: 'discharge line', from: 'discharge', section: NPS6, walk: [slipOn] }],
     layout: { frame: frame({ bodies }), tees: [tee] },
@@ -136,6 +155,22 @@ test('slip-on flanges, threaded valves, reducers and tees intensify the ends tha
     'elbow 1': { from: 2.266, to: 2.266, between: 2.266 },
     'straight 3': { from: 1, to: 3, between: 1 },
   });
+});
+
+test('the branch of a reduced outlet is judged with its effective section modulus, a branch as large as the run with its own', () => {
+  const heavy = { ...NPS6, outsideDiameter: 0.3239, wall: 0.0095 };
+  const branchOf = (run: PipeSection) =>
+    memberIntensifications(subject({ layout: { tees: [placedTee(run)] } }))['straight 3']?.branch;
+  // The wall of the run, 9.5 mm, is less than three times that of the branch.
+  const mean = (NPS6.outsideDiameter - NPS6.wall) / 2;
+  expect(branchOf(heavy)?.end).toBe('to');
+  expect(branchOf(heavy)?.modulus).toBeCloseTo(Math.PI * mean ** 2 * 0.0095, 9);
+  expect(branchOf(NPS6)).toBeUndefined();
+  const moment = { filled: { members: { 'straight 3': wrench([0, 0, 0], [10_000, 0, 0]) } } };
+  const change = { ...bent(0, 103e6), answers: moment, layout: { tees: [placedTee(heavy)] } };
+  const found = findingsOf(sustainedStress, change)[1];
+  expect(found?.demand).toBeCloseTo(PRESSURE + (0.75 * 3 * 10_000) / (Math.PI * mean ** 2 * 0.0095), 0);
+  expect(workedOut(found?.calculation)).toBeCloseTo(found?.demand ?? 0, 0);
 });
 
 test('a frame without pipe in any line is no place of this check', () => {

@@ -57,13 +57,14 @@ function ownMaterial(
     density: own.density,
     expansion: OWN_EXPANSION_ENDS.map((kelvin) => [kelvin, own.expansion * (kelvin - STRAIN_DATUM)] as const),
     expansionCitation: { source: 'input', clause: pathText([...path, 'expansion']), confidence: 'read' },
+    ...(own.yield !== undefined && { yieldStrength: given(own.yield, [...path, 'yield']) }),
   };
 }
 
 function catalogueMaterial(name: string): Material | undefined {
   const found = findMaterial(name);
   if (!found) return undefined;
-  const { id, poisson, density, expansion, expansionCitation } = found;
+  const { id, poisson, density, expansion, expansionCitation, yieldStrength } = found;
   return {
     id,
     name: found.name,
@@ -72,5 +73,6 @@ function catalogueMaterial(name: string): Material | undefined {
     density,
     expansion,
     expansionCitation,
+    ...(yieldStrength && { yieldStrength: catalogued(yieldStrength) }),
   };
 }

@@ -61,6 +61,11 @@ export const limits = map({
         1.33,
       ).optional(),
     }),
+      'joint-factor': field(
+        ratio({ least: 0.6, most: 1 }),
+        'Factor of the weld along the pipe: 1 for seamless pipe',
+        0.85,
+      ).optional(),
     'Pipe stresses',
     { code: 'B31.9', edition: '2004' },
   ).optional(),

@@ -54,3 +54,8 @@ export const material = map({
   density: field(quantity('density', 'positive'), 'Density of the metal', '450 lb/ft3'),
   expansion: field(quantity('expansion', 'positive'), 'Coefficient of thermal expansion', '6.0e-6 1/degF'),
 });
+  yield: field(
+    quantity('stress', 'positive'),
+    'Least yield strength at ambient temperature',
+    '35000 psi',
+  ).optional(),

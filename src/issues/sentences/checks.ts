@@ -1,5 +1,6 @@
 import { flangeCheckSentences } from './checks-flanges.js';
 import { nozzleCheckSentences } from './checks-nozzles.js';
+import { pipeCheckSentences } from './checks-pipes.js';
 import { stressSentences } from './checks-stress.js';
 import { supportCheckSentences } from './checks-supports.js';
 import type { Sentences } from './sentence.js';
@@ -49,6 +50,7 @@ export const checksSentences = {
     message: `the unused part of the sustained allowance is used at ${String(data.at)}, as the code permits`,
   }),
   'checks.displacement-stress.no-place': () => ({ message: 'no pipe stands in the lines' }),
+  ...pipeCheckSentences,
 
   'checks.headroom-over-motor.exceeds': (data) => ({
     message: `${String(data.overhead)} leaves too little height over the motor to draw it`,
