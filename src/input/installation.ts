@@ -100,14 +100,14 @@ export interface Material {
   /** Thermal strain from 70 °F (294.26 K): pairs of temperature [K] and strain [-], rising in temperature. */
   readonly expansion: readonly (readonly [number, number])[];
   readonly expansionCitation: Citation;
+  /** Least yield strength at ambient temperature [Pa], where it is known. */
+  readonly yieldStrength?: Sourced;
 }
 
 /** Round pipe. */
 export interface PipeSection {
   /** For example `NPS 6 STD` or `6.625 in x 0.280 in`. */
   readonly name: string;
-  /** Least yield strength at ambient temperature [Pa], where it is known. */
-  readonly yieldStrength?: Sourced;
   /** Nominal size label where the pipe is of a standard size, for example `6` or `2-1/2`. */
   readonly nps?: string;
   readonly outsideDiameter: number;
@@ -485,6 +485,10 @@ export interface Limits {
     readonly hot?: Sourced;
     readonly cold?: Sourced;
     readonly cycles: Sourced;
+    /** How far an occasional load may take the stress over the hot allowable [-]. */
+    readonly occasionalFactor?: Sourced;
+    /** Factor of the longitudinal weld, for hoop stress [-]. */
+    readonly jointFactor?: Sourced;
   };
   readonly rods: { readonly edition: 'older' | 'later' };
   readonly span: {
@@ -518,7 +522,3 @@ export interface Installation {
   /** Every source used while reading, for the reference list. */
   readonly sourcesUsed?: readonly SourceId[];
 }
-    /** How far an occasional load may take the stress over the hot allowable [-]. */
-    readonly occasionalFactor?: Sourced;
-    /** Factor of the longitudinal weld, for hoop stress [-]. */
-    readonly jointFactor?: Sourced;

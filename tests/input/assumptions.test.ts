@@ -43,6 +43,8 @@ test('everything that is not said is an assumption with its source and its effec
     'piping.lines[0].walk[4].hanger.length: stiffness of the rods: H1, H2 rigid',
     'limits.pipe-stress.code: code of the pipe stresses B31.9',
     'limits.pipe-stress.cycles: heating and cooling cycles 7,000',
+    'limits.pipe-stress.occasional-factor: factor on the allowable stress for occasional loads 133%',
+    'limits.pipe-stress.joint-factor: factor of the weld along the pipe 85%',
     'limits.first-support.bend: farthest support from a bend 12 in',
     'limits.damping: damping of the piping none',
     'limits.fit-up.gap: largest gap between flanges beyond the gasket 0.0625 in',

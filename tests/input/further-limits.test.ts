@@ -49,7 +49,7 @@ describe('the sideways load', () => {
     ).toBe(clause);
   });
 
-  test('an own factor is taken, and told where the code allows less or nothing uses it', () => {
+  test('an own factor is taken, and told where the code allows less', () => {
     expect(installationOf(everyPart).limits.lateral?.occasionalFactor).toEqual({
       value: 1.25,
       origin: { kind: 'given', path: 'limits.pipe-stress.occasional-factor' },
@@ -59,9 +59,23 @@ describe('the sideways load', () => {
     expect(warningsOf(withLimits(over))).toEqual([
       'input.occasional-over-code limits.pipe-stress.occasional-factor',
     ]);
-    expect(warningsOf(withLimits('{pipe-stress: {occasional-factor: 1.2}}'))).toEqual([
-      'input.occasional-alone limits.pipe-stress.occasional-factor',
-    ]);
+  });
+
+  test('the factor holds for starts as well, so it is taken where no sideways load is given', () => {
+    const alone = withLimits('{pipe-stress: {occasional-factor: 1.2}}');
+    expect(warningsOf(alone)).toEqual([]);
+    expect(installationOf(alone).limits.stress.occasionalFactor?.value).toBe(1.2);
+    expect(installationOf(shortest).limits.stress.occasionalFactor?.value).toBe(1.33);
+  });
+
+  test('the factor of the weld is that of the file, or that of resistance welded pipe as an assumption', () => {
+    const PATH = 'limits.pipe-stress.joint-factor';
+    const { limits, assumptions } = installationOf(shortest);
+    expect(limits.stress.jointFactor).toMatchObject({ value: 0.85, origin: { kind: 'assumed' } });
+    expect(assumptions.map(({ path }) => path)).toContain(PATH);
+    const own = installationOf(withLimits('{pipe-stress: {joint-factor: 1}}'));
+    expect(own.limits.stress.jointFactor).toEqual({ value: 1, origin: { kind: 'given', path: PATH } });
+    expect(own.assumptions.map(({ path }) => path)).not.toContain(PATH);
   });
 
   test.each([

@@ -38,25 +38,16 @@ const occasional: Readonly<
  *
  * @param reading - where issues and assumptions go [-]
  * @param file - content of `limits` [-]
- * @param code - code of the pipe stresses [-]
+ * @param occasionalFactor - how far an occasional load may take the stress over the allowable [-]
  * @returns coefficient of gravity [-] and occasional factor [-], or nothing
  */
 export function resolveLateral(
   reading: Reading,
   file: FileContent['limits'],
-  code: Code,
+  occasionalFactor: Sourced,
 ): Pick<Limits, 'lateral'> {
-  const factor = file?.['pipe-stress']?.['occasional-factor'];
-  if (!file?.lateral) {
-    if (factor !== undefined) reading.warn('input.occasional-alone', FACTOR);
-    return {};
-  }
-  return {
-    lateral: {
-      coefficient: coefficientOf(reading, file.lateral),
-      occasionalFactor: occasionalFactor(reading, factor, code),
-    },
-  };
+  if (!file?.lateral) return {};
+  return { lateral: { coefficient: coefficientOf(reading, file.lateral), occasionalFactor } };
 }
 
 function coefficientOf(reading: Reading, file: FileLateral): Sourced {
@@ -96,7 +87,15 @@ function formulaCoefficient(reading: Reading, file: NonNullable<FileLateral['asc
   });
 }
 
-function occasionalFactor(reading: Reading, own: number | undefined, code: Code): Sourced {
+/**
+ * How far a sideways load or a start may take the stress over the allowable.
+ *
+ * @param reading - where issues and assumptions go [-]
+ * @param own - factor of the file [-]
+ * @param code - code of the pipe stresses [-]
+ * @returns the factor [-]
+ */
+export function resolveOccasionalFactor(reading: Reading, own: number | undefined, code: Code): Sourced {
   const { taken, most, citation } = occasional[code];
   if (own !== undefined) {
     if (own > most)
@@ -111,7 +110,7 @@ function occasionalFactor(reading: Reading, own: number | undefined, code: Code)
     what: 'factor on the allowable stress for occasional loads',
     value: reading.print(taken, 'ratio'),
     citation,
-    effect: 'Allowable stress beside the sideways load',
+    effect: 'Allowable stress while the motor starts, and beside a sideways load',
   });
   return assumed(taken, FACTOR);
 }

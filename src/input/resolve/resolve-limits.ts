@@ -4,7 +4,8 @@ import type { Limits, NozzleAllowance, Service, Sourced } from '../installation.
 import type { FileContent } from '../schema/file-schema.js';
 import { assumed, catalogued, given, givenBy, practice, type Reading } from './reading.js';
 import { resolveFitUp } from './resolve-fit-up.js';
-import { resolveLateral } from './resolve-lateral.js';
+import { resolveJointFactor } from './resolve-joint-factor.js';
+import { resolveLateral, resolveOccasionalFactor } from './resolve-lateral.js';
 
 type FileLimits = NonNullable<FileContent['limits']>;
 type FileAllowance = NonNullable<NonNullable<NonNullable<FileLimits['nozzle-loads']>['maker']>['suction']>;
@@ -37,7 +38,7 @@ export function resolveLimits(
     rods: { edition: rodEdition(reading, file) },
     span: longest === undefined ? {} : { longest: given(longest, ['limits', 'span', 'longest']) },
     firstSupport: resolveFirstSupport(reading, file?.['first-support']),
-    ...resolveLateral(reading, file, stress.code),
+    ...resolveLateral(reading, file, stress.occasionalFactor),
     ...resolveVibration(reading, file),
     fitUp: resolveFitUp(reading, file?.['fit-up']),
   };
@@ -103,7 +104,7 @@ function resolveStress(
   file: FileLimits['pipe-stress'],
   service: Service,
   materials: readonly string[],
-): Limits['stress'] {
+): ResolvedStress {
   const path = (key: string): Path => ['limits', 'pipe-stress', key];
   const code = file?.code ?? 'B31.9';
   if (file?.code === undefined) {
@@ -147,8 +148,12 @@ function resolveStress(
     ...(cold && { cold }),
     cycles:
       file?.cycles === undefined ? assumed(USUAL_CYCLES, path('cycles')) : given(file.cycles, path('cycles')),
+    occasionalFactor: resolveOccasionalFactor(reading, file?.['occasional-factor'], code),
+    jointFactor: resolveJointFactor(reading, file?.['joint-factor'], materials),
   };
 }
+
+type ResolvedStress = Limits['stress'] & Required<Pick<Limits['stress'], 'occasionalFactor'>>;
 
 function resolveFirstSupport(reading: Reading, file: FileLimits['first-support']): Limits['firstSupport'] {
   const path = (key: string): Path => ['limits', 'first-support', key];

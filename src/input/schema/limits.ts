@@ -60,12 +60,12 @@ export const limits = map({
         'How far an occasional load may take the stress over the allowable',
         1.33,
       ).optional(),
-    }),
       'joint-factor': field(
         ratio({ least: 0.6, most: 1 }),
         'Factor of the weld along the pipe: 1 for seamless pipe',
         0.85,
       ).optional(),
+    }),
     'Pipe stresses',
     { code: 'B31.9', edition: '2004' },
   ).optional(),

@@ -53,9 +53,9 @@ export const material = map({
   poisson: field(quantity('ratio', 'not negative'), "Poisson's ratio", 0.26),
   density: field(quantity('density', 'positive'), 'Density of the metal', '450 lb/ft3'),
   expansion: field(quantity('expansion', 'positive'), 'Coefficient of thermal expansion', '6.0e-6 1/degF'),
-});
   yield: field(
     quantity('stress', 'positive'),
     'Least yield strength at ambient temperature',
     '35000 psi',
   ).optional(),
+});

@@ -61,11 +61,6 @@ export const inputBehaviourSentences = {
       wanted: 'a source only beside a coefficient',
       example: '',
     }),
-  'input.occasional-alone': (data) =>
-    tell(data, 'the factor for occasional loads is not used: no sideways load is given', {
-      wanted: 'limits.lateral beside it',
-      example: 'lateral: {coefficient: 0.3, source: structural drawing S-2}',
-    }),
   'input.occasional-over-code': (data) =>
     tell(data, `a factor of ${say(data, 'found')} is more than ${say(data, 'code')} allows`, {
       wanted: `at most ${say(data, 'most')}`,
