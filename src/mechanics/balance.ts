@@ -1,12 +1,12 @@
 import type { Vec3, Wrench } from '../model/conventions.js';
-import { add, norm, scale, subtract } from '../model/vector.js';
+import { norm, scale, subtract } from '../model/vector.js';
 import type { Clusters } from './cluster.js';
 import type { ConditionLoads } from './condition-loads.js';
 import { jointLoads } from './condition-loads.js';
 import type { PreparedFrame } from './prepare-frame.js';
 import { lumpMass, massPerLength } from './present-mass.js';
 import type { Balance, SupportResponse } from './response.js';
-import { addWrench, movedWrench, NO_WRENCH } from './rigid-arm.js';
+import { addWrench } from './rigid-arm.js';
 
 /**
  * Everything that acts against everything that holds, about the origin, from the parts of the frame and not from the
@@ -31,21 +31,26 @@ export function balanceOf(
 ): { readonly balance: Balance; readonly weight: number } {
   const { frame, places } = prepared;
   const { condition } = loads;
-  let applied: Wrench = NO_WRENCH;
+  const total = new Float64Array(6);
   let mass = 0;
   let force = 0;
   let moment = 0;
   const act = (wrench: Wrench, at: Vec3) => {
-    applied = addWrench(applied, movedWrench(wrench, at));
+    addAt(total, wrench.force, at[0], at[1], at[2], 1);
+    for (let i = 0; i < 3; i++) total[3 + i]! += wrench.moment[i]!;
   };
   frame.members.forEach((member, e) => {
     const own = massPerLength(member, condition) * prepared.length[e]!;
+    const [x, y, z] = places[prepared.from[e]!]!;
     const c = 3 * e;
-    const centroid: Vec3 = [prepared.centroid[c]!, prepared.centroid[c + 1]!, prepared.centroid[c + 2]!];
     mass += own;
-    act(
-      { force: scale(condition.gravity, own), moment: [0, 0, 0] },
-      add(places[prepared.from[e]!]!, centroid),
+    addAt(
+      total,
+      condition.gravity,
+      x + prepared.centroid[c]!,
+      y + prepared.centroid[c + 1]!,
+      z + prepared.centroid[c + 2]!,
+      own,
     );
   });
   frame.bodies.forEach((body, index) => {
@@ -69,14 +74,16 @@ export function balanceOf(
     force = Math.max(force, norm(wrench.force));
     moment = Math.max(moment, norm(wrench.moment));
   }
-  let reacted: Wrench = NO_WRENCH;
+  const held = new Float64Array(6);
   for (const support of frame.supports) {
     const { load } = supports[support.name]!;
-    reacted = addWrench(reacted, movedWrench(load, frame.points[support.point]!));
+    const [x, y, z] = frame.points[support.point]!;
+    addAt(held, load.force, x, y, z, -1);
+    for (let i = 0; i < 3; i++) held[3 + i]! -= load.moment[i]!;
     force = Math.max(force, norm(load.force));
     moment = Math.max(moment, norm(load.moment));
   }
-  reacted = { force: scale(reacted.force, -1), moment: scale(reacted.moment, -1) };
+  const [applied, reacted] = [wrenchOf(total), wrenchOf(held)];
   const sum = addWrench(applied, reacted);
   const weight = mass * norm(condition.gravity);
   const size = sizeOf(prepared);
@@ -84,6 +91,21 @@ export function balanceOf(
   const unbalanced = Math.max(norm(sum.force), norm(sum.moment) / size);
   const residual = unbalanced === 0 ? 0 : unbalanced / largest;
   return { balance: { applied, reacted, residual }, weight };
+}
+
+/** Adds a force times a share at a place to a sum of forces and moments about the origin; nothing is made on the way. */
+function addAt(sum: Float64Array, force: Vec3, x: number, y: number, z: number, share: number): void {
+  const [fx, fy, fz] = [force[0] * share, force[1] * share, force[2] * share];
+  sum[0]! += fx;
+  sum[1]! += fy;
+  sum[2]! += fz;
+  sum[3]! += y * fz - z * fy;
+  sum[4]! += z * fx - x * fz;
+  sum[5]! += x * fy - y * fx;
+}
+
+function wrenchOf(sum: Float64Array): Wrench {
+  return { force: [sum[0]!, sum[1]!, sum[2]!], moment: [sum[3]!, sum[4]!, sum[5]!] };
 }
 
 /** Distance from the origin to the furthest point, or across the frame: the lever moments are measured by [m]. */

@@ -16,9 +16,9 @@ export interface Hold {
   readonly at: number;
   /** [N] or [N·m] */
   readonly preload: number;
-  /** The contact it belongs to, and whether it acts along it or, by friction, across it. */
+  /** The contact it belongs to, and whether it acts along it or, by friction or as a rod that leans, across it. */
   readonly contact: number;
-  readonly role: 'normal' | 'friction';
+  readonly role: 'normal' | 'friction' | 'swing';
 }
 
 /**
@@ -29,7 +29,12 @@ export interface Hold {
  * @source statics
  */
 export function holdsKey(holds: readonly Hold[]): string {
-  return holds
-    .map((hold) => `${hold.support}.${hold.restraint}.${hold.direction.join(',')}.${hold.stiffness}`)
-    .join(';');
+  let key = '';
+  for (const hold of holds) {
+    // The direction of a restraint is its own; what acts across it may turn.
+    const way = hold.role === 'normal' ? '' : hold.direction.join(',');
+    const stiffness = hold.stiffness === Number.POSITIVE_INFINITY ? 'r' : String(hold.stiffness);
+    key += `${hold.support}.${hold.restraint}.${way}${stiffness};`;
+  }
+  return key;
 }

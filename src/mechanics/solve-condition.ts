@@ -48,11 +48,12 @@ export function solveCondition(
     to: new Float64Array(6 * prepared.elementCount),
   };
   const forces = new Float64Array(offsets.length);
+  const springs = holds.filter((hold) => Number.isFinite(hold.stiffness));
   const evaluate = (): number => {
     spreadMovements(unknowns, z, offsets, movements);
     endForces(prepared, clusters, movements, loads, ends);
     pointForces(prepared, clusters, ends, loads.pointForces, forces);
-    addSprings(holds, movements, forces);
+    addSprings(springs, movements, forces);
     gatherForces(unknowns, forces, remainder);
     let largest = 0;
     for (let i = 0; i < n; i++) {
@@ -86,9 +87,8 @@ export function solveCondition(
 /** Rounds of refinement; two are nearly always enough [-]. */
 const REFINEMENTS = 6;
 
-function addSprings(holds: readonly Hold[], movements: Float64Array, forces: Float64Array): void {
-  for (const hold of holds) {
-    if (!Number.isFinite(hold.stiffness)) continue;
+function addSprings(springs: readonly Hold[], movements: Float64Array, forces: Float64Array): void {
+  for (const hold of springs) {
     const force = springForce(hold, movements);
     const at = 6 * hold.point + (hold.acts === 'translation' ? 0 : 3);
     for (let i = 0; i < 3; i++) forces[at + i]! += force * hold.direction[i]!;
