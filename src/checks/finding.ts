@@ -14,7 +14,7 @@ export interface Subject {
 export type Verdict = 'meets' | 'exceeds' | 'cannot-tell' | 'does-not-apply';
 
 /** SI unit of demand and limit. */
-export type CheckUnit = 'Pa' | 'N' | 'N·m' | 'm' | 'rad' | 'K' | 'Hz' | '-';
+export type CheckUnit = 'Pa' | 'N' | 'N·m' | 'm' | 'm/s' | 'W' | 'rad' | 'K' | 'Hz' | '-';
 
 /** Symbols of a worked calculation in SI: `Pe = 16 * M / (pi * G^3) + 4 * F / (pi * G^2)`. */
 export interface Calculation {

@@ -15,6 +15,7 @@ import { nozzleComparison } from './nozzle-comparison.js';
 import { nozzleLoads } from './nozzle-loads.js';
 import { nozzlePrincipalStress } from './nozzle-principal-stress.js';
 import { occasionalStress } from './occasional-stress.js';
+import { practiceChecks } from './practice-checks.js';
 import { raisedFaceOnFlatIron } from './raised-face-on-flat-iron.js';
 import { rodLoad } from './rod-load.js';
 import { runCheck } from './run-check.js';
@@ -49,6 +50,7 @@ export const allChecks: readonly Check[] = [
   raisedFaceOnFlatIron,
   flangeDrilling,
   headroomOverMotor,
+  ...practiceChecks,
 ];
 
 /**
@@ -76,5 +78,6 @@ export {
 export { occasionalAllowable } from './occasional-stress.js';
 export { type OccasionalStress, occasionalConditions, occasionalStresses } from './occasional-stresses.js';
 export { type PipeInLine, pipesInLines } from './pipes-in-lines.js';
+export { isPractice, practiceChecks } from './practice-checks.js';
 export { overallVerdict, runCheck, worstFirst } from './run-check.js';
 export { type SustainedStress, sustainedStresses, testStresses } from './sustained-stresses.js';

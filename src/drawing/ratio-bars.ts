@@ -30,6 +30,8 @@ function dimensionOf(finding: Finding): Dimension {
     N: 'force',
     N·m: 'moment',
     m: 'length',
+    'm/s': 'velocity',
+    W: 'power',
     rad: 'angle',
     K: 'temperature',
     Hz: 'frequency',

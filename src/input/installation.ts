@@ -85,6 +85,12 @@ export interface Service {
   readonly workingPressure: Sourced;
   readonly designPressure: Sourced;
   readonly testPressure: Sourced;
+  /** What the pump is for, where the file says so. */
+  readonly duty?: 'building services' | 'process';
+  /** Said where nothing makes the liquid dangerous; a dangerous one is refused. */
+  readonly hazards?: 'none';
+  /** Whether the liquid meets the air on its way round. */
+  readonly system?: 'open' | 'closed';
 }
 
 /** Elastic and thermal data of one material. */
@@ -225,6 +231,8 @@ export interface ValvePart extends PartBase {
   readonly ends: 'flanged' | 'between flanges' | 'welded' | 'grooved' | 'threaded';
   /** Liquid held [m³]. */
   readonly contents: Sourced;
+  /** Whether it can be shut tight, where the file says so; otherwise its kind tells. */
+  readonly shuts?: boolean;
 }
 
 export interface DiffuserPart extends PartBase {
@@ -238,6 +246,11 @@ export interface DiffuserPart extends PartBase {
   readonly mass: Sourced;
   readonly contents: Sourced;
   readonly support?: SupportPart;
+  /** Whether it straightens the flow, and whether it holds a strainer, where the file says so. */
+  readonly straightens?: boolean;
+  readonly strainer?: boolean;
+  /** Straight pipe its maker asks for ahead of it [m]. */
+  readonly straightAsked?: Sourced;
 }
 
 /** Six stiffnesses in the part's own axes: along, two across, torsion, two bending. Infinity is rigid. */
@@ -276,6 +289,14 @@ export interface CouplingPart extends PartBase {
 export interface WeightPart extends PartBase {
   readonly kind: 'weight';
   readonly mass: Sourced;
+}
+
+/** A small thing on the pipe, without length or weight worth counting. */
+export interface FittingPart extends PartBase {
+  readonly kind: 'fitting';
+  readonly fitting: 'drain' | 'vent' | 'gauge-tap' | 'start-up-screen';
+  /** Nominal size label, where the file gives it. */
+  readonly size?: string;
 }
 
 export type SupportKind = 'hanger' | 'spring-hanger' | 'rest' | 'guide' | 'stop' | 'anchor' | 'stand';
@@ -344,6 +365,7 @@ export type Part =
   | ConnectorPart
   | CouplingPart
   | WeightPart
+  | FittingPart
   | SupportPart
   | EndPart;
 
@@ -411,11 +433,23 @@ export interface Motor {
   readonly inertia?: Sourced;
   /** Lowest and highest speed a drive may run it at [rad/s]. */
   readonly speeds?: { readonly lowest: number; readonly highest: number };
+  /** Share of the rated power it may give for good [-]. */
+  readonly serviceFactor?: Sourced;
+  /** Whether its maker lets it stand with the shaft down. */
+  readonly shaftDown?: boolean;
 }
 
 export interface Pump {
   readonly mark: string;
   readonly build: 'split-coupled' | 'close-coupled';
+  /** Said where the shaft stands upright; a level one is refused. */
+  readonly shaft?: 'vertical';
+  /** Whether the casing has a drain and a vent, and its ports taps for gauges, where the file says so. */
+  readonly drain?: boolean;
+  readonly vent?: boolean;
+  readonly gaugeTaps?: { readonly suction?: boolean; readonly discharge?: boolean };
+  /** Whether liquid could run back through the pump at rest. */
+  readonly backflow?: 'possible' | 'none';
   readonly mount: 'hung' | 'resting' | 'sprung' | 'bolted';
   /** Position of the pump reference (shaft axis at port height) in the plan [m]. */
   readonly position: Vec3;
@@ -443,6 +477,94 @@ export interface Pump {
     readonly casingDiameter: Sourced /** Clear height over the motor needed to draw it, where the maker gives it. */;
     readonly withdrawal?: Sourced;
   };
+  /** What service asks of its shape, where the file or an assumption says it. */
+  readonly dimensions?: PumpDimensions;
+}
+
+/** Heights over the port centre-line, and what comes out of the pump [m, kg]. */
+export interface PumpDimensions {
+  /** Top and underside of the casing, the latter as a depth. */
+  readonly casingAbove?: Sourced;
+  readonly casingBelow?: Sourced;
+  /** Underside of the motor, and its lifting eyes. */
+  readonly motorFoot?: Sourced;
+  readonly eyes?: Sourced;
+  /** Window between the shaft ends once the spacer of the coupling is out. */
+  readonly spacer?: {
+    readonly from: number;
+    readonly length: Sourced;
+    readonly sealLength?: Sourced;
+    readonly couplingMass?: Sourced;
+  };
+  readonly guardDiameter?: Sourced;
+  readonly terminalBox?: {
+    /** Level unit vector. */
+    readonly side: Vec3;
+    readonly out: number;
+    readonly width: number;
+    readonly height: number;
+    /** Its middle. */
+    readonly up: number;
+  };
+  readonly guardMass?: Sourced;
+  readonly sealMass?: Sourced;
+  readonly rotorMass?: Sourced;
+}
+
+/** The lift over the motor [m, kg]. */
+export interface Lift {
+  readonly anchor: Vec3;
+  readonly rating?: Sourced;
+  /** From the anchor to the bearing of the hook, hoist pulled up. */
+  readonly hoistHeight?: Sourced;
+  readonly hookToSling: Sourced;
+  readonly sling?: {
+    readonly legs: number;
+    /** Angle of the legs from the level [rad], and the height of the sling. */
+    readonly angle: Sourced;
+    readonly height: Sourced;
+    readonly spread: number;
+    /** Of one leg in a straight pull. */
+    readonly rating?: Sourced;
+  };
+  /** Owner's factor on the weight lifted [-]. */
+  readonly factor?: Sourced;
+  /** How far the anchor may stand off the centre line of the motor. */
+  readonly offCentre: Sourced;
+}
+
+export type SpacePurpose =
+  | 'motor withdrawal'
+  | 'coupling and seal'
+  | 'wrench room'
+  | 'working space'
+  | 'handle'
+  | 'drain'
+  | 'vent'
+  | 'gauge'
+  | 'aisle'
+  | 'casing lift-out';
+
+/** A space to be kept free, with whose number it is. Sizes in [m], angles in [rad]; which are there follows the purpose. */
+export interface ServiceSpace {
+  readonly purpose: SpacePurpose;
+  readonly owner: 'maker' | 'owner';
+  readonly source: string;
+  readonly path: string;
+  readonly height?: number;
+  readonly width?: number;
+  readonly depth?: number;
+  readonly reach?: number;
+  /** Unit vector. */
+  readonly side?: Vec3;
+  /** Name of the part it belongs to. */
+  readonly at?: string;
+  readonly from?: number;
+  readonly angle?: number;
+  /** Unit vector. */
+  readonly start?: Vec3;
+  /** Points of a centre line in plan: east, north. */
+  readonly through?: readonly (readonly [number, number])[];
 }
 
 export interface Room {
@@ -457,7 +579,14 @@ export interface Room {
     readonly low: Vec3;
     readonly high: Vec3;
     readonly path: string;
+    /** Points and outside diameter where it is a run of pipe or duct; the box is the smallest round it [m]. */
+    readonly run?: { readonly points: readonly Vec3[]; readonly diameter: number };
   }[];
+  /** Middle of the opening in plan, and its clear width [m]. */
+  readonly wayOut?: { readonly at: readonly [number, number]; readonly width: Sourced };
+  readonly lift?: Lift;
+  /** Height of the level working space beside the pump and of the way out [m]; there where the room has a floor. */
+  readonly headHeight?: Sourced;
 }
 
 /** Bases a nozzle load can be judged or compared by. */
@@ -503,6 +632,10 @@ export interface Limits {
   readonly damping?: Sourced;
   /** Largest movement of the motor top at start [m]. */
   readonly startMovement?: Sourced;
+  /** Largest velocity of the liquid [m/s]. */
+  readonly velocity?: { readonly suction?: Sourced; readonly discharge?: Sourced };
+  /** Straight pipe before the suction, in diameters [-]. */
+  readonly straightRun?: Sourced;
   /** Flange fit-up: gap beyond the gasket, offset and parallelism [m]. */
   readonly fitUp?: { readonly gap?: Sourced; readonly offset?: Sourced; readonly parallelism?: Sourced };
 }
@@ -517,6 +650,8 @@ export interface Installation {
   readonly pump: Pump;
   readonly lines: readonly Line[];
   readonly room: Room;
+  /** Spaces with the maker's or the owner's numbers. */
+  readonly serviceSpaces?: readonly ServiceSpace[];
   readonly limits: Limits;
   readonly assumptions: readonly Assumption[];
   /** Every source used while reading, for the reference list. */

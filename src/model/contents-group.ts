@@ -7,11 +7,11 @@ const SHUTS: readonly string[] = ['gate', 'globe', 'butterfly', 'ball', 'plug', 
  * Tells whether a part can shut the line.
  *
  * @param part - any part
- * @returns true for a valve whose kind is one that shuts
+ * @returns true for a valve whose kind is one that shuts, or of which the file says so
  * @source common-practice
  */
 export function canShut(part: Part): boolean {
-  return part.kind === 'valve' && SHUTS.some((kind) => part.valve.includes(kind));
+  return part.kind === 'valve' && (part.shuts ?? SHUTS.some((kind) => part.valve.includes(kind)));
 }
 
 /**

@@ -67,6 +67,9 @@ function addPart(step: PlacedPart, stiffEnds: Readonly<Record<string, 0 | 1 | 2>
       if (support !== undefined) pieces.supports.push(support);
       return;
     }
+    case 'fitting':
+      // Too light to count; the point it stands on is there without it.
+      return;
     default:
       if (isSupport(part)) pieces.supports.push(partSupport(part, step.from.name));
   }

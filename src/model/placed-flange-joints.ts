@@ -31,9 +31,9 @@ export function placedFlangeJoints(
   return joints;
 }
 
-/** Supports, weights and ends stand on the pipe; they do not part two faces. */
+/** Supports, weights, taps and ends stand on the pipe; they do not part two faces. */
 function carriesPipe(part: Part): boolean {
-  return !('mark' in part) && part.kind !== 'weight' && part.kind !== 'end';
+  return !('mark' in part) && part.kind !== 'weight' && part.kind !== 'fitting' && part.kind !== 'end';
 }
 
 function pumpSide(installation: Installation, step: PlacedPart): FlangeSide | undefined {

@@ -27,6 +27,10 @@ export function findingDimension(finding: Finding): Dimension {
       return 'moment';
     case 'm':
       return 'length';
+    case 'm/s':
+      return 'velocity';
+    case 'W':
+      return 'power';
     case 'rad':
       return 'angle';
     case 'K':

@@ -36,7 +36,7 @@ const finding = z.strictObject({
   condition: z.string().optional(),
   demand: z.number().optional(),
   limit: z.number().optional(),
-  unit: z.enum(['Pa', 'N', 'N·m', 'm', 'rad', 'K', 'Hz', '-']),
+  unit: z.enum(['Pa', 'N', 'N·m', 'm', 'm/s', 'W', 'rad', 'K', 'Hz', '-']),
   ratio: z.number().optional(),
   verdict,
   comparison: z.boolean().describe('True for a comparison that never decides the verdict.'),

@@ -30,7 +30,7 @@ export interface WalkRow {
 function partRows(part: Part, context: ReportContext, depth: number): readonly WalkRow[] {
   const row: WalkRow = {
     name: part.name,
-    kind: part.kind.replace('-', ' '),
+    kind: part.kind === 'fitting' ? part.fitting.replaceAll('-', ' ') : part.kind.replace('-', ' '),
     pipe: part.section.name,
     size: sizeText(part, context),
     covering: isPoint(part) ? '–' : (part.covering?.name ?? 'none'),
@@ -41,9 +41,9 @@ function partRows(part: Part, context: ReportContext, depth: number): readonly W
   return [row, ...part.side.walk.flatMap((side) => partRows(side, context, depth + 1))];
 }
 
-/** Supports, weights and ends take no length, and so no insulation. */
+/** Supports, weights, fittings and ends take no length, and so no insulation. */
 function isPoint(part: Part): boolean {
-  return part.kind === 'end' || part.kind === 'weight' || 'mark' in part;
+  return part.kind === 'end' || part.kind === 'weight' || part.kind === 'fitting' || 'mark' in part;
 }
 
 /** What tells this part from another of its kind: its length, radius, turn or class. */
@@ -71,6 +71,8 @@ function sizeText(part: Part, context: ReportContext): string {
       return part.type;
     case 'weight':
       return write.quantity(part.mass.value, 'mass');
+    case 'fitting':
+      return part.size === undefined ? 'size not given' : `NPS ${part.size}`;
     case 'end':
       return part.end;
     case 'hanger':

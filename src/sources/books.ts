@@ -94,6 +94,21 @@ export const books = {
     edition: 'section 2.2.1',
     kind: 'book',
   },
+  'reducer-articles': {
+    title: 'Trade articles on reducers at pump suctions',
+    edition: 'several, in agreement',
+    kind: 'public document',
+  },
+  'check-valve-discussion': {
+    title: "Engineers' discussions of the distance from a pump to its check valve",
+    edition: 'rules of 3, 5 and 10 diameters, in conflict',
+    kind: 'public document',
+  },
+  'isolation-faults': {
+    title: "Acoustics consultancy's list of common faults of vibration isolation",
+    edition: 'public page',
+    kind: 'public document',
+  },
   'motor-start-pages': {
     title: 'Public pages on the starting of induction motors',
     edition: 'two pages agree',

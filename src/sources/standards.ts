@@ -47,6 +47,11 @@ export const standards = {
     edition: '2nd edition, extract',
     kind: 'standard',
   },
+  'hi-9.6.6': {
+    title: 'ANSI/HI 9.6.6 Rotodynamic Pumps for Pump Piping',
+    edition: '2009, 2016 and 2022, extracts; its table of straight lengths not obtained',
+    kind: 'standard',
+  },
   'asme-bpvc-iii': {
     title: 'ASME Boiler and Pressure Vessel Code, Section III, NC-3658',
     edition: 'method',
@@ -73,6 +78,11 @@ export const standards = {
     kind: 'standard',
   },
   'iapws-if97': { title: 'IAPWS Industrial Formulation 1997, region 1', edition: 'IF97', kind: 'standard' },
+  'tm-5-805-4': {
+    title: 'TM 5-805-4 / UFC 3-450-01 Noise and Vibration Control',
+    edition: 'public manual',
+    kind: 'public document',
+  },
   'ufgs-15562a': {
     title: 'UFGS 15562A Heating and Utility Systems, Central Steam',
     edition: 'guide specification',

@@ -4,6 +4,7 @@ import { pathText } from '../draft.js';
 import type { DiffuserPart, Sourced, ValvePart, WeightPart } from '../installation.js';
 import { isParallel } from '../vectors.js';
 import { catalogued, computed, given, hole, nearest, offsetVector, practice } from './reading.js';
+import { diffuserPractice, valvePractice } from './resolve-practice.js';
 import { attached } from './resolve-support.js';
 import { partBase, type Step, type Stepped } from './walking.js';
 
@@ -53,6 +54,7 @@ export function resolveValve(step: Step<'valve'>): Stepped {
       length,
       file.length === undefined && listed ? catalogued(listed.contents) : undefined,
     ),
+    ...valvePractice(step),
   };
   return { part };
 }
@@ -131,6 +133,7 @@ export function resolveDiffuser(step: Step<'suction-diffuser'>): Stepped {
     pipeLeg: given(file['pipe-leg'], [...path, 'pipe-leg']),
     mass: given(file.weight, [...path, 'weight'], file.known),
     contents: given(file.contents, [...path, 'contents']),
+    ...diffuserPractice(step),
     ...attached(file.support, { walking, path, travel, pipe }),
   };
   return { part, travel: straight ? travel : file.turn, pipe: to };

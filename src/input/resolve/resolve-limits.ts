@@ -4,6 +4,7 @@ import type { Limits, NozzleAllowance, Service, Sourced } from '../installation.
 import type { FileContent } from '../schema/file-schema.js';
 import { assumed, catalogued, given, givenBy, practice, type Reading } from './reading.js';
 import { resolveFitUp } from './resolve-fit-up.js';
+import { practiceLimits } from './resolve-practice.js';
 import { resolveJointFactor } from './resolve-joint-factor.js';
 import { resolveLateral, resolveOccasionalFactor } from './resolve-lateral.js';
 
@@ -40,6 +41,7 @@ export function resolveLimits(
     firstSupport: resolveFirstSupport(reading, file?.['first-support']),
     ...resolveLateral(reading, file, stress.occasionalFactor),
     ...resolveVibration(reading, file),
+    ...practiceLimits(file),
     fitUp: resolveFitUp(reading, file?.['fit-up']),
   };
 }

@@ -5,6 +5,7 @@ import type { FileContent } from '../schema/file-schema.js';
 import { assumed, given, nearest, offsetVector, practice, type Reading } from './reading.js';
 import type { MaterialFinder } from './resolve-materials.js';
 import { resolveMotor } from './resolve-motor.js';
+import { pumpPractice } from './resolve-practice.js';
 
 type FilePump = FileContent['pump'];
 type FilePort = FilePump['suction'];
@@ -44,6 +45,7 @@ export function resolvePump(reading: Reading, materials: MaterialFinder, file: F
     contents: given(pump.casing.contents, ['pump', 'casing', 'contents']),
     ports: { suction, discharge },
     ...resolveBase(reading, pump),
+    ...pumpPractice(pump),
     duty: {
       flow: pump.duty.flow,
       head: pump.duty.head,
@@ -196,7 +198,7 @@ function resolveOutline(reading: Reading, pump: FilePump, suction: Port, dischar
       what,
       value: reading.print(taken, 'length'),
       citation: practice(clause),
-      effect: 'Drawings and headroom only',
+      effect: 'Drawings, headroom, and rotary inertia in the natural frequencies',
     });
     return assumed(taken, path);
   };

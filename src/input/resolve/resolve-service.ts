@@ -3,6 +3,7 @@ import type { Path } from '../draft.js';
 import type { Service, Sourced } from '../installation.js';
 import type { FileContent } from '../schema/file-schema.js';
 import { assumed, catalogued, given, hole, practice, type Reading } from './reading.js';
+import { servicePractice } from './resolve-practice.js';
 
 /** 70 °F, the temperature from which expansion tables count [K]. */
 const USUAL_INSTALLATION = (70 + 459.67) / 1.8;
@@ -48,6 +49,7 @@ export function resolveService(reading: Reading, file: FileContent['service']): 
     workingPressure: working,
     designPressure: pressures.design,
     testPressure: test,
+    ...servicePractice(reading, file),
   };
 }
 

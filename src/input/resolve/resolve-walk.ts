@@ -7,6 +7,7 @@ import { resolveElbow, resolveReducer } from './resolve-fittings.js';
 import { resolveFlange } from './resolve-flange.js';
 import { resolveConnector, resolveCoupling } from './resolve-joints.js';
 import type { Pipe } from './resolve-pipe.js';
+import { fittingOf, resolveFitting } from './resolve-practice.js';
 import { resolveSupport } from './resolve-support.js';
 import { resolveTee } from './resolve-tee.js';
 import { partBase, type Stepped, type Walking } from './walking.js';
@@ -30,7 +31,11 @@ export function resolveWalk(walking: Walking, walk: readonly WalkStep[], start: 
   let { travel, pipe } = start;
   walking.materials.add(pipe.section.material);
   return walk.flatMap((step, index) => {
-    const neighbours = { before: walk[index - 1], after: walk[index + 1] };
+    const solid = (other: WalkStep): boolean => fittingOf(other) === undefined;
+    const neighbours = {
+      before: walk.slice(0, index).findLast(solid),
+      after: walk.slice(index + 1).find(solid),
+    };
     const stepped = takeStep(walking, step, { path: [...start.path, index], travel, pipe }, neighbours);
     travel = stepped?.travel ?? travel;
     pipe = stepped?.pipe ?? pipe;
@@ -64,6 +69,9 @@ function takeStep(walking: Walking, step: WalkStep, at: Start, neighbours: Neigh
   if (step['grooved-joint'])
     return resolveCoupling({ ...spot('grooved-joint'), file: step['grooved-joint'] });
   if (step.weight) return resolveWeight({ ...spot('weight'), file: step.weight });
+  const fitting = fittingOf(step);
+  const fitted = fitting && step[fitting];
+  if (fitting && fitted) return resolveFitting({ ...spot(fitting), file: fitted }, fitting);
   if (step.end !== undefined) return { part: resolveEnd(walking, step.end, at) };
   const support = resolveSupport(step, { walking, ...at });
   return support && { part: support };

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { field, map, oneOf, text } from './field.js';
 import { lateral } from './lateral.js';
+import { practiceLimits } from './practice.js';
 import { quantity, share } from './quantity.js';
 import { ratio } from './ratio.js';
 
@@ -99,6 +100,7 @@ export const limits = map({
     'Margin a natural frequency keeps from an exciting one',
     { share: '25 %', source: "owner's specification 23 21 23" },
   ).optional(),
+  ...practiceLimits,
   damping: field(
     ratio({ most: 0.2, range: 'not negative' }),
     'Damping of the piping over critical damping',

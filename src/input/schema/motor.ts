@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { field, map, refuse } from './field.js';
 import { exactlyOneKey } from './one-key.js';
 import { offset } from './position.js';
+import { motorPractice } from './practice.js';
 import { quantity } from './quantity.js';
 import { ratio } from './ratio.js';
 import { known, weight } from './weight.js';
@@ -68,6 +69,7 @@ export const motor = map({
   ),
   power: field(quantity('power', 'positive'), 'Rated power', '20 hp'),
   speed: field(quantity('speed', 'positive'), 'Rated speed', '1770 rpm'),
+  ...motorPractice,
   start: field(start, 'How the motor is started', 'across the line').optional(),
   'locked-rotor-torque': torque('Torque at standstill on full voltage', '90 ft.lbf'),
   'breakdown-torque': torque('Greatest torque on full voltage', '140 ft.lbf'),

@@ -5,6 +5,7 @@ import { connector, coupling } from './joints.js';
 import { direction, pipeSize } from './labels.js';
 import { exactlyOneKey } from './one-key.js';
 import { offset } from './position.js';
+import { diffuserPractice, fittings, yesOrNo } from './practice.js';
 import { quantity } from './quantity.js';
 import { attachedSupport } from './supports.js';
 import { known, weight } from './weight.js';
@@ -56,6 +57,7 @@ const valve = map({
     'How its ends are made',
     'flanged',
   ).optional(),
+  shuts: yesOrNo('Whether it can be shut tight, where its kind does not say so'),
 });
 
 const elbow = map({
@@ -83,6 +85,7 @@ const diffuser = map({
   weight: weight('Its weight', '210 lb'),
   known: known.optional(),
   contents,
+  ...diffuserPractice,
   support,
 });
 
@@ -119,5 +122,6 @@ export const plainParts = {
     'Weight on the line, without length',
     { name: 'actuator', weight: '40 lb' },
   ),
+  ...fittings,
   end: field(end, 'What stands at the end of the line, once and last', 'anchored'),
 };

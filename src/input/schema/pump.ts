@@ -1,8 +1,10 @@
 import { z } from 'zod';
+import { dimensions } from './dimensions.js';
 import { field, map, oneOf, text } from './field.js';
 import { levelDirection, pipeSize } from './labels.js';
 import { inertia, motor } from './motor.js';
 import { offset, place } from './position.js';
+import { build, pumpPractice } from './practice.js';
 import { quantity, share } from './quantity.js';
 import { known, weight } from './weight.js';
 
@@ -41,7 +43,7 @@ const springs = map({
 /** The pump: a casing, a motor above it, two ports. */
 export const pump = map({
   mark: field(text(), 'Mark of the pump on the drawings', 'HWP-1'),
-  build: field(oneOf(['split-coupled', 'close-coupled']), 'How motor and pump are joined', 'split-coupled'),
+  build: field(build, 'How motor and pump are joined', 'split-coupled'),
   mount: field(
     oneOf(['hung', 'resting', 'sprung', 'bolted']),
     'How the casing is held: by its pipe alone, free on a base, on springs, or bolted down',
@@ -73,6 +75,7 @@ export const pump = map({
   }),
   'rotor-inertia': inertia('Inertia of impeller, shaft and coupling about the shaft', '3 lb.ft2'),
   blades: field(z.int().min(1).max(24), 'Number of blades of the impeller', 6).optional(),
+  ...pumpPractice,
   duty: field(
     map({
       flow: field(quantity('flow', 'positive'), 'Flow at the duty point', '620 gpm'),
@@ -118,4 +121,8 @@ export const pump = map({
     'Outline for drawings and headroom',
     { 'motor-top': '48 in', 'motor-diameter': '14 in' },
   ).optional(),
+  dimensions: field(dimensions, 'Dimensions that service asks about', {
+    'casing-above': '7 in',
+    'motor-foot': '20 in',
+  }).optional(),
 });

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { field, map, oneOf, text } from './field.js';
+import { servicePractice } from './practice.js';
 import { quantity, share } from './quantity.js';
 
 const fluid = z.union([
@@ -21,6 +22,7 @@ const pressure = (what: string, example: string) => field(quantity('pressure', '
 export const service = map({
   name: field(text(), 'Name of the service', 'heating hot water'),
   fluid: field(fluid, 'What flows: water, or a mixture of water and glycol', 'water'),
+  ...servicePractice,
   temperatures: field(
     map({
       installation: temperature('Temperature of the pipe when it is closed up', '65 degF').optional(),

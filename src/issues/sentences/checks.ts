@@ -1,6 +1,7 @@
 import { flangeCheckSentences } from './checks-flanges.js';
 import { nozzleCheckSentences } from './checks-nozzles.js';
 import { pipeCheckSentences } from './checks-pipes.js';
+import { practiceCheckSentences } from './checks-practice.js';
 import { stressSentences } from './checks-stress.js';
 import { supportCheckSentences } from './checks-supports.js';
 import type { Sentences } from './sentence.js';
@@ -76,4 +77,5 @@ export const checksSentences = {
   ...supportCheckSentences,
   ...flangeCheckSentences,
   ...stressSentences,
+  ...practiceCheckSentences,
 } as const satisfies Sentences;

@@ -1,6 +1,7 @@
 import { inputBehaviourSentences } from './input-behaviour.js';
 import { inputFieldsSentences } from './input-fields.js';
 import { inputFileSentences } from './input-file.js';
+import { inputScopeSentences } from './input-scope.js';
 import { inputSenseSentences } from './input-sense.js';
 import type { Sentences } from './sentence.js';
 
@@ -10,4 +11,5 @@ export const inputSentences = {
   ...inputFieldsSentences,
   ...inputSenseSentences,
   ...inputBehaviourSentences,
+  ...inputScopeSentences,
 } satisfies Sentences;
