@@ -64,10 +64,9 @@ function partsOf(solid: ConvexSolid): Parts {
       return { corners: solid.corners, rounding: 0 };
     case 'swept': {
       const base = partsOf(solid.solid);
-      const corners = solid.along.reduce(
-        (reached, vector) => [...reached, ...reached.map((corner) => plus(corner, vector))],
-        base.corners,
-      );
+      let corners = base.corners;
+      for (const vector of solid.along)
+        corners = corners.concat(corners.map((corner) => plus(corner, vector)));
       return { ...base, corners };
     }
   }

@@ -67,9 +67,9 @@ function newtonStep({ corner, discs, edge }: SmoothPart, n: Vec3, reach: number)
   for (const { axis, radius } of discs) {
     const rim = cross(axis, n);
     const size = lengthOf(rim);
-    if (!(size > 0)) continue;
-    const factor = radius / size ** 3;
-    const [x, y] = [dot(rim, first), second === undefined ? 0 : dot(rim, second)];
+    if (!(size > ON_AXIS)) continue;
+    const factor = radius / size;
+    const [x, y] = [dot(rim, first) / size, second === undefined ? 0 : dot(rim, second) / size];
     xx += factor * x * x;
     xy += factor * x * y;
     yy += factor * y * y;
@@ -94,6 +94,9 @@ const ROUNDS = 40;
 
 /** How often a step that goes too far is halved [-]. */
 const HALVINGS = 30;
+
+/** Sine below which a direction is that of the axis, where the rim has no one side [-]. */
+const ON_AXIS = 1e-12;
 
 /** Turn below which nothing is gained [rad]. */
 const SMALLEST_TURN = 1e-16;
