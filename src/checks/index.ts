@@ -5,6 +5,7 @@ import { displacementStress } from './displacement-stress.js';
 import type { Finding, Subject } from './finding.js';
 import { firstSupportBend } from './first-support-bend.js';
 import { firstSupportPump } from './first-support-pump.js';
+import { fitUpTolerance } from './fit-up-tolerance.js';
 import { flangeClass } from './flange-class.js';
 import { flangeDrilling } from './flange-drilling.js';
 import { flangeEquivalentPressure } from './flange-equivalent-pressure.js';
@@ -15,10 +16,11 @@ import { nozzleComparison } from './nozzle-comparison.js';
 import { nozzleLoads } from './nozzle-loads.js';
 import { nozzlePrincipalStress } from './nozzle-principal-stress.js';
 import { occasionalStress } from './occasional-stress.js';
-import { practiceChecks } from './practice-checks.js';
+import { pumpOutSupports } from './pump-out-supports.js';
 import { raisedFaceOnFlatIron } from './raised-face-on-flat-iron.js';
 import { rodLoad } from './rod-load.js';
 import { runCheck } from './run-check.js';
+import { slackHanger } from './slack-hanger.js';
 import { supportLoad } from './support-load.js';
 import { supportSpan } from './support-span.js';
 import { supportUplift } from './support-uplift.js';
@@ -32,6 +34,8 @@ export const allChecks: readonly Check[] = [
   nozzleComparison,
   nozzlePrincipalStress,
   nozzleCombined,
+  slackHanger,
+  fitUpTolerance,
   sustainedStress,
   displacementStress,
   occasionalStress,
@@ -45,12 +49,12 @@ export const allChecks: readonly Check[] = [
   firstSupportPump,
   firstSupportBend,
   supportUplift,
+  pumpOutSupports,
   flangeEquivalentPressure,
   flangeClass,
   raisedFaceOnFlatIron,
   flangeDrilling,
   headroomOverMotor,
-  ...practiceChecks,
 ];
 
 /**
@@ -78,6 +82,5 @@ export {
 export { occasionalAllowable } from './occasional-stress.js';
 export { type OccasionalStress, occasionalConditions, occasionalStresses } from './occasional-stresses.js';
 export { type PipeInLine, pipesInLines } from './pipes-in-lines.js';
-export { isPractice, practiceChecks } from './practice-checks.js';
 export { overallVerdict, runCheck, worstFirst } from './run-check.js';
 export { type SustainedStress, sustainedStresses, testStresses } from './sustained-stresses.js';

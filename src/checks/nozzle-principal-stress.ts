@@ -37,11 +37,20 @@ export const nozzlePrincipalStress = defineCheck({
     if (comparison && pump.mount !== 'hung') {
       return [{ kind: 'does-not-apply', comparison, code: 'checks.nozzle-principal-stress.not-hung' }];
     }
-    return rowsOf(nozzle, subject).map((row) => stressReading(nozzle, row, comparison, subject));
+    return rowsOf(nozzle, subject).map((row) => principalStressReading(nozzle, row, comparison, subject));
   },
 });
 
-function stressReading(
+/**
+ * Principal stress of a nozzle under one row of loads.
+ *
+ * @param nozzle - the nozzle, for its size
+ * @param row - its loads in one condition
+ * @param comparison - true where another basis decides
+ * @param subject - for the casing
+ * @returns the reading [Pa]
+ */
+export function principalStressReading(
   nozzle: PlacedNozzle,
   row: NozzleLoadRow,
   comparison: boolean,

@@ -6,14 +6,15 @@ import type { Calculation, Subject } from './finding.js';
 import type { NozzleLimits } from './nozzle-limits.js';
 import { type NozzleAxisLoads, type NozzleLoadRow, nozzleLoadRows } from './nozzle-load-rows.js';
 
-interface NozzleComponent {
+/** One component that a basis may limit. */
+export interface NozzleComponent {
   readonly key: keyof NozzleAllowance & keyof NozzleAxisLoads;
   readonly label: string;
   readonly unit: 'N' | 'N·m';
 }
 
 /** Everything a basis may limit, in trade words. */
-const COMPONENTS: readonly NozzleComponent[] = [
+export const nozzleComponents: readonly NozzleComponent[] = [
   { key: 'axialForce', label: 'force along the nozzle', unit: 'N' },
   { key: 'verticalForce', label: 'vertical force', unit: 'N' },
   { key: 'crossForce', label: 'force across the nozzle', unit: 'N' },
@@ -49,24 +50,34 @@ export function nozzleReadings(
   limits: NozzleLimits,
   subject: Subject,
 ): readonly Reading[] {
+  return rowsOf(nozzle, subject).flatMap((row) => rowReadings(row, limits, subject));
+}
+
+/**
+ * Every limited component of a nozzle's loads in one condition.
+ *
+ * @param row - loads of one nozzle in one condition
+ * @param limits - what is allowed; components without a limit are left out
+ * @param subject - for the casing
+ * @returns one reading per component
+ */
+export function rowReadings(row: NozzleLoadRow, limits: NozzleLimits, subject: Subject): readonly Reading[] {
   const casing = subject.installation.pump.casing.material;
-  const limited = COMPONENTS.filter(({ key }) => limits.allowance[key] !== undefined);
-  return rowsOf(nozzle, subject).flatMap((row) =>
-    limited.map(({ key, label, unit }): Reading => {
-      const calculation = resultant(key, row.own);
-      return {
-        kind: 'compared',
-        condition: row.condition,
-        label,
-        unit,
-        demand: Math.abs(row.own[key]),
-        limit: limits.allowance[key],
-        basis: limits.basis,
-        data: { component: label, casing, nozzle: nozzle.which },
-        ...(calculation && { calculation }),
-      };
-    }),
-  );
+  const limited = nozzleComponents.filter(({ key }) => limits.allowance[key] !== undefined);
+  return limited.map(({ key, label, unit }): Reading => {
+    const calculation = resultant(key, row.own);
+    return {
+      kind: 'compared',
+      condition: row.condition,
+      label,
+      unit,
+      demand: Math.abs(row.own[key]),
+      limit: limits.allowance[key],
+      basis: limits.basis,
+      data: { component: label, casing, nozzle: row.nozzle },
+      ...(calculation && { calculation }),
+    };
+  });
 }
 
 /**

@@ -1,0 +1,155 @@
+import type { Citation } from '../sources/index.js';
+import { citationOf } from './citation-of.js';
+import { defineCheck, type Reading } from './define-check.js';
+import type { Subject } from './finding.js';
+import { type MisfitLoads, misfitLoads } from './misfit-loads.js';
+import { faceDiameters } from './nozzle-faces.js';
+import { nozzleLimits } from './nozzle-limits.js';
+import type { NozzleAxisLoads } from './nozzle-load-rows.js';
+import { type NozzleComponent, nozzleComponents } from './nozzle-readings.js';
+
+const BASIS: Citation = {
+  source: 'asme-pcc-1',
+  clause: 'appendix E, alignment of flanges before assembly',
+  confidence: 'read',
+};
+
+/** What the faces may be off before the bolts go in. */
+interface Tolerance {
+  /** [m] */
+  readonly gap: number;
+  /** [m] */
+  readonly offset: number;
+  /** Angle between the faces [rad]. */
+  readonly tilt: number;
+}
+
+/**
+ * The nozzles stay within their basis when a joint that is off by what is permitted is pulled shut.
+ *
+ * Why: what a fitter may leave between two flanges is a published number, and what a pump may bear is another, and
+ * nobody compares them. The loads of the filled line and of closing gap, offset and tilt are added at their worst: the
+ * faces may miss to any side. Where each alone would be borne and only all together not, it cannot be told before the
+ * faces are measured.
+ */
+export const fitUpTolerance = defineCheck({
+  id: 'fit-up-tolerance',
+  title: 'Nozzle loads when the permitted misfit is pulled shut',
+  unit: 'N',
+  basis: [BASIS],
+  exceeds: 'checks.fit-up-tolerance.exceeds',
+  noPlace: 'checks.fit-up-tolerance.no-place',
+  places: misfitLoads,
+  at: ({ nozzle }) => `${nozzle.which} nozzle`,
+  readings: (loads, subject): readonly Reading[] => {
+    const { basis } = subject.installation.limits.nozzle;
+    if (basis === 'nozzle principal stress') {
+      return [{ kind: 'does-not-apply', code: 'checks.fit-up-tolerance.judged-by-stress' }];
+    }
+    const tolerance = toleranceAt(loads, subject);
+    if (tolerance === undefined) {
+      return [{ kind: 'cannot-tell', code: 'checks.fit-up-tolerance.no-tolerance' }];
+    }
+    const limits = basis === undefined ? undefined : nozzleLimits(basis, loads.nozzle, subject.installation);
+    const { which } = loads.nozzle;
+    if (limits === undefined) {
+      const component = nozzleComponents.find(({ key }) => key === 'resultantForce');
+      return component === undefined
+        ? []
+        : [
+            {
+              ...readingOf(component, loads, tolerance),
+              limit: undefined,
+              missing: 'checks.fit-up-tolerance.no-basis',
+              data: { nozzle: which },
+            },
+          ];
+    }
+    return nozzleComponents.flatMap((component): readonly Reading[] => {
+      const limit = limits.allowance[component.key];
+      if (limit === undefined) return [];
+      const data = { nozzle: which, component: component.label };
+      return [{ ...readingOf(component, loads, tolerance), limit, basis: limits.basis, data }];
+    });
+  },
+});
+
+function toleranceAt({ nozzle }: MisfitLoads, subject: Subject): Tolerance | undefined {
+  const { gap, offset, parallelism } = subject.installation.limits.fitUp ?? {};
+  const { face } = faceDiameters(subject, nozzle.point);
+  if (gap === undefined || offset === undefined || parallelism === undefined || face === undefined) {
+    return undefined;
+  }
+  return { gap: gap.value, offset: offset.value, tilt: parallelism.value / face };
+}
+
+/** One component: filled, and the most that gap, offset and tilt can add to it. */
+function readingOf(component: NozzleComponent, { filled, perUnit }: MisfitLoads, tolerance: Tolerance) {
+  const { key, label, unit } = component;
+  const start = Math.abs(filled[key]);
+  const gap = Math.abs(perUnit.gap[key]);
+  const offset = mostOfTwo(perUnit.rise, perUnit.offset, component);
+  const tilt = mostOfTwo(perUnit['tilt-upright'], perUnit['tilt-sideways'], component);
+  const shares = [gap * tolerance.gap, offset * tolerance.offset, tilt * tolerance.tilt];
+  const perMetre = unit === 'N' ? ('N/m' as const) : ('N' as const);
+  return {
+    kind: 'compared' as const,
+    condition: 'filled',
+    label,
+    unit,
+    demand: start + shares.reduce((sum, share) => sum + share, 0),
+    least: { demand: start + Math.max(...shares), code: 'checks.fit-up-tolerance.together' },
+    calculation: {
+      symbol: 'L',
+      formula: 'L0 + kg * g + ko * o + kt * t',
+      unit,
+      values: [
+        { symbol: 'L0', value: start, unit, meaning: `${label}, line filled` },
+        { symbol: 'kg', value: gap, unit: perMetre, meaning: 'for each length of gap closed' },
+        { symbol: 'g', value: tolerance.gap, unit: 'm' as const, meaning: 'gap beyond the gasket permitted' },
+        {
+          symbol: 'ko',
+          value: offset,
+          unit: perMetre,
+          meaning: 'for each length of offset, at its worst side',
+        },
+        { symbol: 'o', value: tolerance.offset, unit: 'm' as const, meaning: 'offset permitted' },
+        {
+          symbol: 'kt',
+          value: tilt,
+          unit: unit,
+          meaning: 'for each radian of tilt, at its worst side',
+        },
+        { symbol: 't', value: tolerance.tilt, unit: '-' as const, meaning: 'tilt permitted, over the face' },
+      ],
+    },
+  };
+}
+
+/**
+ * The most that a misfit of one unit can add when it may lie to any side between two square ways: for a component
+ * √(a² + b²); for a resultant the larger singular value of the two vectors side by side.
+ */
+function mostOfTwo(first: NozzleAxisLoads, second: NozzleAxisLoads, { key }: NozzleComponent): number {
+  if (key !== 'resultantForce' && key !== 'resultantMoment') return Math.hypot(first[key], second[key]);
+  const vector = (own: NozzleAxisLoads) =>
+    key === 'resultantForce'
+      ? [own.axialForce, own.verticalForce, own.crossForce]
+      : [own.axialMoment, own.verticalMoment, own.crossMoment];
+  const [a, b] = [vector(first), vector(second)];
+  const product = (p: readonly number[], q: readonly number[]) =>
+    p.reduce((sum, value, index) => sum + value * (q[index] ?? 0), 0);
+  const [aa, bb, ab] = [product(a, a), product(b, b), product(a, b)];
+  return Math.sqrt((aa + bb) / 2 + Math.hypot((aa - bb) / 2, ab));
+}
+
+/**
+ * Where the tolerances of a review come from, for the card of the fitter.
+ *
+ * @param subject - installation
+ * @returns citations of gap, offset and parallelism, as far as they are there
+ */
+export function toleranceGrounds(subject: Subject): readonly Citation[] {
+  const { gap, offset, parallelism } = subject.installation.limits.fitUp ?? {};
+  return [gap, offset, parallelism].flatMap((each) => (each === undefined ? [] : citationOf(each, BASIS)));
+}
