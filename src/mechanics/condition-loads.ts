@@ -1,5 +1,5 @@
 import { EngineError } from '../issues/issue.js';
-import type { Vec3, Wrench } from '../model/conventions.js';
+import type { Movement, Vec3, Wrench } from '../model/conventions.js';
 import type { FrameCondition } from '../model/frame.js';
 import { between, cross, scale, subtract } from '../model/vector.js';
 import type { Clusters } from './cluster.js';
@@ -19,6 +19,8 @@ export interface ConditionLoads {
   readonly pointForces: Float64Array;
   /** Growth of the points of hot or cold bodies against the first point of their cluster, three numbers a point [m]. */
   readonly growth: Float64Array;
+  /** Movement across a joint, by its number, at which its rigid directions stand: rods at their gap, play used up. */
+  readonly play?: ReadonlyMap<number, Movement>;
 }
 
 /**

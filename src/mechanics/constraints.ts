@@ -2,7 +2,6 @@ import type { Movement, Vec3 } from '../model/conventions.js';
 import { between, cross, dot, scale, subtract } from '../model/vector.js';
 import type { Clusters } from './cluster.js';
 import type { Hold } from './hold.js';
-import { jointAxis, jointDirections } from './joint-element.js';
 import type { PreparedFrame } from './prepare-frame.js';
 
 /**
@@ -30,7 +29,7 @@ export interface ConstraintRow {
  * All constraint rows: rigid holds, then the rigid directions of joints that stand.
  *
  *     support:  d · (u + θ × r) = value             r from the node to the point
- *     joint:    d · (u at the middle, `to` side − `from` side) = 0
+ *     joint:    d · (u at the middle, `to` side − `from` side) = value
  *
  * @param prepared - the frame
  * @param clusters - nodes of the points
@@ -56,13 +55,13 @@ export function constraintRows(
       of: { kind: 'hold', hold: index },
     });
   });
-  prepared.frame.joints.forEach((joint, index) => {
+  prepared.jointDirections.forEach((directions, index) => {
     if (clusters.jointStands[index] === false) return;
     const from = prepared.from[prepared.memberCount + index]!;
     const to = prepared.to[prepared.memberCount + index]!;
     const ends = { from: prepared.places[from]!, to: prepared.places[to]! };
     const middle = between(ends.from, ends.to, 0.5);
-    for (const { direction, acts, stiffness } of jointDirections(joint, jointAxis(joint, ends))) {
+    for (const { direction, acts, stiffness } of directions) {
       if (Number.isFinite(stiffness)) continue;
       const side = (point: number, sign: number) => {
         const node = clusters.nodeOf[point]!;
@@ -103,12 +102,12 @@ function coefficients(
 
 /**
  * What each constraint row must equal in one condition: the set position of the hold less the growth of the point
- * along it, or the misfit of the joint less the growth across it.
+ * along it, or the misfit and play of the joint less the growth across it.
  *
  * @param rows - constraint rows
  * @param holds - set positions [m]
  * @param growth - growth of each point, three numbers a point [m]
- * @param misfit - misfit of a joint by its number, where it has one [m], [rad]
+ * @param misfit - misfit and play of a joint by its number, where it has any [m], [rad]
  * @returns values [m] or [rad]
  * @source statics
  */

@@ -2,7 +2,6 @@ import type { Vec3 } from '../model/conventions.js';
 import type { FrameCondition, FrameSupport, Restraint } from '../model/frame.js';
 import { add, cross, dot, norm, scale, subtract, unit } from '../model/vector.js';
 import type { Clusters } from './cluster.js';
-import type { Hold } from './hold.js';
 import type { PreparedFrame } from './prepare-frame.js';
 import type { RestraintState } from './response.js';
 
@@ -31,6 +30,15 @@ export interface Contact {
   readonly tangents: readonly Vec3[];
   /** Movement of the support itself [m]. */
   readonly carried: Vec3;
+  /** Rod that leans: its length [m], and the directions across it that the same support does not hold rigidly. */
+  readonly swing?: { readonly length: number; readonly ways: readonly Vec3[] };
+  /** Ends of the travel of a spring: its loads there [N], and the movements at which it has them [m]. */
+  readonly travel?: {
+    readonly least: number;
+    readonly most: number;
+    readonly top: number;
+    readonly bottom: number;
+  };
 }
 
 /** What a contact does at the moment. */
@@ -39,6 +47,8 @@ export interface ContactState {
   readonly where: 'held' | 'free' | 'centred';
   /** Which limit it is at: −1 low, +1 high, 0 where both are one. */
   readonly side: -1 | 0 | 1;
+  /** End of its travel that a spring has reached; it is rigid there. */
+  readonly end?: 'top' | 'bottom';
   /** Present while it slips: which way, under what normal force [N], how far [m]; 0 at the start. */
   readonly slip?: { readonly direction: Vec3; readonly normal: number; readonly distance: number };
 }
@@ -103,10 +113,25 @@ export function contactsOf(
         friction: acts === 'rotation' ? 0 : restraint.friction,
         tangents: restraint.friction > 0 && acts === 'translation' ? tangentsOf(support, restraint) : [],
         carried,
+        ...(restraint.swingLength !== undefined &&
+          acts === 'translation' && {
+            swing: { length: restraint.swingLength, ways: tangentsOf(support, restraint) },
+          }),
+        ...(restraint.travel !== undefined && !stopped && { travel: travelOf(restraint, imposed) }),
       });
     });
   });
   return contacts;
+}
+
+/** Movements at which a spring has used up its travel: F = preload − stiffness × (movement − imposed). */
+function travelOf(
+  { travel, preload, stiffness }: Restraint,
+  imposed: number,
+): NonNullable<Contact['travel']> {
+  const { least, most } = travel!;
+  const at = (load: number) => imposed + (preload - load) / stiffness;
+  return { least, most, top: at(least), bottom: at(most) };
 }
 
 /** Up to two directions across a restraint that the same support does not already hold rigidly both ways. */
@@ -145,50 +170,6 @@ export function startStates(contacts: readonly Contact[]): ContactState[] {
 }
 
 /**
- * What the contacts do in their states, as rigid holds, springs and friction forces.
- *
- *     sticking:  held rigidly across          slipping:  −μ N e, and −(μ N / distance) on what is square to e
- *
- * The second term of slipping vanishes once e has turned to the way the point moves.
- *
- * @param contacts - restraints that are there
- * @param states - one a contact
- * @returns holds, in the order of the contacts [N/m], [m], [N]
- * @source statics
- */
-export function holdsOf(contacts: readonly Contact[], states: readonly ContactState[]): readonly Hold[] {
-  const holds: Hold[] = [];
-  contacts.forEach((contact, index) => {
-    const { where, side, slip } = states[index]!;
-    if (where === 'free') return;
-    const { support, restraint, point, direction, acts, stiffness, preload, low, high } = contact;
-    const base = { support, restraint, point, acts, contact: index };
-    const at = where === 'centred' ? (low + high) / 2 : side === 1 ? high : low;
-    const rigidity = where === 'centred' ? Number.POSITIVE_INFINITY : stiffness;
-    holds.push({ ...base, direction, stiffness: rigidity, at, preload, role: 'normal' });
-    if (where === 'centred') return;
-    const across = (way: Vec3, k: number, force: number): Hold => ({
-      ...base,
-      direction: way,
-      stiffness: k,
-      at: dot(contact.carried, way),
-      preload: force,
-      role: 'friction',
-    });
-    if (slip === undefined) {
-      for (const way of contact.tangents) holds.push(across(way, Number.POSITIVE_INFINITY, 0));
-      return;
-    }
-    const force = contact.friction * slip.normal;
-    holds.push(across(slip.direction, 0, -force));
-    if (contact.tangents.length < 2) return;
-    const square = slip.distance > 0 ? force / slip.distance : Number.POSITIVE_INFINITY;
-    holds.push(across(unit(cross(direction, slip.direction)), square, 0));
-  });
-  return holds;
-}
-
-/**
  * How far a point has slid across a contact.
  *
  * @param contact - with its tangents
@@ -215,6 +196,7 @@ export function slideOf(contact: Contact, movements: Float64Array): Vec3 {
 export function stateWord(contact: Contact, state: ContactState, movement: number): RestraintState {
   if (state.where === 'centred') return 'in gap';
   if (state.where === 'held') {
+    if (state.end !== undefined) return state.end === 'top' ? 'topped out' : 'bottomed out';
     if (state.slip !== undefined) return 'slipping';
     return contact.stopped ? 'stopped' : 'holding';
   }

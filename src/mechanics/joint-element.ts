@@ -1,7 +1,7 @@
-import type { Vec3 } from '../model/conventions.js';
+import type { Movement, Vec3 } from '../model/conventions.js';
 import type { FrameJoint } from '../model/frame.js';
-import { between, cross, dot, scale, subtract, unit } from '../model/vector.js';
-import { type Element, turnMatrix } from './element.js';
+import { add, between, cross, dot, scale, subtract, unit } from '../model/vector.js';
+import type { Element } from './element.js';
 
 /** One direction of a joint, acting at the middle between its two points. */
 export interface JointDirection {
@@ -50,28 +50,28 @@ export function jointDirections(joint: FrameJoint, axis: Vec3): readonly JointDi
 /**
  * The elastic part of a joint as an element: springs between two rigid arms that meet at the middle.
  *
- *     S = Xᵀ K X,   X = [1  −[a×]; 0  1] from the `to` point to the middle
+ *     S = Xᵀ K X,   K = Σ k d dᵀ,   X = [1  −[a×]; 0  1] from the `to` point to the middle
  *
  * Rigid directions have no stiffness here; they are constraints (see `constraints.ts`).
  *
- * @param joint - stiffnesses [N/m], [N·m/rad]
+ * @param directions - six directions with stiffness [N/m], [N·m/rad]
  * @param ends - places of its points [m]
  * @returns the element, in plan axes [N/m]
  * @source statics
  */
-export function jointElement(joint: FrameJoint, ends: { readonly from: Vec3; readonly to: Vec3 }): Element {
-  const axis = jointAxis(joint, ends);
-  const directions = jointDirections(joint, axis);
-  const elastic = (stiffness: number) => (Number.isFinite(stiffness) ? stiffness : 0);
-  const local = new Float64Array(36);
-  [joint.axial, joint.lateral, joint.lateral, joint.torsion, joint.bending, joint.bending].forEach((k, i) => {
-    local[i * 7] = elastic(k);
-  });
-  const K = turnMatrix(local, {
-    along: axis,
-    inPlane: directions[1]!.direction,
-    across: directions[2]!.direction,
-  });
+export function jointElement(
+  directions: readonly JointDirection[],
+  ends: { readonly from: Vec3; readonly to: Vec3 },
+): Element {
+  const K = new Float64Array(36);
+  for (const { direction, acts, stiffness } of directions) {
+    if (!Number.isFinite(stiffness) || stiffness === 0) continue;
+    const shift = acts === 'translation' ? 0 : 3;
+    for (let i = 0; i < 3; i++) {
+      for (let j = 0; j < 3; j++)
+        K[6 * (i + shift) + j + shift]! += stiffness * direction[i]! * direction[j]!;
+    }
+  }
   const a = subtract(between(ends.from, ends.to, 0.5), ends.to);
   const X = armMatrix(a);
   const S = new Float64Array(36);
@@ -88,6 +88,47 @@ export function jointElement(joint: FrameJoint, ends: { readonly from: Vec3; rea
   }
   const arm = subtract(ends.to, ends.from);
   return { stiffness: S, arm, weightMovement: new Float64Array(18), length: 0, centroid: scale(arm, 0.5) };
+}
+
+/**
+ * Free movement of the `to` end of a joint whose springs are slack away from where it was set: the play at the middle,
+ * carried to the end.
+ *
+ *     e₀ = X⁻¹ play
+ *
+ * @param play - movement of the `to` side against the `from` side, at the middle [m], [rad]
+ * @param ends - places of its points [m]
+ * @returns six numbers [m], [rad]
+ * @source statics
+ */
+export function playAtEnd(play: Movement, ends: { readonly from: Vec3; readonly to: Vec3 }): Float64Array {
+  const a = subtract(between(ends.from, ends.to, 0.5), ends.to);
+  return Float64Array.from([...subtract(play.translation, cross(play.rotation, a)), ...play.rotation]);
+}
+
+/**
+ * How far the `to` side of a joint has moved against its `from` side, at the middle between its points.
+ *
+ *     u_to + θ_to × (c − p_to) − u_from − θ_from × (c − p_from)
+ *
+ * @param ends - places of its points [m]
+ * @param from - movement of the `from` point [m], [rad]
+ * @param to - movement of the `to` point [m], [rad]
+ * @returns movement across the joint [m], [rad]
+ * @source statics
+ */
+export function movementAcross(
+  ends: { readonly from: Vec3; readonly to: Vec3 },
+  from: Movement,
+  to: Movement,
+): Movement {
+  const middle = between(ends.from, ends.to, 0.5);
+  const at = (moved: Movement, place: Vec3) =>
+    add(moved.translation, cross(moved.rotation, subtract(middle, place)));
+  return {
+    translation: subtract(at(to, ends.to), at(from, ends.from)),
+    rotation: subtract(to.rotation, from.rotation),
+  };
 }
 
 /**

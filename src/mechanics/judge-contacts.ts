@@ -31,6 +31,7 @@ const FORCE_TOLERANCE = 1e-9;
  *     free      takes hold when its point has gone past a limit
  *     centred   goes to the side that its point presses
  *     sticking  slips when the friction it needs is more than μ N, or lifts its point
+ *     a spring  becomes rigid past the loads at the ends of its travel, and a spring again within them
  *     slipping  sticks again when the point moves against the way it was taken to slip
  *
  * @param contacts - restraints that are there
@@ -59,7 +60,8 @@ export function judgeContacts(
   const rubs = contacts.map(() => [0, 0, 0] as [number, number, number]);
   holds.forEach((hold, index) => {
     if (hold.role === 'normal') pressed[hold.contact] = forces[index]!;
-    else for (let i = 0; i < 3; i++) rubs[hold.contact]![i]! += forces[index]! * hold.direction[i]!;
+    else if (hold.role === 'friction')
+      for (let i = 0; i < 3; i++) rubs[hold.contact]![i]! += forces[index]! * hold.direction[i]!;
   });
   const changes: Change[] = [];
   const slips: Change[] = [];
@@ -78,9 +80,16 @@ export function judgeContacts(
       // A point that has slid while it was clear of its support goes on sliding where it lands.
       const slide = slideOf(contact, movements);
       const distance = norm(slide);
-      if (distance <= step) change({ where: 'held', side });
-      else
-        change({ where: 'held', side, slip: { direction: scale(slide, 1 / distance), normal: 0, distance } });
+      // A spring that takes hold again does so where it had used up its travel.
+      const held = { where: 'held' as const, side, ...(contact.travel && { end: 'top' as const }) };
+      if (distance <= step) change(held);
+      else change({ ...held, slip: { direction: scale(slide, 1 / distance), normal: 0, distance } });
+      return;
+    }
+    const end = endOfTravel(contact, state, force, least);
+    if (end !== state.end) {
+      const { end: _, ...without } = state;
+      change(end === undefined ? without : { ...state, end });
       return;
     }
     const sticks = contact.tangents.length > 0 && state.slip === undefined;
@@ -123,8 +132,23 @@ function slipAgainst(rub: Vec3, normal: number): NonNullable<ContactState['slip'
   return { direction: scale(rub, -1 / norm(rub)), normal, distance: 0 };
 }
 
+/** End of its travel at which a spring should be, by the load it has: rigid past the end, a spring within it. */
+function endOfTravel(
+  { travel }: Contact,
+  { end }: ContactState,
+  force: number,
+  least: number,
+): ContactState['end'] {
+  if (travel === undefined) return undefined;
+  if (end === 'top') return force > travel.least + least ? undefined : end;
+  if (end === 'bottom') return force < travel.most - least ? undefined : end;
+  if (force > travel.most + least) return 'bottom';
+  return force < travel.least - least ? 'top' : undefined;
+}
+
 /** Which limit a free point has passed, 0 for none; springs by the force they would have. */
 function pressedSide(contact: Contact, movement: number, step: number, least: number): -1 | 0 | 1 {
+  if (contact.travel !== undefined) return movement < contact.travel.top - step ? -1 : 0;
   if (!Number.isFinite(contact.stiffness)) {
     if (movement < contact.low - step) return -1;
     return movement > contact.high + step ? 1 : 0;

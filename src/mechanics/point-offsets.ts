@@ -1,4 +1,6 @@
 import { EngineError } from '../issues/issue.js';
+import type { Movement } from '../model/conventions.js';
+import { add } from '../model/vector.js';
 import type { ConditionLoads } from './condition-loads.js';
 import { rowValues } from './constraints.js';
 import { particularMovement } from './eliminate.js';
@@ -27,13 +29,7 @@ export function pointOffsets(
 ): { readonly offsets: Float64Array; readonly conflict?: Conflict } {
   const { prepared, clusters, unknowns } = system;
   const offsets = new Float64Array(6 * prepared.places.length);
-  const { misfit } = loads.condition;
-  const values = rowValues(
-    unknowns.rows,
-    holds,
-    loads.growth,
-    (joint) => misfit?.[prepared.frame.joints[joint]!.name],
-  );
+  const values = rowValues(unknowns.rows, holds, loads.growth, misfitOf(system, loads));
   const particular: (Float64Array | undefined)[] = [];
   for (const group of unknowns.groups) {
     if (group.decomposition === undefined) {
@@ -63,6 +59,27 @@ export function pointOffsets(
     offsets[6 * point + 5]! += rz;
   }
   return { offsets };
+}
+
+/**
+ * Misfit and play of a joint together: where its rigid directions stand.
+ *
+ * @param system - for the names of joints
+ * @param loads - misfit of the condition and play that is used up [m], [rad]
+ * @returns function from the number of a joint to its movement across, or undefined where it has none [m], [rad]
+ * @source statics
+ */
+export function misfitOf(system: System, loads: ConditionLoads): (joint: number) => Movement | undefined {
+  const { joints } = system.prepared.frame;
+  return (joint) => {
+    const misfit = loads.condition.misfit?.[joints[joint]!.name];
+    const play = loads.play?.get(joint);
+    if (misfit === undefined || play === undefined) return misfit ?? play;
+    return {
+      translation: add(misfit.translation, play.translation),
+      rotation: add(misfit.rotation, play.rotation),
+    };
+  };
 }
 
 /**

@@ -2,7 +2,7 @@ import type { Vec3 } from '../model/conventions.js';
 import type { Frame, FrameBend, FramePipe } from '../model/frame.js';
 import { arcOf, bendElement } from './bend-element.js';
 import type { Element } from './element.js';
-import { jointElement } from './joint-element.js';
+import { type JointDirection, jointAxis, jointDirections, jointElement } from './joint-element.js';
 import { pipeElement } from './pipe-element.js';
 import { memberCompliance } from './tube-section.js';
 import { validateFrame } from './validate-frame.js';
@@ -28,6 +28,8 @@ export interface PreparedFrame {
   readonly weightMovement: Float64Array;
   /** [m] */
   readonly length: Float64Array;
+  /** Six directions of each joint, as it stands at the moment [N/m], [N·m/rad]. */
+  readonly jointDirections: readonly (readonly JointDirection[])[];
 }
 
 /**
@@ -59,6 +61,10 @@ export function prepareFrame(frame: Frame): PreparedFrame {
     centroid: new Float64Array(3 * elementCount),
     weightMovement: new Float64Array(18 * elementCount),
     length: new Float64Array(elementCount),
+    jointDirections: frame.joints.map((joint) => {
+      const ends = { from: frame.points[joint.from]!, to: frame.points[joint.to]! };
+      return jointDirections(joint, jointAxis(joint, ends));
+    }),
   };
   const store = (index: number, from: string, to: string, element: Element): void => {
     prepared.from[index] = pointNumber.get(from)!;
@@ -74,7 +80,7 @@ export function prepareFrame(frame: Frame): PreparedFrame {
   });
   frame.joints.forEach((joint, index) => {
     const ends = { from: frame.points[joint.from]!, to: frame.points[joint.to]! };
-    store(memberCount + index, joint.from, joint.to, jointElement(joint, ends));
+    store(memberCount + index, joint.from, joint.to, jointElement(prepared.jointDirections[index]!, ends));
   });
   return prepared;
 }

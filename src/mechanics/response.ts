@@ -15,7 +15,30 @@ export interface Balance {
 }
 
 /** State of one restraint after solving. */
-export type RestraintState = 'holding' | 'lifted' | 'in gap' | 'slipping' | 'absent' | 'stopped';
+export type RestraintState =
+  | 'holding'
+  | 'lifted'
+  | 'in gap'
+  | 'slipping'
+  | 'absent'
+  | 'stopped'
+  /** A spring at the end of its travel where it carries least, and where it carries most. */
+  | 'topped out'
+  | 'bottomed out';
+
+/** State of a joint with rods that have a gap, or with an angle through which it bends freely. */
+export interface JointState {
+  /** Movement of its `to` side away from its `from` side along its axis [m]. */
+  readonly lengthening: number;
+  /** Resultant of its two bending angles [rad]. */
+  readonly angle: number;
+  /** Present where it has rods with a gap. */
+  readonly rods?: 'slack' | 'engaged';
+  /** Tension of the rods together; 0 while slack [N]. */
+  readonly rodTension?: number;
+  /** Present where it bends freely up to an angle. */
+  readonly bending?: 'free' | 'at limit';
+}
 
 export interface SupportResponse {
   /** As the pipe acts on the support, about the support point. */
@@ -36,7 +59,11 @@ export interface ConditionResponse {
   /** Total weight of everything present, positive number [N]. */
   readonly weight: number;
   readonly balance: Balance;
-  /** Rounds the contact iteration took; 1 where nothing is one-way. */
+  /** Joints with play, by name; absent where the frame has none. */
+  readonly jointStates?: Readonly<Record<string, JointState>>;
+  /** Virtual work of the final state: |work that acts − work taken up| over the sum of their parts [-]. */
+  readonly energy?: number;
+  /** Rounds the contact iteration took; 1 where nothing is one-way, swings or has play. */
   readonly rounds: number;
 }
 
@@ -46,6 +73,8 @@ export interface Quality {
   readonly residual: number;
   /** Estimate of the reciprocal condition number of the scaled stiffness [-]. */
   readonly reciprocalCondition: number;
+  /** Largest `energy` of all conditions [-]. */
+  readonly energy?: number;
   /** Number of unknowns. */
   readonly unknowns: number;
   /** Entries kept in the profile of the factor. */

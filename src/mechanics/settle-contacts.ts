@@ -2,7 +2,8 @@ import { EngineError } from '../issues/issue.js';
 import { norm, scale } from '../model/vector.js';
 import type { BuiltSystem } from './build-system.js';
 import type { ConditionLoads } from './condition-loads.js';
-import { type Contact, type ContactState, holdsOf, slideOf, startStates } from './contact.js';
+import { type Contact, type ContactState, slideOf, startStates } from './contact.js';
+import { holdsOf } from './contact-holds.js';
 import { movementAlong } from './element-forces.js';
 import type { FreeMovement } from './free-movements.js';
 import type { Hold } from './hold.js';
@@ -34,6 +35,8 @@ export interface Settled {
  * @param contacts - restraints that are there
  * @param loads - what acts [N]
  * @param systemFor - factored stiffness for given holds
+ * @param swings - load with which the rod of each contact holds sideways [N]
+ * @param start - states to begin with; left out, everything that can push does
  * @returns the settled solution
  * @throws EngineError `mechanics.mechanism`, `mechanics.supports-conflict`; `mechanics.contact-alternates` when no
  *   steady state is found; data: `condition`, `supports` that keep changing, `rounds`
@@ -43,18 +46,20 @@ export function settleContacts(
   contacts: readonly Contact[],
   loads: ConditionLoads,
   systemFor: (holds: readonly Hold[]) => BuiltSystem,
+  swings: Float64Array = new Float64Array(contacts.length),
+  start: readonly ContactState[] = startStates(contacts),
 ): Settled {
-  const first = settleFrom(contacts, startStates(contacts), loads, systemFor);
+  const first = settleFrom(contacts, start, loads, systemFor, swings);
   if (!(first instanceof EngineError)) return first;
   if (first.code !== 'mechanics.contact-alternates' || !contacts.some(hasFriction)) throw first;
   const smooth = contacts.map((contact) => ({ ...contact, friction: 0, tangents: [] }));
-  const sliding = settleFrom(smooth, startStates(smooth), loads, systemFor);
+  const sliding = settleFrom(smooth, startStates(smooth), loads, systemFor, swings);
   if (sliding instanceof EngineError) throw first;
   let { rounds } = sliding;
   let states: readonly ContactState[] = slidStates(contacts, sliding);
   for (let step = 1; ; step++) {
     const eased = contacts.map((contact) => ({ ...contact, friction: (contact.friction * step) / EASING }));
-    const settled = settleFrom(eased, states, loads, systemFor);
+    const settled = settleFrom(eased, states, loads, systemFor, swings);
     if (settled instanceof EngineError) throw first;
     rounds += settled.rounds;
     if (step === EASING) return { ...settled, rounds };
@@ -84,10 +89,13 @@ function settleFrom(
   start: readonly ContactState[],
   loads: ConditionLoads,
   systemFor: (holds: readonly Hold[]) => BuiltSystem,
+  swings: Float64Array,
 ): Settled | EngineError {
   const name = loads.condition.name;
   const states = [...start];
-  const oneWay = contacts.filter((contact) => !contact.always || hasFriction(contact)).length;
+  const oneWay = contacts.filter(
+    (contact) => !contact.always || hasFriction(contact) || contact.travel !== undefined,
+  ).length;
   const limit = 40 + 20 * oneWay;
   const load = sizeOfLoad(loads);
   const seen = new Map<string, number>();
@@ -102,7 +110,7 @@ function settleFrom(
     for (const { contact, to } of chosen) states[contact] = to;
     recent.push([...chosen]);
     const key = states
-      .map(({ where, side, slip }) => `${where[0]}${side}${slip === undefined ? '' : 's'}`)
+      .map(({ where, side, slip, end }) => `${where[0]}${side}${slip === undefined ? '' : 's'}${end ?? ''}`)
       .join();
     const times = (seen.get(key) ?? 0) + 1;
     seen.set(key, times);
@@ -110,7 +118,7 @@ function settleFrom(
   };
 
   for (let rounds = 1; rounds <= limit; rounds++) {
-    const holds = holdsOf(contacts, states);
+    const holds = holdsOf(contacts, states, swings);
     const { system, free } = systemFor(holds);
     if (free.length > 0) {
       const centred = gapToCentre(contacts, states, free);
@@ -139,7 +147,7 @@ function settleFrom(
     for (const { contact, to } of verdict.slips) states[contact] = to;
     if (verdict.changes.length > 0) apply(verdict.changes);
   }
-  const { supports } = systemFor(holdsOf(contacts, states)).system.prepared.frame;
+  const { supports } = systemFor(holdsOf(contacts, states, swings)).system.prepared.frame;
   const restless = recent.slice(-2 * oneWay - 2).flat();
   const names = restless.map(({ contact }) => supports[contacts[contact]!.support]!.name);
   const slipping = contacts.filter((_, index) => states[index]!.slip !== undefined);
@@ -197,6 +205,10 @@ function contactToYield(
       if (state.slip !== undefined) continue;
       const direction = hold.direction.map((part) => part * Math.sign(beyond)) as [number, number, number];
       best = { contact: hold.contact, to: { ...state, slip: { direction, normal: 0, distance: 0 } } };
+    } else if (state.end !== undefined && beyond > 0 === (state.end === 'bottom')) {
+      // A spring pressed on from the end of its travel goes back to being a spring.
+      const { end: _, ...without } = state;
+      best = { contact: hold.contact, to: without };
     } else if (state.where === 'centred' || (!always && beyond * -state.side > 0)) {
       best = { contact: hold.contact, to: { where: 'free', side: 0 } };
     } else continue;

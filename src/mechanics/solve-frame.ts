@@ -5,11 +5,14 @@ import { type Clusters, joinClusters } from './cluster.js';
 import { conditionLoads } from './condition-loads.js';
 import { type Contact, contactsOf, stateWord } from './contact.js';
 import { movementAlong } from './element-forces.js';
+import { energyOf, LARGEST_ENERGY_ERROR } from './energy.js';
 import { type Hold, holdsKey } from './hold.js';
+import { type JointPlayState, jointPlays, playKey, withPlay } from './joint-play.js';
 import { type PreparedFrame, prepareFrame } from './prepare-frame.js';
 import { respond } from './respond.js';
 import type { ConditionResponse, Response, RestraintState, UnsolvedCondition } from './response.js';
-import { type Settled, settleContacts } from './settle-contacts.js';
+import type { Settled } from './settle-contacts.js';
+import { type SettledFrame, settleFrame } from './settle-frame.js';
 import type { System } from './system.js';
 
 /**
@@ -21,7 +24,8 @@ import type { System } from './system.js';
  * @param frame - points, members, bodies, joints, supports and conditions, SI
  * @returns movements [m], [rad], loads and wrenches [N], [N·m] by condition, and how far they can be trusted
  * @throws EngineError `mechanics.mechanism`, `mechanics.supports-conflict`, `mechanics.contact-alternates`,
- *   `mechanics.unbalanced`, and as `validateFrame`
+ *   `mechanics.joint-alternates`, `mechanics.swing-unsettled`, `mechanics.unbalanced`, `mechanics.energy`, and as
+ *   `validateFrame`
  * @source beam-theory
  */
 export function solveFrame(frame: Frame): Response {
@@ -30,25 +34,27 @@ export function solveFrame(frame: Frame): Response {
   const used = new Set<System>();
   const unsolved: Record<string, UnsolvedCondition> = {};
   let residual = 0;
+  let energy = 0;
   for (const condition of frame.conditions) {
     try {
       const { response, settled } = solver(condition);
       conditions[condition.name] = response;
       used.add(settled.system);
       residual = Math.max(residual, settled.solution.residual);
+      energy = Math.max(energy, response.energy ?? 0);
     } catch (error) {
       // For a question of the sort 'what if this hanger is slack', falling down is an answer and not a failure.
       if (condition.whatIf !== true || !(error instanceof EngineError)) throw error;
       unsolved[condition.name] = { code: error.code, data: error.data };
     }
   }
-  return { conditions, unsolved, quality: { residual, ...systemQuality([...used]) } };
+  return { conditions, unsolved, quality: { residual, energy, ...systemQuality([...used]) } };
 }
 
 /** One condition solved, with the numbers behind the names. */
 export interface SolvedCondition {
   readonly response: ConditionResponse;
-  readonly settled: Settled;
+  readonly settled: SettledFrame;
 }
 
 /**
@@ -68,22 +74,37 @@ export function frameSolver(prepared: PreparedFrame): (condition: FrameCondition
     clustersByKey.set(removed, clusters);
     const loads = conditionLoads(prepared, clusters, condition);
     const contacts = contactsOf(prepared, clusters, condition);
-    const systemFor = (holds: readonly Hold[]): BuiltSystem => {
-      const key = `${removed}|${holdsKey(holds)}`;
+    const plays = jointPlays(prepared, clusters);
+    const systemFor = (holds: readonly Hold[], playStates: readonly JointPlayState[]): BuiltSystem => {
+      const key = `${removed}|${playKey(playStates)}|${holdsKey(holds)}`;
       const known = systems.get(key);
       if (known !== undefined) return known;
-      const built = buildSystem(prepared, clusters, holds);
-      // Friction changes the stiffness by a little every round: such systems are used once and not kept.
-      const isPassing = holds.some(
-        (hold) => hold.role === 'friction' && Number.isFinite(hold.stiffness) && hold.stiffness > 0,
-      );
+      const built = buildSystem(withPlay(prepared, plays, playStates), clusters, holds);
+      // Friction, leaning rods and bent joints change the stiffness a little every round: such systems are not kept.
+      const isPassing =
+        playStates.some(({ turning }) => turning === 'limit') ||
+        holds.some((hold) => hold.role !== 'normal' && Number.isFinite(hold.stiffness) && hold.stiffness > 0);
       if (!isPassing) systems.set(key, built);
       return built;
     };
-    const settled = settleContacts(contacts, loads, systemFor);
-    const { system, holds, solution, rounds } = settled;
+    const settled = settleFrame({ prepared, contacts, plays, loads, systemFor });
+    const { system, holds, solution, rounds, joints } = settled;
     const states = namedStates(prepared, contacts, settled);
-    return { response: respond(system, loads, holds, solution, { states, rounds }), settled };
+    const answered = respond(system, settled.loads, holds, solution, { states, rounds });
+    const energy = energyOf(settled);
+    if (!(energy <= LARGEST_ENERGY_ERROR)) {
+      throw new EngineError('mechanics.energy', {
+        condition: condition.name,
+        error: energy,
+        limit: LARGEST_ENERGY_ERROR,
+      });
+    }
+    const response: ConditionResponse = {
+      ...answered,
+      ...(plays.length > 0 && { jointStates: joints }),
+      energy,
+    };
+    return { response, settled };
   };
 }
 

@@ -76,6 +76,9 @@ function validateBodiesAndJoints(frame: Frame): void {
     }
     inRange(`thrust area of ${joint.name}`, joint.thrustArea, joint.thrustArea >= 0);
     inRange(`mass of ${joint.name}`, joint.mass, joint.mass >= 0);
+    const { rodGap = 0, freeRotation = 1 } = joint;
+    inRange(`rod gap of ${joint.name}`, rodGap, rodGap >= 0);
+    inRange(`free rotation of ${joint.name}`, freeRotation, freeRotation > 0);
   }
 }
 
@@ -91,6 +94,17 @@ function validateRestraint(name: string, restraint: Restraint): void {
     restraint.gap,
     restraint.gap >= 0 && (restraint.gap === 0 || restraint.preload === 0),
   );
+  const { swingLength = 1, travel } = restraint;
+  inRange(`rod length of ${name}`, swingLength, swingLength > 0);
+  if (travel !== undefined) {
+    const isSpring =
+      restraint.acts === 'translation' &&
+      restraint.stiffness > 0 &&
+      Number.isFinite(restraint.stiffness) &&
+      restraint.gap === 0;
+    inRange(`travel of ${name}, least load`, travel.least, isSpring && travel.least >= 0);
+    inRange(`travel of ${name}, most load`, travel.most, travel.most > travel.least);
+  }
   inRange(`friction of ${name}`, restraint.friction, restraint.friction >= 0 && restraint.friction < 10);
 }
 

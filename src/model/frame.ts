@@ -99,9 +99,12 @@ export interface FrameJoint {
   readonly thrustArea: number;
   /** Mass, half to each side [kg]. */
   readonly mass: number;
-  /** Lengthening that is free before the axial direction holds rigidly (control rods with a gap) [m]; shortening stays elastic. */
+  /**
+   * Lengthening at which control rods hold rigidly [m]. Until then, and in shortening, the axial rate acts; an axial
+   * direction given as rigid holds against shortening only.
+   */
   readonly rodGap?: number;
-  /** Bending angle that is free before the joint holds with `bending` [rad]. */
+  /** Bending angle, resultant of both axes, that is free before the joint holds with `bending` [rad]. */
   readonly freeRotation?: number;
 }
 
@@ -124,7 +127,10 @@ export interface Restraint {
   readonly friction: number;
   /** Length of a rod that swings: holds sideways by load over length once loaded [m]. */
   readonly swingLength?: number;
-  /** Loads at which a spring has used up its travel and becomes rigid: top-out and bottom-out [N]. */
+  /**
+   * Loads at which a spring has used up its travel and becomes rigid: top-out and bottom-out [N]. One of sense `push`
+   * goes slack above its top once its load is down to nothing.
+   */
   readonly travel?: {
     /** [N] */
     readonly least: number;

@@ -54,7 +54,9 @@ export function partSupport(part: SupportPart, point: string): FrameSupport {
     ...(spring && {
       stiffness: spring.rate,
       preload: spring.load.value,
-      sense: 'both' as const,
+      // Where its travel is known, a spring that has topped out goes slack before it could pull down.
+      sense:
+        spring.minimum !== undefined && spring.maximum !== undefined ? ('push' as const) : ('both' as const),
       ...(spring.minimum !== undefined &&
         spring.maximum !== undefined && { travel: { least: spring.minimum, most: spring.maximum } }),
     }),

@@ -26,6 +26,21 @@ export const mechanicsSentences: Sentences = {
     wanted: 'supports that either act or do not',
     hint: 'leave out the friction or the gap of one of them, or give it a stiffness, and solve again',
   }),
+  'mechanics.joint-alternates': (data) => ({
+    message: `condition "${data.condition}": no steady state was found in ${data.rounds} rounds; joints ${list(data, 'joints')} keep changing between free play and holding`,
+    wanted: 'joints whose rods are either slack or engaged and whose bending is either free or at its limit',
+    hint: 'give the joint its bending stiffness, or take it as rigid and solve again',
+  }),
+  'mechanics.swing-unsettled': (data) => ({
+    message: `condition "${data.condition}": in ${data.rounds} rounds no loads were found with which the rods of ${list(data, 'supports')} both carry and hold sideways`,
+    wanted: 'rods much longer than the sideways movement of what they carry',
+    hint: 'check the length of these rods, or hold the line sideways by a guide',
+  }),
+  'mechanics.energy': (data) => ({
+    message: `condition "${data.condition}": the work of what acts and the work taken up differ by ${data.error} of their sum, more than ${data.limit}`,
+    wanted: 'a frame whose stiffest and softest parts differ less',
+    hint: 'look for very short members, very soft joints or supports with a stiffness near zero',
+  }),
   'mechanics.unbalanced': (data) => ({
     message: `condition "${data.condition}": what acts and what holds differ by ${data.residual} of the load, more than ${data.limit}`,
     wanted: 'a frame whose stiffest and softest parts differ less',
