@@ -42,9 +42,14 @@ export function planClearance(obstacles: readonly NamedSolid[], room: Box): Plan
       if (outside(place)) return 0;
       let least = Number.POSITIVE_INFINITY;
       const line = planLine(place, place);
-      for (const row of rows) {
-        const away = row.last.distance - apart(place, row.last.place);
-        if (away >= least || toBox(row.box, place) >= least) continue;
+      const bounds = rows
+        .map((row) => ({
+          row,
+          bound: Math.max(row.last.distance - apart(place, row.last.place), toBox(row.box, place)),
+        }))
+        .sort((one, other) => one.bound - other.bound);
+      for (const { row, bound } of bounds) {
+        if (bound >= least) break;
         const distance = planDistance(line, row.body);
         row.last = { place, distance };
         least = Math.min(least, distance);

@@ -53,6 +53,7 @@ export function planGrid(
   const about = ([x, y]: PlanPoint): readonly number[] =>
     block(Math.round((x - left) / step), Math.round((y - bottom) / step), 1);
   const [aboutStart, aboutGoal] = [new Set(about(start)), new Set(about(goal))];
+  const endsMeet = Math.hypot(start[0] - goal[0], start[1] - goal[1]) <= 2 * step;
   return {
     count: count + 2,
     start: count,
@@ -61,7 +62,7 @@ export function planGrid(
     placeOf,
     clearanceOf: (place) => clearances[place] ?? 0,
     neighbours: (place) => {
-      if (place === count) return [...aboutStart, count + 1];
+      if (place === count) return endsMeet ? [...aboutStart, count + 1] : [...aboutStart];
       if (place === count + 1) return [...aboutGoal];
       const near = block(place % columns, Math.floor(place / columns), 1).filter((other) => other !== place);
       return aboutGoal.has(place) ? [...near, count + 1] : near;

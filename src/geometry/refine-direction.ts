@@ -38,7 +38,7 @@ export function refineDirection(part: SmoothPart, start: Vec3): Vec3 {
   for (let round = 0; round < ROUNDS; round++) {
     const step = newtonStep(part, direction, reach);
     const size = lengthOf(step);
-    if (!(size > SMALLEST_TURN)) break;
+    if (!(size > SMALLEST_TURN && size < Number.POSITIVE_INFINITY)) break;
     let factor = Math.min(1, LARGEST_TURN / size);
     let better: Vec3 | undefined;
     for (let half = 0; half < HALVINGS && better === undefined; half++, factor /= 2) {

@@ -112,7 +112,7 @@ test('a start too near to a wall has no way, and is the narrowest place', () => 
   expect(freeRoute([-1, 2], [5, 2], [], 0.8, room).route).toBeUndefined();
 });
 
-test('every way found is free, the same again, and no longer backwards than its grid allows', () => {
+test('every way found is free, the same when asked again, and found backwards too', () => {
   const place = fc.tuple(fc.integer({ min: 5, max: 55 }), fc.integer({ min: 5, max: 35 }));
   const column = place.map(
     ([x, y]): NamedSolid => ({
@@ -133,7 +133,7 @@ test('every way found is free, the same again, and no longer backwards than its 
       expect(found.route.at(-1)).toEqual([5.5, 3.5]);
       expect(freeRoute([5.5, 3.5], [0.5, 0.5], columns, 0.7, room).route).toBeDefined();
     }),
-    { numRuns: 12, seed: 51 },
+    { numRuns: 8, seed: 51 },
   );
 });
 
