@@ -22,6 +22,7 @@ import { sources } from './sections/sources.js';
 import { stress } from './sections/stress.js';
 import { summary } from './sections/summary.js';
 import { supportLoads } from './sections/support-loads.js';
+import { upsets } from './sections/upsets.js';
 import { weights } from './sections/weights.js';
 
 /** Every section, by the id its template and its bookmark carry. */
@@ -32,6 +33,7 @@ export const sections = {
   weights,
   'nozzle-loads': nozzleLoads,
   stress,
+  upsets,
   flanges,
   findings,
   movements,
@@ -60,6 +62,7 @@ export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
     'weights',
     'nozzle-loads',
     'stress',
+    'upsets',
     'flanges',
     'findings',
     'movements',

@@ -1,9 +1,8 @@
 /** A whole review of a small installation with something of everything, solved and checked, for tests of the report. */
 import { overallVerdict, runChecks } from '../../src/checks/index.js';
 import type { Assumption, Installation, Part, Sourced } from '../../src/input/installation.js';
-import { solveFrame } from '../../src/mechanics/index.js';
-import { buildLayout } from '../../src/model/index.js';
 import type { ReviewSubject } from '../../src/report/compose-review.js';
+import { solveInstallation } from '../../src/review.js';
 import {
   elbow,
   end,
@@ -147,11 +146,17 @@ export function reviewedInstallation(change: Partial<Installation> = {}): Instal
 /** The installation solved and checked. */
 export function reviewed(change: Partial<Installation> = {}): ReviewSubject {
   const subject = reviewedInstallation(change);
-  const layout = buildLayout(subject);
-  const response = solveFrame(layout.frame);
-  const solved = { installation: subject, layout, response };
+  const solved = solveInstallation(subject);
   const findings = runChecks(solved);
   return { ...solved, findings, verdict: overallVerdict(findings) };
+}
+
+/** The same under a sideways load, with all that its stress is compared with. */
+export function reviewedSideways(): ReviewSubject {
+  const { limits } = reviewedInstallation();
+  const value = (number: number): Sourced => ({ value: number, origin: { kind: 'given', path: 'test' } });
+  const stress = { ...limits.stress, occasionalFactor: value(1.33), jointFactor: value(1) };
+  return reviewed({ limits: { ...limits, stress, lateral: { coefficient: value(0.3) } } });
 }
 
 /** The same, with a hanger that carries nothing when hot: what the review says then is tested without a second line. */

@@ -1,12 +1,14 @@
 import type { Finding } from '../../checks/finding.js';
 import type { ReportContext, View } from '../context.js';
 import { findingRow } from '../finding-row.js';
+import { occasionalRows, pipeRows } from '../pipe-stress-rows.js';
 
 /** Checks whose findings are stress in the pipe. */
-const STRESS = /sustained|displacement|occasional|hoop/;
+const STRESS = /sustained|displacement|occasional|hoop|test-stress/;
 
 /**
- * Stress in the pipe: the worst places of each check, and the factors of bends and tees they were found with.
+ * Stress in the pipe: the worst places of each check, occasional loads by condition, every pipe under pressure, the
+ * pressure of the test, and the factors of bends and tees.
  *
  * @param context - layout, findings and writer
  * @returns table rows
@@ -15,10 +17,23 @@ export function stress(context: ReportContext) {
   const { layout, installation } = context.subject;
   const { write } = context;
   const found = context.findings.filter((finding) => STRESS.test(finding.check) && !finding.comparison);
+  const tests = context.findings.filter((finding) => finding.check === 'test-pressure');
+  const occasional = occasionalRows(context);
   const checks = [...new Set(found.map((finding) => finding.check))];
   return {
     code: installation.limits.stress.code,
     edition: installation.limits.stress.edition ?? '',
+    stressUnit: write.unit('stress'),
+    occasional,
+    hasOccasional: occasional.length > 0,
+    factor: write.plain(installation.limits.stress.occasionalFactor?.value),
+    pipes: pipeRows(context),
+    jointFactor: write.plain(installation.limits.stress.jointFactor?.value),
+    tests: tests.map((finding) => ({
+      ...findingRow(finding, context),
+      isLeast: finding.at === 'whole installation',
+    })),
+    hasTests: tests.length > 0,
     groups: checks.map((check) =>
       worstPlaces(
         found.filter((finding) => finding.check === check),

@@ -1,0 +1,154 @@
+import { nozzleLoadRows } from '../../checks/index.js';
+import type { Origin } from '../../input/installation.js';
+import type { ConditionResponse } from '../../mechanics/response.js';
+import type { PlacedSupport } from '../../model/layout.js';
+import { citationText } from '../../sources/index.js';
+import type { ReportContext, View } from '../context.js';
+import { carriesWeight, supportWord } from '../support-word.js';
+
+/**
+ * What a sideways load and a motor lifted away do: loads of the nozzles by condition, loads of every support, and what
+ * this table does not judge.
+ *
+ * @param context - results and writer
+ * @returns table rows
+ */
+export function upsets(context: ReportContext) {
+  const { subject, write } = context;
+  const { conditions, unsolved } = subject.response;
+  const filled = conditions.filled;
+  const motorOff = conditions['motor-off'];
+  const sideways = Object.values(conditions).filter(({ name }) => name.startsWith('lateral-'));
+  const shown = [filled, motorOff, ...sideways].flatMap((condition) => condition ?? []);
+  const lateral = subject.installation.limits.lateral?.coefficient;
+  const supports = supportRows(context, { filled, motorOff, sideways });
+  return {
+    hasSideways: sideways.length > 0,
+    coefficient: lateral === undefined ? '' : write.plain(lateral.value),
+    origin: lateral === undefined ? '' : groundsOf(lateral.origin),
+    motorStands: unsolved?.['motor-off'] === undefined,
+    forceUnit: write.unit('force'),
+    momentUnit: write.unit('moment'),
+    nozzles: nozzleRows(context, shown),
+    supports,
+    hasUplift: supports.some(({ lifted }) => lifted),
+  } satisfies View;
+}
+
+/** Where the coefficient is from: a document of the engineer, or the published formula with its numbers. */
+function groundsOf(origin: Origin): string {
+  switch (origin.kind) {
+    case 'given':
+      return origin.document ?? 'the file';
+    case 'computed':
+      return `${citationText(origin.citation)}: ${origin.how}`;
+    default:
+      return 'the file';
+  }
+}
+
+/** Resultants on both nozzles, one row per condition. */
+function nozzleRows(context: ReportContext, conditions: readonly ConditionResponse[]) {
+  const rows = nozzleLoadRows(context.subject);
+  const shown = rows.filter(({ condition }) => conditions.some(({ name }) => name === condition));
+  const force = context.write.scaled(
+    'force',
+    shown.map(({ own }) => own.resultantForce),
+  );
+  const moment = context.write.scaled(
+    'moment',
+    shown.map(({ own }) => own.resultantMoment),
+  );
+  return conditions.map(({ name }) => {
+    const own = (nozzle: 'suction' | 'discharge') =>
+      shown.find((row) => row.condition === name && row.nozzle === nozzle)?.own;
+    return {
+      condition: name,
+      isFilled: name === 'filled',
+      loads: (['suction', 'discharge'] as const).flatMap((nozzle) => [
+        force(own(nozzle)?.resultantForce),
+        moment(own(nozzle)?.resultantMoment),
+      ]),
+    };
+  });
+}
+
+interface Shown {
+  readonly filled: ConditionResponse | undefined;
+  readonly motorOff: ConditionResponse | undefined;
+  readonly sideways: readonly ConditionResponse[];
+}
+
+/** Every support that carries weight or is pushed sideways: down when filled, without the motor, and under the sideways load. */
+function supportRows(context: ReportContext, { filled, motorOff, sideways }: Shown) {
+  const { supports } = context.subject.layout;
+  const rows = supports.map((support) => {
+    const most = greatest(sideways, (condition) => downOn(condition, support));
+    const least = greatest(sideways, (condition) => negative(downOn(condition, support)));
+    const across = greatest(sideways, (condition) => acrossOn(condition, support));
+    return {
+      support,
+      filled: downOn(filled, support),
+      motorOff: downOn(motorOff, support),
+      most,
+      least: { value: negative(least.value), condition: least.condition },
+      across,
+      lifted: sideways.some((one) => one.supports[support.mark]?.states.includes('lifted') ?? false),
+    };
+  });
+  const force = context.write.scaled(
+    'force',
+    rows.flatMap((row) => [row.filled, row.most.value, row.across.value]),
+  );
+  return rows.map((row) => ({
+    mark: row.support.mark,
+    kind: supportWord(row.support),
+    carries: carriesWeight(row.support),
+    filled: force(row.filled),
+    motorOff: force(row.motorOff),
+    ...printed('most', row.most, force),
+    ...printed('least', row.least, force),
+    ...printed('across', row.across, force),
+    lifted: row.lifted,
+  }));
+}
+
+/** A load and the direction it is read in; no load has no direction. */
+function printed<Name extends 'most' | 'least' | 'across'>(
+  name: Name,
+  { value, condition }: { readonly value?: number | undefined; readonly condition: string },
+  force: (value: number | undefined) => string,
+) {
+  const text = force(value);
+  const direction = /[1-9]/u.test(text) ? condition : '–';
+  return { [name]: text, [`${name}In`]: direction } as Record<Name | `${Name}In`, string>;
+}
+
+function downOn(condition: ConditionResponse | undefined, support: PlacedSupport): number | undefined {
+  return negative(condition?.supports[support.mark]?.load.force[2]);
+}
+
+function acrossOn(condition: ConditionResponse, support: PlacedSupport): number | undefined {
+  const force = condition.supports[support.mark]?.load.force;
+  return force && Math.hypot(force[0], force[1]);
+}
+
+function negative(value: number | undefined): number | undefined {
+  return value === undefined ? undefined : 0 - value;
+}
+
+function greatest(
+  conditions: readonly ConditionResponse[],
+  read: (condition: ConditionResponse) => number | undefined,
+): { readonly value?: number; readonly condition: string } {
+  return conditions.reduce<{ readonly value?: number; readonly condition: string }>(
+    (best, condition) => {
+      const value = read(condition);
+      if (value === undefined || !Number.isFinite(value)) return best;
+      return best.value === undefined || value > best.value
+        ? { value, condition: condition.name.replace('lateral-', '') }
+        : best;
+    },
+    { condition: '–' },
+  );
+}
