@@ -81,9 +81,7 @@ function narrowestOf(grid: PlanGrid, wanted: number): PlanPoint {
   const ends = [grid.start, grid.goal].map(grid.placeOf);
   const atEnd = (place: number): boolean =>
     grid.clearanceOf(place) >= wanted && ends.some((end) => apart(grid.placeOf(place), end) <= 2 * wanted);
-  let most = 0;
-  for (let place = 0; place < grid.count; place++) most = Math.max(most, grid.clearanceOf(place));
-  const narrowing = (place: number): number => (atEnd(place) ? 0 : most - grid.clearanceOf(place));
+  const narrowing = (place: number): number => (atEnd(place) ? 0 : grid.most - grid.clearanceOf(place));
   const widest = leastPath({
     ...grid,
     prolonged: (cost, from, to) => Math.max(cost, narrowing(from), narrowing(to)),

@@ -7,6 +7,8 @@ export interface PlanGrid extends Omit<Net, 'prolonged'> {
   readonly placeOf: (place: number) => PlanPoint;
   /** Distance to the nearest obstacle [m]. */
   readonly clearanceOf: (place: number) => number;
+  /** What no distance exceeds: half the smaller extent of the room [m]. */
+  readonly most: number;
   /** [m] */
   readonly step: number;
 }
@@ -42,7 +44,15 @@ export function planGrid(
     if (place >= count) return place === count ? start : goal;
     return [left + (place % columns) * step, bottom + Math.floor(place / columns) * step];
   };
-  const clearances = Float64Array.from({ length: count + 2 }, (_, place) => clearanceAt(placeOf(place)));
+  // Measured when first asked for: a short way does not see most of the room.
+  const clearances = new Map<number, number>();
+  const clearanceOf = (place: number): number => {
+    const known = clearances.get(place);
+    if (known !== undefined) return known;
+    const measured = clearanceAt(placeOf(place));
+    clearances.set(place, measured);
+    return measured;
+  };
   const block = (column: number, row: number, reach: number): readonly number[] => {
     const places: number[] = [];
     for (let y = Math.max(0, row - reach); y <= Math.min(rows - 1, row + reach); y++)
@@ -60,7 +70,8 @@ export function planGrid(
     goal: count + 1,
     step,
     placeOf,
-    clearanceOf: (place) => clearances[place] ?? 0,
+    clearanceOf,
+    most: Math.min(east, north) / 2,
     neighbours: (place) => {
       if (place === count) return endsMeet ? [...aboutStart, count + 1] : [...aboutStart];
       if (place === count + 1) return [...aboutGoal];
