@@ -6,6 +6,7 @@ import { type ConditionLoads, jointLoads } from './condition-loads.js';
 import { springForce } from './element-forces.js';
 import { constraintForces } from './eliminate.js';
 import type { Hold } from './hold.js';
+import type { PreparedFrame } from './prepare-frame.js';
 import type { ConditionResponse, RestraintState, SupportResponse } from './response.js';
 import { addWrench, NO_WRENCH } from './rigid-arm.js';
 import type { Solution } from './solve-condition.js';
@@ -60,7 +61,13 @@ export function respond(
   frame.supports.forEach((support, index) => {
     supports[support.name] = { load: reactions[index]!, states: outcome.states[support.name]! };
   });
-  const { balance, weight } = balanceOf(prepared, clusters, loads, supports, outcome.least);
+  const { balance, weight } = balanceOf(
+    prepared,
+    clusters,
+    loads,
+    supports,
+    Math.max(outcome.least ?? 0, roundingForce(prepared, solution)),
+  );
   if (!(balance.residual <= LARGEST_IMBALANCE)) {
     throw new EngineError('mechanics.unbalanced', {
       condition: loads.condition.name,
@@ -78,6 +85,23 @@ export function respond(
     balance,
     rounds: outcome.rounds,
   };
+}
+
+/**
+ * Force under which a difference is rounding: a millionth of what the stiffest part would take if one end of it alone
+ * moved as far as anything does. It counts only where a movement meets next to nothing, as of a line carried as a whole.
+ */
+function roundingForce(prepared: PreparedFrame, solution: Solution): number {
+  let stiffest = 0;
+  for (let e = 0; e < prepared.elementCount; e++) {
+    for (const diagonal of [0, 7, 14]) stiffest = Math.max(stiffest, prepared.stiffness[36 * e + diagonal]!);
+  }
+  let furthest = 0;
+  const { movements } = solution;
+  for (let i = 0; i < movements.length; i++) {
+    if (i % 6 < 3) furthest = Math.max(furthest, Math.abs(movements[i]!));
+  }
+  return 1e-6 * stiffest * furthest;
 }
 
 /**
