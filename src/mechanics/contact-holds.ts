@@ -39,8 +39,9 @@ export function holdsOf(
       const at = side === 1 ? high : low;
       holds.push({ ...base, direction, stiffness, at, preload, role: 'normal' });
     }
-    for (const way of contact.swing?.ways ?? []) {
-      const sideways = swings[index]! / contact.swing!.length;
+    const { ways, length } = contact.swing ?? { ways: [], length: 1 };
+    for (const way of ways) {
+      const sideways = swings[index]! / length;
       const at = dot(contact.carried, way);
       holds.push({ ...base, direction: way, stiffness: sideways, at, preload: 0, role: 'swing' });
     }

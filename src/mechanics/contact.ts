@@ -117,7 +117,8 @@ export function contactsOf(
           acts === 'translation' && {
             swing: { length: restraint.swingLength, ways: tangentsOf(support, restraint) },
           }),
-        ...(restraint.travel !== undefined && !stopped && { travel: travelOf(restraint, imposed) }),
+        ...(restraint.travel !== undefined &&
+          !stopped && { travel: travelOf(restraint.travel, restraint, imposed) }),
       });
     });
   });
@@ -126,10 +127,10 @@ export function contactsOf(
 
 /** Movements at which a spring has used up its travel: F = preload − stiffness × (movement − imposed). */
 function travelOf(
-  { travel, preload, stiffness }: Restraint,
+  { least, most }: NonNullable<Restraint['travel']>,
+  { preload, stiffness }: Restraint,
   imposed: number,
 ): NonNullable<Contact['travel']> {
-  const { least, most } = travel!;
   const at = (load: number) => imposed + (preload - load) / stiffness;
   return { least, most, top: at(least), bottom: at(most) };
 }

@@ -15,10 +15,15 @@ export interface JointPlay {
   readonly axis: Vec3;
   /** Its six directions without play [N/m], [N·m/rad]. */
   readonly directions: readonly JointDirection[];
-  /** [m] */
-  readonly rodGap?: number;
-  /** [rad] */
-  readonly freeRotation?: number;
+  /** Own axial stiffness [N/m] and bending stiffness [N·m/rad]; Infinity is rigid. */
+  readonly axial: number;
+  readonly bending: number;
+  readonly hasRods: boolean;
+  readonly bendsFreely: boolean;
+  /** [m]; 0 without rods. */
+  readonly rodGap: number;
+  /** [rad]; 0 where it does not bend freely. */
+  readonly freeRotation: number;
 }
 
 /** What the rods and the free bending of a joint do at the moment. */
@@ -48,7 +53,7 @@ export function jointPlays(prepared: PreparedFrame, clusters: Clusters): readonl
     const to = prepared.to[memberCount + index]!;
     if (clusters.nodeOf[from] === clusters.nodeOf[to]) return [];
     const directions = prepared.jointDirections[index]!;
-    const { rodGap, freeRotation } = joint;
+    const { rodGap, freeRotation, axial, bending } = joint;
     return [
       {
         joint: index,
@@ -57,8 +62,12 @@ export function jointPlays(prepared: PreparedFrame, clusters: Clusters): readonl
         ends: { from: places[from]!, to: places[to]! },
         axis: directions[0]!.direction,
         directions,
-        ...(rodGap !== undefined && { rodGap }),
-        ...(freeRotation !== undefined && { freeRotation }),
+        axial,
+        bending,
+        hasRods: rodGap !== undefined,
+        bendsFreely: freeRotation !== undefined,
+        rodGap: rodGap ?? 0,
+        freeRotation: freeRotation ?? 0,
       },
     ];
   });
@@ -72,21 +81,20 @@ export function jointPlays(prepared: PreparedFrame, clusters: Clusters): readonl
  * @source statics
  */
 export function startPlay(plays: readonly JointPlay[]): JointPlayState[] {
-  return plays.map(({ rodGap, freeRotation, directions }) => ({
-    ...(rodGap !== undefined && {
-      rods: Number.isFinite(directions[0]!.stiffness) ? ('slack' as const) : ('closed' as const),
-    }),
-    ...(freeRotation !== undefined && { turning: 'free' as const }),
+  return plays.map(({ hasRods, bendsFreely, axial }) => ({
+    ...(hasRods && { rods: Number.isFinite(axial) ? ('slack' as const) : ('closed' as const) }),
+    ...(bendsFreely && { turning: 'free' as const }),
   }));
 }
 
 /** The six directions of a joint in its state; [N/m], [N·m/rad]. */
-function standingDirections({ directions }: JointPlay, state: JointPlayState): readonly JointDirection[] {
-  const [axial, , , , bending] = directions;
-  const along = state.rods === undefined ? axial!.stiffness : axialStiffness(axial!.stiffness, state.rods);
-  const middle = directions.slice(1, 4);
-  const first = { ...axial!, stiffness: along };
-  if (state.turning === undefined) return [first, ...directions.slice(1)];
+function standingDirections(play: JointPlay, state: JointPlayState): readonly JointDirection[] {
+  const { axis, axial, bending } = play;
+  const along = state.rods === undefined ? axial : axialStiffness(axial, state.rods);
+  const first: JointDirection = { direction: axis, acts: 'translation', stiffness: along };
+  const others = play.directions.slice(1, 4);
+  const turns = play.directions.slice(4);
+  if (state.turning === undefined) return [first, ...others, ...turns];
   const turn = (direction: Vec3, stiffness: number): JointDirection => ({
     direction,
     acts: 'rotation',
@@ -96,15 +104,10 @@ function standingDirections({ directions }: JointPlay, state: JointPlayState): r
     const { direction, moment, angle } = state.way;
     // Square to the way it bends, the moment turns with the angle: it vanishes once the way is right.
     const square = angle > 0 ? moment / angle : 0;
-    return [
-      first,
-      ...middle,
-      turn(direction, bending!.stiffness),
-      turn(cross(axial!.direction, direction), square),
-    ];
+    return [first, ...others, turn(direction, bending), turn(cross(axis, direction), square)];
   }
   const held = state.turning === 'centred' ? Number.POSITIVE_INFINITY : 0;
-  return [first, ...middle, ...directions.slice(4).map(({ direction }) => turn(direction, held))];
+  return [first, ...others, ...turns.map(({ direction }) => turn(direction, held))];
 }
 
 function axialStiffness(own: number, rods: 'closed' | 'slack' | 'engaged'): number {
@@ -160,9 +163,9 @@ export function loadsWithPlay(
   plays.forEach((each, index) => {
     const { rods, turning, way } = states[index]!;
     const used: Movement = {
-      translation: rods === 'engaged' ? scale(each.axis, each.rodGap!) : [0, 0, 0],
+      translation: rods === 'engaged' ? scale(each.axis, each.rodGap) : [0, 0, 0],
       rotation:
-        turning === 'limit' && way !== undefined ? scale(way.direction, each.freeRotation!) : [0, 0, 0],
+        turning === 'limit' && way !== undefined ? scale(way.direction, each.freeRotation) : [0, 0, 0],
     };
     play.set(each.joint, used);
     freeMovement.set(playAtEnd(used, each.ends), 6 * (prepared.memberCount + each.joint));

@@ -46,14 +46,14 @@ function heldBy(system: System, solution: Solution): ReadonlyMap<number, { force
 
 /** Tension of the rods of a joint that are engaged [N]: what holds it, less what its own rate carries at the gap. */
 function rodTension(play: JointPlay, held: Vec3): number {
-  const own = play.directions[0]!.stiffness;
-  return -dot(held, play.axis) - (Number.isFinite(own) ? own * play.rodGap! : 0);
+  const { axial, axis, rodGap } = play;
+  return -dot(held, axis) - (Number.isFinite(axial) ? axial * rodGap : 0);
 }
 
 /** Moment with which a joint at its limit resists further bending [N·m]. */
 function limitMoment(play: JointPlay, way: Vec3, held: Vec3, bending: Vec3): number {
-  const own = play.directions[4]!.stiffness;
-  return Number.isFinite(own) ? own * (dot(bending, way) - play.freeRotation!) : -dot(held, way);
+  const own = play.bending;
+  return Number.isFinite(own) ? own * (dot(bending, way) - play.freeRotation) : -dot(held, way);
 }
 
 /**
@@ -96,14 +96,14 @@ export function judgeJoints(
       return;
     }
     const angle = norm(bending);
-    if (state.turning === 'free' && angle > play.freeRotation! + step) {
+    if (state.turning === 'free' && angle > play.freeRotation + step) {
       const way = { direction: scale(bending, 1 / angle), moment: 0, angle };
       changes.push({ play: index, to: { ...state, turning: 'limit', way } });
     } else if (state.turning === 'centred') {
       const across = subtract(moment, scale(play.axis, dot(moment, play.axis)));
       const size = norm(across);
       if (size <= least) return;
-      const way = { direction: scale(across, -1 / size), moment: size, angle: play.freeRotation! };
+      const way = { direction: scale(across, -1 / size), moment: size, angle: play.freeRotation };
       changes.push({ play: index, to: { ...state, turning: 'limit', way } });
     } else if (state.turning === 'limit' && state.way !== undefined) {
       const { direction } = state.way;
@@ -131,9 +131,9 @@ function nextRods(
   lengthening: number,
   { force: least, step }: Tolerances,
 ): JointPlayState['rods'] {
-  const isRigid = !Number.isFinite(play.directions[0]!.stiffness);
+  const isRigid = !Number.isFinite(play.axial);
   if (rods === 'slack') {
-    if (lengthening > play.rodGap! + step) return 'engaged';
+    if (lengthening > play.rodGap + step) return 'engaged';
     return isRigid && lengthening < -step ? 'closed' : 'slack';
   }
   if (rods === 'engaged') return rodTension(play, held) < -least ? 'slack' : 'engaged';
