@@ -10,6 +10,7 @@ export { installationJsonSchema, type ReadInstallation, readInstallation } from 
 export type * from './input/installation.js';
 export { EngineError, type Issue, type IssueData, IssuesError, type Place } from './issues/issue.js';
 export { printIssue } from './issues/print.js';
+export type { Frequencies, Mode } from './mechanics/frequencies.js';
 export type {
   Balance,
   ConditionResponse,
@@ -19,6 +20,7 @@ export type {
   SupportResponse,
 } from './mechanics/response.js';
 export { solveFrame } from './mechanics/solve-frame.js';
+export type { FailedStart, StartRun, StartUp, WorkedStart } from './mechanics/start-up.js';
 export type { Movement, Wrench } from './model/conventions.js';
 export type * from './model/frame.js';
 export { buildFrame, buildLayout } from './model/index.js';

@@ -3,6 +3,7 @@
  *
  *     text ─ readInstallation ─▶ Installation
  *          ─ buildLayout ──────▶ Layout, and the Frame in it
+ *          ─ findVibrations ───▶ Frequencies, and from them StartUp with its conditions
  *          ─ solveFrame ───────▶ Response
  *          ─ runChecks ────────▶ Findings
  *          ─ overallVerdict ───▶ Verdict
@@ -15,8 +16,15 @@
 import type { Finding, Subject, Verdict } from './checks/finding.js';
 import { overallVerdict, runChecks } from './checks/index.js';
 import type { Installation } from './input/installation.js';
+import { findVibrations, startUp } from './mechanics/index.js';
 import { solveFrame } from './mechanics/solve-frame.js';
-import { buildLayout } from './model/index.js';
+import {
+  buildLayout,
+  type FrameCondition,
+  type Layout,
+  startCase,
+  startingConditions,
+} from './model/index.js';
 import type { RenderOptions } from './render-review.js';
 import { resultsFile } from './report/results-file.js';
 import type { ResultsFile } from './report/results-schema.js';
@@ -32,15 +40,41 @@ export interface Review extends Subject {
  * Reviews an installation.
  *
  * @param installation - as `readInstallation` gives it
- * @returns layout, response, findings and verdict
+ * @returns layout, response, frequencies, start, findings and verdict
  * @throws EngineError when the installation cannot be worked out, for example when nothing holds the line
  */
 export function review(installation: Installation): Review {
-  const layout = buildLayout(installation);
-  const response = solveFrame(layout.frame);
-  const findings = runChecks({ installation, layout, response });
+  const subject = solveInstallation(installation);
+  const findings = runChecks(subject);
   const verdict = overallVerdict(findings);
-  return { installation, layout, response, findings, verdict };
+  return { ...subject, findings, verdict };
+}
+
+/**
+ * Everything that is worked out before the checks.
+ *
+ * @param installation - as `readInstallation` gives it
+ * @returns layout with the conditions of the start, response, frequencies and start
+ * @throws EngineError as `review`
+ */
+export function solveInstallation(installation: Installation): Subject {
+  const plain = buildLayout(installation);
+  const running = plain.frame.conditions.find(({ name }) => name === 'running');
+  if (running === undefined) return { installation, layout: plain, response: solveFrame(plain.frame) };
+  const { speed, speeds } = installation.pump.motor;
+  const turnsPerSecond = Math.max(speed, speeds?.highest ?? 0) / (2 * Math.PI);
+  // Twice running speed is the highest frequency for which pipes are cut fine enough.
+  const found = findVibrations(plain.frame, running, 2 * turnsPerSecond);
+  const start = startUp(startCase(installation), found);
+  const layout =
+    start.kind === 'fails' ? plain : withConditions(plain, startingConditions(running, start.twist));
+  const response = solveFrame(layout.frame);
+  return { installation, layout, response, frequencies: found.frequencies, startUp: start };
+}
+
+function withConditions(layout: Layout, further: readonly FrameCondition[]): Layout {
+  const { frame } = layout;
+  return { ...layout, frame: { ...frame, conditions: [...frame.conditions, ...further] } };
 }
 
 /**

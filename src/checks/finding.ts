@@ -1,5 +1,7 @@
 import type { Installation } from '../input/installation.js';
+import type { Frequencies } from '../mechanics/frequencies.js';
 import type { Response } from '../mechanics/response.js';
+import type { StartUp } from '../mechanics/start-up.js';
 import type { Layout } from '../model/layout.js';
 import type { Citation } from '../sources/index.js';
 
@@ -8,6 +10,10 @@ export interface Subject {
   readonly installation: Installation;
   readonly layout: Layout;
   readonly response: Response;
+  /** Small vibrations about the condition `running`; absent where they were not worked out. */
+  readonly frequencies?: Frequencies;
+  /** The start of the set; absent where it was not worked out. */
+  readonly startUp?: StartUp;
 }
 
 /** Outcome of one check at one place. Only `meets` is a pass. */

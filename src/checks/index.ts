@@ -1,4 +1,5 @@
 /** The checks: one file each, one registry, one runner. */
+
 import { attachmentLoad } from './attachment-load.js';
 import type { Check } from './define-check.js';
 import { displacementStress } from './displacement-stress.js';
@@ -9,6 +10,7 @@ import { fitUpTolerance } from './fit-up-tolerance.js';
 import { flangeClass } from './flange-class.js';
 import { flangeDrilling } from './flange-drilling.js';
 import { flangeEquivalentPressure } from './flange-equivalent-pressure.js';
+import { frequencyMargin } from './frequency-margin.js';
 import { headroomOverMotor } from './headroom-over-motor.js';
 import { hoopStress } from './hoop-stress.js';
 import { nozzleCombined } from './nozzle-combined.js';
@@ -16,11 +18,13 @@ import { nozzleComparison } from './nozzle-comparison.js';
 import { nozzleLoads } from './nozzle-loads.js';
 import { nozzlePrincipalStress } from './nozzle-principal-stress.js';
 import { occasionalStress } from './occasional-stress.js';
+import { practiceChecks } from './practice-checks.js';
 import { pumpOutSupports } from './pump-out-supports.js';
 import { raisedFaceOnFlatIron } from './raised-face-on-flat-iron.js';
 import { rodLoad } from './rod-load.js';
 import { runCheck } from './run-check.js';
 import { slackHanger } from './slack-hanger.js';
+import { startMovement } from './start-movement.js';
 import { supportLoad } from './support-load.js';
 import { supportSpan } from './support-span.js';
 import { supportUplift } from './support-uplift.js';
@@ -54,7 +58,10 @@ export const allChecks: readonly Check[] = [
   flangeClass,
   raisedFaceOnFlatIron,
   flangeDrilling,
+  frequencyMargin,
+  startMovement,
   headroomOverMotor,
+  ...practiceChecks,
 ];
 
 /**
@@ -82,5 +89,8 @@ export {
 export { occasionalAllowable } from './occasional-stress.js';
 export { type OccasionalStress, occasionalConditions, occasionalStresses } from './occasional-stresses.js';
 export { type PipeInLine, pipesInLines } from './pipes-in-lines.js';
+export { isPractice, practiceChecks } from './practice-checks.js';
+export { type Excitation, excitations, type PumpMode, pumpModes } from './pump-modes.js';
 export { overallVerdict, runCheck, worstFirst } from './run-check.js';
+export { type StartMovement, startMovements } from './start-movement.js';
 export { type SustainedStress, sustainedStresses, testStresses } from './sustained-stresses.js';

@@ -3,4 +3,6 @@ export type { Drawing, FillStyle, Ink, Shape, StrokeStyle, Xy } from './drawing.
 export { type ElevationRequest, elevationDrawing } from './elevation.js';
 export { type IsometricRequest, isometricDrawing } from './isometric.js';
 export { type MovementRequest, movementDrawing } from './movement.js';
+export { type ModeShapeRequest, modeShapeDrawing } from './mode-shape.js';
 export { type RatioBarsRequest, ratioBars } from './ratio-bars.js';
+export { type SpeedMapRequest, speedMap } from './speed-map.js';

@@ -61,7 +61,7 @@ export const heldIn = (room: Box, p: Xy): Xy => [
  */
 export function movedLine(
   drawn: DrawnStroke,
-  solved: ConditionResponse,
+  solved: Pick<ConditionResponse, 'movements'>,
   factor: number,
   projection: Projection,
   room: Box,
@@ -110,7 +110,7 @@ function hermite(a: Vec3, b: Vec3, slopeA: Vec3, slopeB: Vec3, t: number): Vec3 
 export function movedPump(
   installation: Installation,
   layout: Layout,
-  solved: ConditionResponse,
+  solved: Pick<ConditionResponse, 'movements'>,
   factor: number,
   picture: LinePicture,
   room: Box,

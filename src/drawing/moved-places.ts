@@ -59,7 +59,7 @@ const partOf = (point: string): string => point.replace(/ (near|far) end$/, '');
  */
 export function movedPlaces(
   layout: Layout,
-  solved: ConditionResponse,
+  solved: Pick<ConditionResponse, 'movements'>,
   picture: LinePicture,
 ): readonly Moved[] {
   const seen = new Set<string>();

@@ -9,8 +9,6 @@ const MOST = 40;
 /** Vibrations of an installation, and the small movements they belong to. */
 export interface FoundVibrations {
   readonly frequencies: Frequencies;
-  /** Highest frequency up to which none is missing [Hz]. */
-  readonly completeTo: number;
   readonly movements: SmallMovements;
 }
 
@@ -28,8 +26,5 @@ export interface FoundVibrations {
 export function findVibrations(frame: Frame, condition: FrameCondition, above: number): FoundVibrations {
   const movements = smallMovements(refineFrame(frame, condition, above), condition);
   const count = Math.min(MOST, Math.max(FEWEST, movements.countBelow(above) + 1));
-  const frequencies = movements.vibrations(count);
-  const highest = frequencies.modes[frequencies.modes.length - 1]?.frequency ?? 0;
-  const isAll = frequencies.modes.length < count;
-  return { frequencies, completeTo: isAll ? Number.POSITIVE_INFINITY : highest, movements };
+  return { frequencies: movements.vibrations(count), movements };
 }

@@ -36,6 +36,8 @@ export interface Frequencies {
   readonly modes: readonly Mode[];
   /** Vibrations at or under the highest given, counted on their own by the signs of K − ω² M; equal to `modes.length`. */
   readonly counted: number;
+  /** Frequency up to which none is missing: the highest, without end where the frame has no more [Hz]. */
+  readonly completeTo: number;
   /** Mass that stands [kg]. */
   readonly mass: number;
 }
@@ -147,7 +149,9 @@ function vibrationsOf(system: System, holds: readonly Hold[], mass: SystemMass, 
       massShare: [share(momentum[0]), share(momentum[1]), share(momentum[2])],
     };
   });
-  return { modes, counted, mass: total };
+  const highest = modes[modes.length - 1]?.frequency ?? 0;
+  const completeTo = modes.length < count ? Number.POSITIVE_INFINITY : highest;
+  return { modes, counted, completeTo, mass: total };
 }
 
 /** Searches with more spare vectors until the count agrees. */

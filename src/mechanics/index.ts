@@ -1,5 +1,6 @@
 /** The mechanics: what solves a frame, and what is read from the solution. */
 export { atOtherSpeed, type PumpDuty, type PumpState, type ShaftDemand, shaftDemand } from './affinity.js';
+export { bodyShare } from './body-share.js';
 export { effectiveBranchModulus, type ReducedBranch } from './branch-section-modulus.js';
 export { type DriveStage, driveStages, type StartingSet, settledSpeed } from './drive-stages.js';
 export { type LoadRise, riseFactor, stepFactor } from './dynamic-factor.js';
@@ -21,7 +22,7 @@ export {
 } from './frequencies.js';
 export { type ActingCondition, type LastingAndPassing, largestMomentSum } from './largest-moment-sum.js';
 export type { LoadHistory } from './load-history.js';
-export { type LockOutCase, lockOutBands, type SpeedBand } from './lock-out-bands.js';
+export { type LockOutCase, lockOutBands, type SpeedBand, wholeTurns } from './lock-out-bands.js';
 export { largestMoment, memberForces, type SectionForces } from './member-forces.js';
 export { type MemberPath, memberNamed, memberPath } from './member-path.js';
 export {
@@ -52,7 +53,7 @@ export {
   pumpOut,
   type SpringToPin,
 } from './pump-out.js';
-export { refineFrame } from './refine-frame.js';
+export { pieceEnd, piecesOf, refineFrame } from './refine-frame.js';
 export type * from './response.js';
 export { addWrench, movedMovement, movedWrench, NO_WRENCH, reversedWrench } from './rigid-arm.js';
 export { type RunUp, type RunUpCase, runUp } from './run-up.js';

@@ -48,3 +48,23 @@ export function lockOutBands(asked: LockOutCase): readonly SpeedBand[] {
   }
   return bands;
 }
+
+/** One turn a minute [rad/s]. */
+const TURN_A_MINUTE = Math.PI / 30;
+
+/**
+ * Ends of a band in whole turns a minute, outwards: what is set in a drive.
+ *
+ * @param band - exact band
+ * @returns turns a minute, whole numbers
+ * @source dynamics
+ */
+export function wholeTurns(band: Pick<SpeedBand, 'from' | 'to'>): {
+  readonly from: number;
+  readonly to: number;
+} {
+  return {
+    from: Math.floor(band.from / TURN_A_MINUTE + 1e-6),
+    to: Math.ceil(band.to / TURN_A_MINUTE - 1e-6),
+  };
+}

@@ -29,7 +29,7 @@ export function refineFrame(frame: Frame, condition: FrameCondition, highest: nu
     if (count < 2) return [member];
     const [from, to] = [frame.points[member.from]!, frame.points[member.to]!];
     const name = (piece: number) =>
-      piece === 0 ? member.from : piece === count ? member.to : `${member.name}, ${piece} of ${count}`;
+      piece === 0 ? member.from : piece === count ? member.to : pieceEnd(member.name, piece, count);
     for (let piece = 1; piece < count; piece++) points[name(piece)] = between(from, to, piece / count);
     return Array.from({ length: count }, (_, piece) => ({
       ...member,
@@ -39,6 +39,32 @@ export function refineFrame(frame: Frame, condition: FrameCondition, highest: nu
     }));
   });
   return { ...frame, points, members };
+}
+
+/**
+ * Name of the point where a piece of a cut pipe ends.
+ *
+ * @param member - name of the pipe
+ * @param piece - number of the piece, from 1 [-]
+ * @param count - pieces of the pipe [-]
+ * @returns for example `straight 3, 1 of 4`
+ * @source common-practice
+ */
+export function pieceEnd(member: string, piece: number, count: number): string {
+  return `${member}, ${piece} of ${count}`;
+}
+
+/**
+ * In how many pieces a pipe was cut, told by the points that movements are known of.
+ *
+ * @param member - name of the pipe
+ * @param names - movements by point
+ * @returns 1 where it was not cut [-]
+ * @source common-practice
+ */
+export function piecesOf(member: string, names: Readonly<Record<string, unknown>>): number {
+  for (let count = 2; count <= MOST_PIECES; count++) if (pieceEnd(member, 1, count) in names) return count;
+  return 1;
 }
 
 function pieceCount(frame: Frame, member: FramePipe, condition: FrameCondition, highest: number): number {

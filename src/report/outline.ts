@@ -12,13 +12,16 @@ import { deviations } from './sections/deviations.js';
 import { duty } from './sections/duty.js';
 import { findings } from './sections/findings.js';
 import { flanges } from './sections/flanges.js';
+import { frequencies } from './sections/frequencies.js';
 import { inputs } from './sections/inputs.js';
 import { movements } from './sections/movements.js';
 import { nozzleLoads } from './sections/nozzle-loads.js';
 import { picture } from './sections/picture.js';
+import { practice } from './sections/practice.js';
 import { readings } from './sections/readings.js';
 import { signature } from './sections/signature.js';
 import { sources } from './sections/sources.js';
+import { startUp } from './sections/start-up.js';
 import { stress } from './sections/stress.js';
 import { summary } from './sections/summary.js';
 import { supportLoads } from './sections/support-loads.js';
@@ -39,6 +42,9 @@ export const sections = {
   movements,
   access,
   duty,
+  'start-up': startUp,
+  frequencies,
+  practice,
   readings,
   inputs,
   conditions,
@@ -54,7 +60,17 @@ export type SectionId = keyof typeof sections;
 
 /** Sections of each reader, in printing order. */
 export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
-  contractor: ['summary', 'picture', 'support-loads', 'findings', 'access', 'assumptions', 'cautions'],
+  contractor: [
+    'summary',
+    'picture',
+    'support-loads',
+    'findings',
+    'practice',
+    'access',
+    'start-up',
+    'assumptions',
+    'cautions',
+  ],
   engineer: [
     'summary',
     'picture',
@@ -68,6 +84,9 @@ export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
     'movements',
     'access',
     'duty',
+    'start-up',
+    'frequencies',
+    'practice',
     'inputs',
     'conditions',
     'assumptions',
@@ -81,6 +100,8 @@ export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
     'summary',
     'picture',
     'readings',
+    'start-up',
+    'frequencies',
     'movements',
     'findings',
     'access',

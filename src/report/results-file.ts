@@ -1,6 +1,6 @@
 /** The results file: everything a program may want of a review, in SI units. */
 import type { Finding, Subject, Verdict } from '../checks/finding.js';
-import { type NozzleLoadRow, nozzleLoadRows } from '../checks/index.js';
+import { type NozzleLoadRow, nozzleLoadRows, startMovements } from '../checks/index.js';
 import { EngineError } from '../issues/issue.js';
 import type { ConditionResponse } from '../mechanics/response.js';
 import type { Wrench } from '../model/conventions.js';
@@ -39,7 +39,8 @@ export function resultsFile(
       contents: row.contents,
       insulation: row.covering,
     })),
-    frequencies: [],
+    frequencies: subject.frequencies?.modes.map(({ frequency }) => frequency) ?? [],
+    ...(subject.startUp && { startUp: startResult(subject) }),
     findings: findings.map(findingResult),
     assumptions: installation.assumptions.map((assumption) => ({
       path: assumption.path,
@@ -83,6 +84,27 @@ function wrench({ force, moment }: Wrench): {
   moment: [number, number, number];
 } {
   return { force: [...force], moment: [...moment] };
+}
+
+/** The start in numbers; a start that fails says why. */
+function startResult(subject: Subject): NonNullable<ResultsFile['startUp']> {
+  const { startUp } = subject;
+  if (startUp === undefined || startUp.kind === 'fails') return { reason: startUp?.code ?? '' };
+  const { staticTwist, dynamicFactor, stopTwist, twist, runs } = startUp;
+  return {
+    staticTwist,
+    dynamicFactor,
+    stopTwist,
+    twist,
+    runs: runs.map((run) => ({
+      inertia: run.inertia,
+      duration: run.duration,
+      twist: run.largestTwist,
+      dynamicFactor: run.factor,
+      motorTop: run.top.byHistory,
+    })),
+    motorTop: startMovements(subject).map(({ condition, by, movement }) => ({ condition, by, movement })),
+  };
 }
 
 function findingResult(finding: Finding): ResultsFile['findings'][number] {

@@ -44,6 +44,36 @@ const finding = z.strictObject({
   basis: z.strictObject({ source: z.string(), clause: z.string(), confidence }),
 });
 
+const run = z.strictObject({
+  inertia: z.number().describe('[kg·m²]'),
+  duration: z.number().describe('Time to running speed [s].'),
+  twist: z.number().describe('Largest, put on slowly [N·m].'),
+  dynamicFactor: z.number().describe('[-]'),
+  motorTop: z.number().describe('Movement of the motor top by time history [m].'),
+});
+
+const startUp = z
+  .union([
+    z.strictObject({ reason: z.string().describe('Code of why the start could not be worked out.') }),
+    z.strictObject({
+      staticTwist: z.number().describe('Twist of the start put on slowly [N·m].'),
+      dynamicFactor: z.number().describe('[-]'),
+      stopTwist: z.number().describe('Twist at switching off under load, dynamics included [N·m].'),
+      twist: z.number().describe('Twist of the conditions `starting`: the larger of both [N·m].'),
+      runs: z.array(run).describe('One for a given inertia, several over a range.'),
+      motorTop: z
+        .array(
+          z.strictObject({
+            condition: z.string(),
+            by: z.enum(['dynamic factor', 'time history']),
+            movement: z.number().describe('From where it stands when running [m].'),
+          }),
+        )
+        .describe('Movement of the motor top while starting.'),
+    }),
+  ])
+  .describe('Twist of the pump set about its shaft while it starts.');
+
 /** The results file. */
 export const resultsShape = z
   .strictObject({
@@ -62,6 +92,7 @@ export const resultsShape = z
       }),
     ),
     frequencies: z.array(z.number()).describe('Natural frequencies [Hz]; empty where none were worked out.'),
+    startUp: startUp.optional(),
     findings: z.array(finding),
     assumptions: z.array(
       z.strictObject({ path: z.string(), value: z.string(), source: z.string(), effect: z.string() }),

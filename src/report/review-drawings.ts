@@ -1,11 +1,16 @@
+import { excitations, pumpModes } from '../checks/index.js';
 import {
   type Drawing,
   elevationDrawing,
   isometricDrawing,
+  modeShapeDrawing,
   movementDrawing,
   ratioBars,
+  speedMap,
 } from '../drawing/index.js';
 import type { ReportContext } from './context.js';
+import { modeWords, shownModes } from './mode-words.js';
+import { speedBands } from './sections/frequencies.js';
 import { drawnMovement } from './sections/picture.js';
 
 /** Width of a page's frame, and heights that leave room for two pictures on a page [1/72 in]. */
@@ -13,6 +18,8 @@ const WIDTH = 498;
 const ISOMETRIC_HEIGHT = 330;
 const MOVEMENT_HEIGHT = 260;
 const ELEVATION_HEIGHT = 300;
+const VIBRATION_HEIGHT = 230;
+const SPEED_MAP_HEIGHT = 250;
 
 /**
  * Every drawing a review may call, by the name its figure calls it. Each is drawn when it is first looked at: placing
@@ -31,6 +38,49 @@ export function reviewDrawings(context: ReportContext): Readonly<Record<string, 
       movementDrawing({ ...request, height: MOVEMENT_HEIGHT, condition: drawnMovement(response) }),
     elevation: () => elevationDrawing({ ...request, height: ELEVATION_HEIGHT }),
     ratios: () => ratioBars(request),
+    'speed-map': () => speedMapOf(context),
+    'vibration-1': () => vibration(context, 0),
+    'vibration-2': () => vibration(context, 1),
+  });
+}
+
+/** One of the vibrations worth a picture; with none to show, a picture of the line at rest. */
+function vibration(context: ReportContext, index: 0 | 1): Drawing {
+  const { subject, write } = context;
+  const { installation, layout } = subject;
+  const shown = shownModes(subject)[index];
+  const rest = { frequency: 0, shape: {}, modalMass: 1, massShare: [0, 0, 0] } as const;
+  return modeShapeDrawing({
+    installation,
+    layout,
+    mode: shown?.mode ?? rest,
+    number: shown?.number ?? 0,
+    words: shown === undefined ? 'nothing moves' : modeWords(shown, subject),
+    name: `vibration-${index + 1}`,
+    units: write.system,
+    width: WIDTH,
+    height: VIBRATION_HEIGHT,
+  });
+}
+
+function speedMapOf(context: ReportContext): Drawing {
+  const { subject, write } = context;
+  const { motor } = subject.installation.pump;
+  const margin = subject.installation.limits.frequencyMargin?.value;
+  return speedMap({
+    modes: pumpModes(subject).map(({ number, mode, counts }) => ({
+      number,
+      frequency: mode.frequency,
+      counts,
+    })),
+    excitations: excitations(subject),
+    speed: motor.speed,
+    ...(motor.speeds && { speeds: motor.speeds }),
+    bands: speedBands(context),
+    ...(margin !== undefined && { margin }),
+    units: write.system,
+    width: WIDTH,
+    height: SPEED_MAP_HEIGHT,
   });
 }
 

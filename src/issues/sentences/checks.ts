@@ -1,7 +1,9 @@
 import { fitterCheckSentences } from './checks-fitter.js';
 import { flangeCheckSentences } from './checks-flanges.js';
+import { motionCheckSentences } from './checks-motion.js';
 import { nozzleCheckSentences } from './checks-nozzles.js';
 import { pipeCheckSentences } from './checks-pipes.js';
+import { practiceCheckSentences } from './checks-practice.js';
 import { stressSentences } from './checks-stress.js';
 import { supportCheckSentences } from './checks-supports.js';
 import type { Sentences } from './sentence.js';
@@ -77,5 +79,7 @@ export const checksSentences = {
   ...supportCheckSentences,
   ...flangeCheckSentences,
   ...stressSentences,
+  ...motionCheckSentences,
   ...fitterCheckSentences,
+  ...practiceCheckSentences,
 } as const satisfies Sentences;

@@ -1,0 +1,59 @@
+import type { Sentences } from './sentence.js';
+
+/** Reasons and advice of the checks on start and vibration. */
+export const motionCheckSentences = {
+  'checks.frequency-margin.exceeds': (data) => ({
+    message: `a vibration of the pump at ${String(data.frequency)} Hz lies ${String(data.away)} % from ${String(data.at)}, ${String(data.exciting)} Hz`,
+    wanted:
+      'brace the motor in the direction that moves, or carry the pump on a stand or nearer hangers, and review again',
+    hint: 'knock on the running-speed direction of the installed motor and measure before anything is changed; a brace must not pull the flanges',
+  }),
+  'checks.frequency-margin.no-margin': (data) => ({
+    message: `the vibration of the pump nearest to ${String(data.at)}, ${String(data.exciting)} Hz, is at ${String(data.frequency)} Hz, ${String(data.away)} % away, and no margin is given`,
+    wanted: 'give the margin that the specification or the maker asks for under limits, frequency-margin',
+    hint: 'no binding figure for pumps carried by their pipe is published; a tenth to a quarter is customary',
+  }),
+  'checks.frequency-margin.no-margin-range': () => ({
+    message:
+      'the drive has a range of speeds, and no margin between them and the natural frequencies is given',
+    wanted: 'give the margin that the specification or the maker asks for under limits, frequency-margin',
+    hint: 'the frequencies are listed; a tenth to a quarter is customary',
+  }),
+  'checks.frequency-margin.no-speeds': () => ({
+    message: 'the pump runs on a drive, and its lowest and highest speeds are not given',
+    wanted: 'give the speeds the drive may run the pump at',
+  }),
+  'checks.frequency-margin.lock-out': (data) => ({
+    message: `${String(data.at)}: a vibration of the pump lies within the margin at ${String(data.bands)}`,
+    wanted: `have the drive skip ${String(data.bands)}, and confirm it on site`,
+    hint: 'set a ramp that passes these speeds quickly; stiffening the pump moves them',
+  }),
+  'checks.frequency-margin.no-speed-left': (data) => ({
+    message: `${String(data.at)}: at every speed a vibration of the pump lies within the margin`,
+    wanted: 'stiffen or brace the pump and review again; there is no speed left to run at',
+  }),
+  'checks.frequency-margin.beyond': (data) => ({
+    message: `${String(data.at)} reaches ${String(data.exciting)} Hz, and natural frequencies are known up to ${String(data.known)} Hz`,
+    wanted: 'a measurement on the installed pump, where this matters',
+  }),
+  'checks.frequency-margin.none-near': (data) => ({
+    message: `no vibration moves the pump near ${String(data.at)}, ${String(data.exciting)} Hz`,
+  }),
+  'checks.frequency-margin.no-place': () => ({ message: 'natural frequencies were not worked out' }),
+
+  'checks.start-movement.exceeds': (data) => ({
+    message: `the motor top moves farther at start than allowed, worst in the condition ${String(data.condition)}`,
+    wanted: 'hold the lines against twist on both sides of the pump, or start the motor more gently',
+    hint: 'a pair of guides or a stand takes the twist; conduit and gauge lines need slack until then',
+  }),
+  'checks.start-movement.no-limit': () => ({
+    message: 'the movement of the motor top at start is worked out, but no limit is given',
+    wanted:
+      'give the largest movement the conduit and what stands beside the motor allow, under limits, start-movement',
+  }),
+  'checks.start-movement.not-solved': () => ({
+    message: 'the lines find no steady state under the twist of the start',
+    wanted: 'look for supports that let go when the pump twists, and hold the lines against it',
+  }),
+  'checks.start-movement.no-place': () => ({ message: 'the start was not worked out' }),
+} as const satisfies Sentences;
