@@ -1,5 +1,5 @@
 /** Keeps what a published check compared, for the validation table. */
-import { getCurrentTest } from 'vitest/suite';
+import { TestRunner } from 'vitest';
 
 /** One printed value and ours, in the unit of the publication. */
 export interface Comparison {
@@ -17,6 +17,6 @@ declare module '@vitest/runner' {
 
 /** Notes a comparison with the test that makes it; outside a test nothing is noted. */
 export function recordComparison(comparison: Comparison): void {
-  const meta = getCurrentTest()?.meta;
+  const meta = TestRunner.getCurrentTest()?.meta;
   if (meta !== undefined) meta.comparisons = [...(meta.comparisons ?? []), comparison];
 }
