@@ -1,7 +1,6 @@
 import type { Citation } from '../sources/index.js';
 import { defineCheck, type Reading } from './define-check.js';
-import { courseOf, isCheckValve } from './line-course.js';
-import { portDiameter } from './suction-run.js';
+import { checkValveDistances } from './pipe-diameters.js';
 
 const RULES: Citation = {
   source: 'check-valve-discussion',
@@ -29,17 +28,16 @@ export const checkValveDistance = defineCheck({
   comparison: true,
   exceeds: 'checks.check-valve-distance.exceeds',
   noPlace: 'checks.check-valve-distance.no-place',
-  places: (subject) => courseOf(subject, 'discharge').filter(({ part }) => isCheckValve(part)),
-  at: ({ part }) => part.name,
-  readings: ({ start }, subject): readonly Reading[] => {
-    const diameter = portDiameter(subject, 'discharge');
-    const missed = DIAMETERS.filter(([count]) => start < count * diameter).map(([, word]) => word);
-    const kept = DIAMETERS.filter(([count]) => start >= count * diameter).map(([, word]) => word);
+  places: checkValveDistances,
+  at: ({ name }) => name,
+  readings: ({ distance, diameter }): readonly Reading[] => {
+    const missed = DIAMETERS.filter(([count]) => distance < count * diameter).map(([, word]) => word);
+    const kept = DIAMETERS.filter(([count]) => distance >= count * diameter).map(([, word]) => word);
     const words = (list: readonly string[]): string => (list.length === 0 ? 'none' : list.join(', '));
     return [
       {
         kind: 'forbidden',
-        demand: start,
+        demand: distance,
         happens: missed.length > 0,
         remark: 'checks.check-valve-distance.kept',
         data: { missed: words(missed), kept: words(kept) },

@@ -64,7 +64,10 @@ function reading(wanted: Exclude<Wanted, 'behind'>, subject: Subject): Reading {
     .filter(({ part }) => part.kind === 'fitting' && part.fitting === wanted.word)
     .map(({ from, part }) => ({ name: part.name, height: from.at[2] }));
   const own = pump[wanted.word];
-  const found = [...fittings, ...(own === true ? [{ name: 'the pump itself', height: atPump }] : [])];
+  const found = [
+    ...fittings,
+    ...(own === true ? [{ name: `the casing's own ${wanted.word}`, height: atPump }] : []),
+  ];
   const reach = subject.layout.nozzles.suction.section.outsideDiameter;
   const off = (height: number): number => Math.abs(height - end);
   const nearest = [...found].sort((a, b) => off(a.height) - off(b.height))[0];

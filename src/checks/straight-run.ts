@@ -5,7 +5,7 @@ import { citationOf } from './citation-of.js';
 import { defineCheck, type Reading } from './define-check.js';
 import type { Subject } from './finding.js';
 import { courseOf } from './line-course.js';
-import { portDiameter, type StraightRun, straightRunFrom, suctionRun } from './suction-run.js';
+import { portDiameter, type StraightRun, straightRunFrom, suctionRun } from './pipe-diameters.js';
 
 const FIVE_DIAMETERS: Citation = {
   source: 'api-686',

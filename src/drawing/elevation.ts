@@ -7,6 +7,7 @@ import { type ElevationFrame, elevationFrame, seenObjects } from './elevation-fr
 import { type Measure, measureEnds, measureShapes, measuresOf } from './elevation-measures.js';
 import { elevationPipeObstacles, elevationPipes, elevationPump } from './elevation-pipes.js';
 import { objectObstacles, placeAt, roomShapes, withdrawalBox } from './elevation-room.js';
+import { elevationFittings } from './fitting-pieces.js';
 import { footNote } from './isometric.js';
 import { type Label, labelShapes } from './label.js';
 import { placeLabels } from './label-placement.js';
@@ -50,6 +51,7 @@ export function elevationDrawing(request: ElevationRequest): Drawing {
     ...withdrawalBox(installation, elevation),
     ...elevationPipes(installation, layout, elevation),
     ...elevationPump(layout, elevation),
+    ...elevationFittings(layout, elevation),
     ...measures.flatMap((m) => measureShapes(m, elevation)),
     ...placed.flatMap((l) => l.leader),
     ...placed.flatMap((l) => l.plate),

@@ -5,6 +5,7 @@
 import type { Installation } from '../input/installation.js';
 import type { Layout } from '../model/layout.js';
 import type { Shape, Xy } from './drawing.js';
+import { fittingPieces } from './fitting-pieces.js';
 import { linePieces } from './line-pieces.js';
 import { depthBetween, type LaidPiece, laidPieces, type Piece, paintOrder } from './paint-order.js';
 import { type Box, type Capsule, distance, shapeBox, unionBox } from './plane.js';
@@ -138,6 +139,7 @@ function piecesAt(
     ...linePieces(drawn, installation, layout, projection),
     ...pumpPieces(installation, layout, projection),
     ...supportPieces(layout, drawn, projection),
+    ...fittingPieces(layout, drawn, projection),
   ];
 }
 

@@ -1,14 +1,15 @@
 import type { Installation } from '../input/installation.js';
 import { EngineError } from '../issues/issue.js';
 import { type BuiltFrame, buildFrameParts } from './build-frame.js';
-import type { Layout, PlacedBend, PlacedNozzle, PlacedTee } from './layout.js';
+import type { Layout, PartPlace, PlacedBend, PlacedNozzle, PlacedTee } from './layout.js';
 import type { PlacedPart } from './place-parts.js';
+import { placedFittings } from './placed-fittings.js';
 import { placedFlangeJoints } from './placed-flange-joints.js';
 import { placedSpans } from './placed-spans.js';
 import { placedWeights } from './placed-weights.js';
 import { strokes } from './strokes.js';
 import { teeIntensification } from './tee-factors.js';
-import { add } from './vector.js';
+import { add, between } from './vector.js';
 
 /**
  * Places everything and builds the frame.
@@ -32,7 +33,21 @@ export function buildLayout(installation: Installation): Layout {
     flangeJoints: placedFlangeJoints(installation, built.placed),
     weights: placedWeights(installation, built.placed),
     strokes: strokes(installation, built.placed),
+    partPlaces: Object.fromEntries(
+      every.map((step, index) => [step.part.name, partPlace(step, every[index - 1])]),
+    ),
+    fittings: placedFittings(built.placed),
     memberInfo: built.pieces.memberInfo,
+  };
+}
+
+/** What has no length and no covering of its own, such as a vent, stands in that of the pipe before it. */
+function partPlace({ part, from, to, directionIn }: PlacedPart, before: PlacedPart | undefined): PartPlace {
+  const covering = part.covering ?? (part.kind === 'fitting' ? before?.part.covering : undefined);
+  return {
+    at: between(from.at, to.at, 0.5),
+    along: directionIn,
+    radius: part.section.outsideDiameter / 2 + (covering?.thickness ?? 0),
   };
 }
 

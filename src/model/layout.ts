@@ -5,6 +5,7 @@
 import type {
   Covering,
   ElbowPart,
+  FittingPart,
   FlangeDimensions,
   FlangePart,
   PipeSection,
@@ -135,6 +136,19 @@ export interface WeightRow {
   readonly mass: Sourced;
 }
 
+/** A drain, a vent, a tap or a start-up screen. */
+export interface PlacedFitting {
+  readonly name: string;
+  readonly fitting: FittingPart['fitting'];
+  readonly line: string;
+  readonly at: Vec3;
+  /** Direction of the pipe there, away from the pump. */
+  readonly along: Vec3;
+  /** Distance along the line from the pump's flange face [m]. */
+  readonly station: number;
+  readonly section: PipeSection;
+}
+
 /** What to draw: each piece of the line in order. */
 export type Stroke =
   | {
@@ -158,6 +172,16 @@ export type Stroke =
       readonly points: readonly [string, string];
     };
 
+/** Where a part of a line stands. */
+export interface PartPlace {
+  /** Its middle [m]. */
+  readonly at: Vec3;
+  /** Direction of travel there, unit vector. */
+  readonly along: Vec3;
+  /** Radius of its pipe with its covering [m]. */
+  readonly radius: number;
+}
+
 /** Everything placed. */
 export interface Layout {
   readonly frame: Frame;
@@ -169,6 +193,10 @@ export interface Layout {
   readonly flangeJoints: readonly PlacedFlangeJoint[];
   readonly weights: readonly WeightRow[];
   readonly strokes: readonly Stroke[];
+  /** Place of every part of the lines by its name. */
+  readonly partPlaces?: Readonly<Record<string, PartPlace>>;
+  /** Small things on the pipe; absent in a layout made by hand without them. */
+  readonly fittings?: readonly PlacedFitting[];
   /** Section and line of every member, for stresses. */
   readonly memberInfo: Readonly<
     Record<

@@ -1,5 +1,5 @@
 import type { Finding } from '../checks/finding.js';
-import { worstFirst as gravestFirst } from '../checks/index.js';
+import { worstFirst as gravestFirst, isPractice } from '../checks/index.js';
 import { sentences } from '../issues/sentences/index.js';
 import type { Sentence } from '../issues/sentences/sentence.js';
 import { citationText } from '../sources/index.js';
@@ -98,6 +98,7 @@ function startSentence(words: string | undefined): string {
 
 /** Where a finding's check is printed, or the findings as a whole where the reader's review leaves it out. */
 function checkAnchor(finding: Finding, context: ReportContext): string {
+  if (isToldApart(finding, context)) return 'practice';
   return context.reader === 'engineer' ? `check-${placeId(finding.check)}` : 'findings';
 }
 
@@ -112,20 +113,40 @@ function numberOf(finding: Finding, value: number | undefined, write: Writer, si
  * Findings from worst to best: what exceeds by how much, then what cannot be told, then what comes nearest.
  *
  * @param findings - findings in any order
- * @returns judged findings (no comparisons, nothing that does not apply), worst first; of what exceeds, distances last
+ * @returns judged findings (no comparisons, nothing that does not apply), worst first; of what exceeds, distances and practice last
  */
 export function worstFirst(findings: readonly Finding[]): readonly Finding[] {
   const judged = gravestFirst(
     findings.filter((finding) => !finding.comparison && finding.verdict !== 'does-not-apply'),
   );
   const beyond = judged.filter((finding) => finding.verdict === 'exceeds');
-  const rest = judged.filter((finding) => finding.verdict !== 'exceeds');
-  return [...beyond.filter((one) => !isDistance(one)), ...beyond.filter(isDistance), ...rest];
+  const unknown = judged.filter((finding) => finding.verdict === 'cannot-tell');
+  return [
+    ...beyond.filter((one) => !isLesser(one)),
+    ...beyond.filter(isLesser),
+    ...unknown.filter((one) => !isPractice(one)),
+    ...unknown.filter(isPractice),
+    ...judged.filter((finding) => finding.verdict === 'meets'),
+  ];
 }
 
-/** A ratio of distances is not a ratio of strength: five times too far is a lesser thing than half as strong again. */
-function isDistance(finding: Finding): boolean {
-  return finding.unit === 'm' && finding.ratio !== undefined;
+/**
+ * A ratio of distances is not a ratio of strength: five times too far is a lesser thing than half as strong again. Nor
+ * is a missing tap.
+ */
+function isLesser(finding: Finding): boolean {
+  return isPractice(finding) || (finding.unit === 'm' && finding.ratio !== undefined);
+}
+
+/**
+ * Whether a finding stands in the section on installation practice rather than among the findings.
+ *
+ * @param finding - finding
+ * @param context - reader
+ * @returns true for installation practice, for readers who have that section
+ */
+export function isToldApart(finding: Finding, { reader }: Pick<ReportContext, 'reader'>): boolean {
+  return reader !== 'commissioning' && isPractice(finding);
 }
 
 /** From this share of its limit on, something that meets is worth a fitter's reading [-]. */

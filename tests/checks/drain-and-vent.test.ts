@@ -40,7 +40,7 @@ test('a drain below and a vent above between the valves meet it', () => {
 
 test('what the casing itself has counts at the height of its ports', () => {
   const file = { ...both([], []), pump: { drain: 'yes', vent: 'yes' } };
-  expect(low(file)).toMatchObject({ verdict: 'meets', reason: { data: { by: 'the pump itself' } } });
+  expect(low(file)).toMatchObject({ verdict: 'meets', reason: { data: { by: "the casing's own drain" } } });
   expect(high(file)).toMatchObject({ verdict: 'exceeds', reason: { code: 'checks.drain-and-vent.off' } });
 });
 

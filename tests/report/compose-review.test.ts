@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { isPractice } from '../../src/checks/index.js';
 import { composeReview } from '../../src/report/compose-review.js';
 import type { Reader } from '../../src/report/context.js';
 import { reviewed } from './fixture.js';
@@ -118,15 +119,32 @@ test('the contractor reads what must be acted on, the engineer everything', () =
   const engineer = section(composeReview(whole, options), 'findings');
   const groups = engineer.groups as readonly { title: string }[];
   expect(groups.map((group) => group.title)).toEqual([
-    ...new Set(whole.findings.map((finding) => finding.title)),
+    ...new Set(whole.findings.filter((one) => !isPractice(one)).map((finding) => finding.title)),
   ]);
   const contractor = section(composeReview(whole, { ...options, reader: 'contractor' }), 'findings');
   const actions = contractor.actions as readonly { verdict: string; comparison: boolean }[];
   const open = whole.findings.filter(
-    (one) => !one.comparison && ['exceeds', 'cannot-tell'].includes(one.verdict),
+    (one) => !one.comparison && !isPractice(one) && ['exceeds', 'cannot-tell'].includes(one.verdict),
   );
   expect(actions.filter((row) => row.verdict !== 'meets').length).toBe(open.length);
   expect(actions.some((row) => row.comparison || row.verdict === 'does-not-apply')).toBe(false);
+});
+
+test('installation practice stands in a section of its own: all of it for the engineer, what is open for the contractor', () => {
+  const asked = whole.findings.filter(isPractice);
+  const rows = (reader: Reader) =>
+    section(composeReview(whole, { ...options, reader }), 'practice') as {
+      rows: readonly { verdict: string; at: string }[];
+      scope: readonly unknown[];
+    };
+  const scope = asked.filter(({ check }) => check === 'within-scope');
+  expect(rows('engineer').rows.length).toBe(asked.length - scope.length);
+  expect(rows('engineer').scope.length).toBe(scope.filter(({ verdict }) => verdict !== 'meets').length);
+  const open = asked.filter(
+    ({ check, verdict }) => check !== 'within-scope' && ['exceeds', 'cannot-tell'].includes(verdict),
+  );
+  expect(rows('contractor').rows.map(({ at }) => at)).toEqual(open.map(({ at }) => at));
+  expect(open.length).toBeGreaterThan(0);
 });
 
 test('every finding beyond its limit or untold has a comment to paste', () => {

@@ -1,8 +1,10 @@
 /** What good installation practice asks about: small things on the pipe, what the pump is fitted with, what it is for. */
 import { z } from 'zod';
+import { nearMiss } from '../near-miss.js';
 import { field, map, oneOf, refuse, text } from './field.js';
 import { pipeSize } from './labels.js';
 import { quantity } from './quantity.js';
+import { ratio } from './ratio.js';
 
 /** Words for something that is there or is not. */
 const YES_OR_NO = ['yes', 'no'] as const;
@@ -34,7 +36,9 @@ export function inScope<const Words extends readonly [string, ...string[]]>(
     .transform((found, context): Words[number] => {
       const code = Object.hasOwn(outside, found) ? outside[found] : undefined;
       if (code !== undefined) return refuse(context, code, { found });
-      return words.find((word) => word === found) ?? refuse(context, 'input.not-one-of', { found, words });
+      const nearest = nearMiss(found, words);
+      const data = { found: `"${found}"`, words, ...(nearest !== undefined && { nearest }) };
+      return words.find((word) => word === found) ?? refuse(context, 'input.not-one-of', data);
     });
 }
 
@@ -92,7 +96,7 @@ export const pumpPractice = {
 
 /** What the motor may do. */
 export const motorPractice = {
-  'service-factor': field(z.number().min(1).max(2), 'Service factor on the nameplate', 1.15).optional(),
+  'service-factor': field(ratio({ least: 1, most: 2 }), 'Service factor on the nameplate', 1.15).optional(),
   'shaft-down': yesOrNo('Whether the maker lets the motor stand with its shaft down'),
 };
 

@@ -111,7 +111,8 @@ export const practiceCheckSentences = {
 
   'checks.straight-run.exceeds': (data) => ({
     message: `little straight pipe stands between the pump and ${by(data)} (${String(data.disturbs)})`,
-    wanted: 'lengthen it, or fit a straightener or a suction diffuser',
+    wanted:
+      'lengthen it, or fit a straightener or a suction diffuser; five diameters are customary, and the pump standard has a table by fitting',
     hint: "the pump's maker decides what this impeller bears",
   }),
   'checks.straight-run.by': (data) => ({
@@ -136,7 +137,7 @@ export const practiceCheckSentences = {
 
   'checks.check-valve-distance.exceeds': (data) => ({
     message: `${at(data)} stands nearer to the pump than these rules in use, in diameters: ${String(data.missed)}`,
-    wanted: "a comparison only; ask the valve's maker for its own distance, and listen when the pump stops",
+    wanted: "ask the valve's maker for its own distance, and listen when the pump stops",
   }),
   'checks.check-valve-distance.kept': (data) => ({
     message: `its distance keeps these rules in use, in diameters: ${String(data.kept)}`,
@@ -202,7 +203,7 @@ export const practiceCheckSentences = {
 
   'checks.connector-needed.exceeds': (data) => ({
     message: `${by(data)} stands at a pump that hangs in its pipe, where nothing moves against anything`,
-    wanted: 'a comparison only; leave it out unless the maker or the acoustician asks for it',
+    wanted: 'leave it out unless the maker or the acoustician asks for it',
     hint: 'a connector passes the thrust of the pressure to the supports and is the first thing to burst',
   }),
   'checks.connector-needed.behind': (data) => ({
@@ -215,7 +216,7 @@ export const practiceCheckSentences = {
 
   'checks.isolation-bridged.exceeds': (data) => ({
     message: `${by(data)} is rigid and stands between the pump and the first spring or connector of the ${at(data)}`,
-    wanted: 'a comparison only; a spring in its place keeps the vibration out of the building',
+    wanted: 'put a spring in its place where the building has to be quiet',
   }),
   'checks.isolation-bridged.nothing': (data) => ({
     message: `no support of the ${at(data)} carries weight`,

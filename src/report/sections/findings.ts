@@ -1,7 +1,7 @@
 import type { Finding } from '../../checks/finding.js';
 import { citationText } from '../../sources/index.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow, isWorthReading, worstFirst } from '../finding-row.js';
+import { findingRow, isToldApart, isWorthReading, worstFirst } from '../finding-row.js';
 
 /**
  * For the engineer every finding, by check in the order the checks ran; for others what has to be acted on.
@@ -11,13 +11,14 @@ import { findingRow, isWorthReading, worstFirst } from '../finding-row.js';
  */
 export function findings(context: ReportContext) {
   const full = context.reader === 'engineer';
-  const checks = full ? [...new Set(context.findings.map((finding) => finding.check))] : [];
-  const actions = full ? [] : worstFirst(context.findings).filter(isWorthReading);
+  const told = context.findings.filter((finding) => !isToldApart(finding, context));
+  const checks = full ? [...new Set(told.map((finding) => finding.check))] : [];
+  const actions = full ? [] : worstFirst(told).filter(isWorthReading);
   return {
     full,
     groups: checks.map((check) =>
       group(
-        context.findings.filter((finding) => finding.check === check),
+        told.filter((finding) => finding.check === check),
         context,
       ),
     ),
@@ -27,8 +28,9 @@ export function findings(context: ReportContext) {
       isOpen: finding.verdict !== 'meets',
     })),
     hasActions: actions.length > 0,
-    leftOut: String(context.findings.length - actions.length),
-    hasLeftOut: context.findings.length > actions.length,
+    leftOut: String(told.length - actions.length),
+    hasLeftOut: told.length > actions.length,
+    hasPractice: told.length < context.findings.length,
   } satisfies View;
 }
 

@@ -2,6 +2,7 @@ import type { Sourced } from '../../input/installation.js';
 import type { Dimension } from '../../units/index.js';
 import type { ReportContext, View } from '../context.js';
 import { originMark, sourcedMark, textMark } from '../origin-mark.js';
+import { practiceInputs } from '../practice-inputs.js';
 import { walkRows } from '../walk-rows.js';
 
 /**
@@ -85,6 +86,7 @@ export function inputs(context: ReportContext) {
     pipes: pipeRows(context),
     materials: materialRows(context),
     strainFrom: write.quantity(STRAIN_FROM, 'temperature'),
+    practice: practiceInputs(context),
     walks: walkRows(context),
     lengthUnit: write.unit('length'),
     points: Object.entries(layout.frame.points).map(([name, at]) => ({

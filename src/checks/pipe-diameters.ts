@@ -1,10 +1,10 @@
-/** The straight pipe before the suction port, and what ends it. */
+/** Distances along the pipe that are counted in diameters: straight pipe before the suction, pump to check valve. */
 import { nominalInches } from '../catalog/index.js';
 import type { ElbowPart, Part } from '../input/installation.js';
 import type { PlacedPart } from '../model/place-parts.js';
 import { cross, dot, norm } from '../model/vector.js';
 import type { Subject } from './finding.js';
-import { courseOf, type Side } from './line-course.js';
+import { courseOf, isCheckValve, type Side } from './line-course.js';
 
 const METRES_PER_INCH = 0.0254;
 /** Within so many diameters a second elbow adds to the swirl of the first [-]. */
@@ -103,4 +103,26 @@ function isOutOfPlane(first: PlacedPart, one: ElbowPart, second: PlacedPart, two
   const planes = [cross(first.directionIn, one.turn), cross(second.directionIn, two.turn)] as const;
   const sizes = norm(planes[0]) * norm(planes[1]);
   return Math.abs(dot(planes[0], planes[1])) < sizes * (1 - SAME_PLANE);
+}
+
+/** How far a check valve on the discharge stands from the pump. */
+export interface CheckValveDistance {
+  readonly name: string;
+  /** From the face of the port to its near end [m]. */
+  readonly distance: number;
+  /** Nominal size of the port [m]. */
+  readonly diameter: number;
+}
+
+/**
+ * The check valves on the discharge with their distances.
+ *
+ * @param subject - installation and layout
+ * @returns valves in walking order
+ */
+export function checkValveDistances(subject: Subject): readonly CheckValveDistance[] {
+  const diameter = portDiameter(subject, 'discharge');
+  return courseOf(subject, 'discharge')
+    .filter(({ part }) => isCheckValve(part))
+    .map(({ part, start }) => ({ name: part.name, distance: start, diameter }));
 }

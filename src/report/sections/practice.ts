@@ -1,0 +1,72 @@
+import type { Finding } from '../../checks/finding.js';
+import { practiceChecks } from '../../checks/index.js';
+import { checkValveDistances, suctionRun } from '../../checks/pipe-diameters.js';
+import { citationText } from '../../sources/index.js';
+import type { ReportContext, View } from '../context.js';
+import { findingRow } from '../finding-row.js';
+
+/**
+ * Installation practice: for the engineer every question that was asked, for others what exceeds or cannot be told;
+ * what is not judged stands first.
+ *
+ * @param context - findings, installation and writer
+ * @returns rows by check
+ */
+export function practice(context: ReportContext) {
+  const full = context.reader === 'engineer';
+  const scope = context.findings.filter(({ check, verdict }) => check === SCOPE && verdict !== 'meets');
+  const rows = practiceChecks
+    .filter(({ id }) => id !== SCOPE)
+    .flatMap(({ id }) => context.findings.filter(({ check }) => check === id))
+    .filter((finding) => full || isOpen(finding))
+    .map((finding) => practiceRow(finding, context));
+  return {
+    full,
+    rows,
+    hasRows: rows.length > 0,
+    scope: scope.map((finding) => findingRow(finding, context)),
+    hasScope: scope.length > 0,
+    bases: full ? basesOf(context) : [],
+  } satisfies View;
+}
+
+/** The check that says what the review is meant for. */
+const SCOPE = 'within-scope';
+
+function isOpen({ verdict }: Finding): boolean {
+  return verdict === 'exceeds' || verdict === 'cannot-tell';
+}
+
+function practiceRow(finding: Finding, context: ReportContext) {
+  const row = findingRow(finding, context);
+  return {
+    ...row,
+    found: foundText(finding, context),
+    isMarked: row.exceeds && !row.comparison,
+    hasTodo: row.todo !== '' && isOpen(finding),
+  };
+}
+
+/** What was found, lengths of straight pipe also in diameters D; a limit behind it where there is one. */
+function foundText(finding: Finding, context: ReportContext): string {
+  const { write } = context;
+  const row = findingRow(finding, context);
+  if (finding.demand === undefined) return '–';
+  const diameter = diameterOf(finding, context);
+  if (diameter !== undefined)
+    return `${write.distance(finding.demand)}, ${write.plain(finding.demand / diameter, 2)} D`;
+  return finding.limit === undefined ? row.demand : `${row.demand}, limit ${row.limit}`;
+}
+
+function diameterOf({ check, at }: Finding, { subject }: ReportContext): number | undefined {
+  if (check === 'straight-run') return suctionRun(subject)?.diameter;
+  if (check !== 'check-valve-distance') return undefined;
+  return checkValveDistances(subject).find(({ name }) => name === at)?.diameter;
+}
+
+function basesOf({ findings }: ReportContext): readonly View[] {
+  return practiceChecks.map(({ id, title, basis }) => {
+    const found = findings.filter(({ check }) => check === id).map((finding) => citationText(finding.basis));
+    return { title, basis: [...new Set([...found, ...basis.map(citationText)])].join('; ') };
+  });
+}
