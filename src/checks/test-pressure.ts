@@ -42,7 +42,7 @@ export const testPressure = defineCheck<TestPlace>({
 /** Every described flange once: a flange between two joints stands in both. */
 function describedSides(subject: Subject): readonly FlangeSide[] {
   const sides = describedJoints(subject).flatMap((joint) => joint.sides.filter(isDescribed));
-  return [...new Map(sides.map((side) => [side.owner, side])).values()];
+  return [...new Map(sides.map((side) => [`${side.owner} ${side.dimensions?.nps}`, side])).values()];
 }
 
 function leastPressure({ installation }: Subject): Reading {

@@ -220,6 +220,14 @@ export interface FlangeDimensions {
   readonly ratingCitation?: Citation;
 }
 
+/** A flange that belongs to a body: a pump, a valve, a suction diffuser. */
+export interface BodyFlange extends FlangeDimensions {
+  readonly standard: 'B16.5' | 'B16.1' | 'own';
+  readonly class: string;
+  readonly face: 'raised' | 'flat' | 'unknown';
+  readonly material: 'cast iron' | 'ductile iron' | 'steel' | 'unknown';
+}
+
 /** Something heavy and stiff in the line: valve, strainer, suction diffuser, instrument. */
 export interface ValvePart extends PartBase {
   readonly kind: 'valve';
@@ -229,6 +237,8 @@ export interface ValvePart extends PartBase {
   /** Centre of gravity from the middle of the valve [m]; operator up by default is an assumption. */
   readonly offset: Vec3;
   readonly ends: 'flanged' | 'between flanges' | 'welded' | 'grooved' | 'threaded';
+  /** Its flanges, alike at both ends, where its ends are flanged and its class says what they are. */
+  readonly flange?: BodyFlange;
   /** Liquid held [m³]. */
   readonly contents: Sourced;
   /** Whether it can be shut tight, where the file says so; otherwise its kind tells. */
@@ -242,6 +252,8 @@ export interface DiffuserPart extends PartBase {
   readonly to: PipeSection;
   /** From the pump-side face to the corner, and from the corner to the pipe-side face [m]. */
   readonly pumpLeg: Sourced;
+  /** Its flanges towards the pump and towards the pipe, where the file describes them. */
+  readonly flanges?: { readonly pump: BodyFlange; readonly pipe: BodyFlange };
   readonly pipeLeg: Sourced;
   readonly mass: Sourced;
   readonly contents: Sourced;
@@ -384,12 +396,7 @@ export interface Port {
   readonly position: Vec3;
   /** Outward unit vector. */
   readonly facing: Vec3;
-  readonly flange: FlangeDimensions & {
-    readonly standard: 'B16.5' | 'B16.1' | 'own';
-    readonly class: string;
-    readonly face: 'raised' | 'flat' | 'unknown';
-    readonly material: 'cast iron' | 'ductile iron' | 'steel' | 'unknown';
-  };
+  readonly flange: BodyFlange;
 }
 
 /** Loads allowed on one nozzle [N, N·m]; only given entries are judged. Axial is along the nozzle. */

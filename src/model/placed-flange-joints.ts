@@ -1,4 +1,4 @@
-import type { Installation, Part } from '../input/installation.js';
+import type { BodyFlange, Installation, Part } from '../input/installation.js';
 import type { FlangeSide, PlacedFlangeJoint } from './layout.js';
 import type { PlacedPart } from './place-parts.js';
 
@@ -44,18 +44,16 @@ function pumpSide(installation: Installation, step: PlacedPart): FlangeSide | un
         ? 'discharge'
         : undefined;
   if (which === undefined) return undefined;
-  const { flange } = installation.pump.ports[which];
-  return {
-    owner: `pump ${which}`,
-    standard: flange.standard,
-    class: flange.class,
-    face: flange.face,
-    material: flange.material,
-    dimensions: flange,
-  };
+  return bodySide(`pump ${which}`, installation.pump.ports[which].flange);
 }
 
-function ownFlange(step: PlacedPart): FlangeSide | undefined {
+function bodySide(owner: string, flange: BodyFlange): FlangeSide {
+  const { standard, class: pressureClass, face, material } = flange;
+  return { owner, standard, class: pressureClass, face, material, dimensions: flange };
+}
+
+/** Flange of a part at the end nearer the pump, or at the far one. */
+function ownFlange(step: PlacedPart, end: 'near' | 'far'): FlangeSide | undefined {
   const { part } = step;
   if (part.kind === 'flange') {
     // A flange part of the pipe is steel unless it follows the iron flange standard.
@@ -76,13 +74,20 @@ function ownFlange(step: PlacedPart): FlangeSide | undefined {
     part.kind === 'suction-diffuser' ||
     (part.kind === 'flexible-connector' && part.connector !== 'metal bellows');
   if (!flanged) return undefined;
+  const described =
+    part.kind === 'valve'
+      ? part.flange
+      : part.kind === 'suction-diffuser'
+        ? part.flanges?.[end === 'near' ? 'pump' : 'pipe']
+        : undefined;
+  if (described !== undefined) return bodySide(part.name, described);
   return { owner: part.name, standard: 'unknown', class: 'unknown', face: 'unknown', material: 'unknown' };
 }
 
 /** The face a part turns to what follows it: a flange shows its face only when pipe came before it. */
 function farFace(step: PlacedPart): FlangeSide | undefined {
   if (step.part.kind === 'valve' && step.part.ends === 'between flanges') return undefined;
-  return ownFlange(step);
+  return ownFlange(step, 'far');
 }
 
 function nearFace(
@@ -92,10 +97,10 @@ function nearFace(
 ): FlangeSide | undefined {
   // Two flange parts in a row meet face to face; a flange after another part that is no flange is welded to it.
   if (step.part.kind === 'valve' && step.part.ends === 'between flanges') {
-    return next === undefined ? undefined : ownFlange(next);
+    return next === undefined ? undefined : ownFlange(next, 'near');
   }
   if (before?.part.kind === 'valve' && before.part.ends === 'between flanges') return undefined;
-  return ownFlange(step);
+  return ownFlange(step, 'near');
 }
 
 function makeJoint(

@@ -4,6 +4,7 @@ import { pathText } from '../draft.js';
 import type { DiffuserPart, Sourced, ValvePart, WeightPart } from '../installation.js';
 import { isParallel } from '../vectors.js';
 import { catalogued, computed, given, hole, nearest, offsetVector, practice } from './reading.js';
+import { resolveBodyFlange, valveFlange } from './resolve-body-flange.js';
 import { diffuserPractice, valvePractice } from './resolve-practice.js';
 import { attached } from './resolve-support.js';
 import { partBase, type Step, type Stepped } from './walking.js';
@@ -36,6 +37,7 @@ export function resolveValve(step: Step<'valve'>): Stepped {
       effect: 'An operator to one side adds moment',
     });
   }
+  const ends = file.ends ?? listed?.ends ?? endsByNeighbours(step, name);
   const part: ValvePart = {
     kind: 'valve',
     ...partBase(name, pathText(path), pipe),
@@ -48,7 +50,8 @@ export function resolveValve(step: Step<'valve'>): Stepped {
           : hole
         : given(file.weight, [...path, 'weight'], file.known),
     offset: centre ? offsetVector(centre) : [0, 0, 0],
-    ends: file.ends ?? listed?.ends ?? endsByNeighbours(step, name),
+    ends,
+    ...valveFlange(step, ends, listed),
     contents: contentsOf(
       step,
       length,
@@ -129,6 +132,7 @@ export function resolveDiffuser(step: Step<'suction-diffuser'>): Stepped {
     ...partBase(walking.name('suction diffuser'), pathText(path), pipe),
     turn: file.turn,
     to: to.section,
+    ...diffuserFlanges(step, to),
     pumpLeg: given(file['pump-leg'], [...path, 'pump-leg']),
     pipeLeg: given(file['pipe-leg'], [...path, 'pipe-leg']),
     mass: given(file.weight, [...path, 'weight'], file.known),
@@ -137,6 +141,18 @@ export function resolveDiffuser(step: Step<'suction-diffuser'>): Stepped {
     ...attached(file.support, { walking, path, travel, pipe }),
   };
   return { part, travel: straight ? travel : file.turn, pipe: to };
+}
+
+/** Both flanges of a suction diffuser are of one standard and class, each of the size of its side. */
+function diffuserFlanges(
+  { walking, path, pipe, file }: Step<'suction-diffuser'>,
+  to: Step<'suction-diffuser'>['pipe'],
+): Pick<DiffuserPart, 'flanges'> {
+  const { flange } = file;
+  if (flange === undefined) return {};
+  const of = (side: Step<'suction-diffuser'>['pipe']) =>
+    resolveBodyFlange(walking.reading, flange, side.section.nps ?? '', [...path, 'flange']);
+  return { flanges: { pump: of(pipe), pipe: of(to) } };
 }
 
 /**

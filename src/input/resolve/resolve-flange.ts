@@ -2,6 +2,7 @@ import { boltSetMass, findFlange, flangeClasses, flangeRating, flangeSizes } fro
 import { type Path, pathText } from '../draft.js';
 import type { FlangeDimensions, FlangePart, Sourced } from '../installation.js';
 import { catalogued, given, hole, nearest, practice } from './reading.js';
+import { givenRating } from './resolve-body-flange.js';
 import { partBase, type Step, type Stepped } from './walking.js';
 
 type Standard = FlangePart['standard'];
@@ -50,6 +51,7 @@ export function resolveFlange(step: Step<'flange'>): Stepped {
     joint: {
       ...jointOf(step, joint?.joint ?? { nps: nps === '' ? pipe.section.name : nps }),
       ...ratingOf(step, standard),
+      ...givenRating(walking.reading, file.rating, [...path, 'rating']),
     },
   };
   return { part };

@@ -1,8 +1,8 @@
-import { findFlange, flangeClasses, flangeRating } from '../../catalog/index.js';
 import type { Path } from '../draft.js';
 import type { Port, Pump, Sourced, Vec3 } from '../installation.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { assumed, given, nearest, offsetVector, practice, type Reading } from './reading.js';
+import { assumed, given, offsetVector, practice, type Reading } from './reading.js';
+import { resolveBodyFlange } from './resolve-body-flange.js';
 import type { MaterialFinder } from './resolve-materials.js';
 import { resolveMotor } from './resolve-motor.js';
 import { pumpPractice } from './resolve-practice.js';
@@ -112,42 +112,7 @@ function resolvePort(reading: Reading, which: 'suction' | 'discharge', port: Fil
     nps: port.size,
     position,
     facing: port.facing,
-    flange: resolvePortFlange(reading, port, [...path, 'flange']),
-  };
-}
-
-function resolvePortFlange(reading: Reading, port: FilePort, path: Path): Port['flange'] {
-  const { standard, face } = port.flange;
-  const pressureClass = port.flange.class;
-  const material = port.flange.material ?? (standard === 'B16.1' ? 'cast iron' : 'unknown');
-  const listed =
-    standard === 'own'
-      ? undefined
-      : findFlange({ standard, class: pressureClass, nps: port.size, type: 'integral' });
-  if (standard !== 'own' && !listed) {
-    if (!flangeClasses(standard).includes(pressureClass))
-      reading.report('input.unknown-class', [...path, 'class'], {
-        ...nearest(pressureClass, flangeClasses(standard)),
-        standard,
-      });
-    else
-      reading.report('input.flange-not-listed', [...path, 'class'], {
-        found: `${standard} class ${pressureClass}`,
-        size: port.size,
-      });
-  }
-  const group = material === 'cast iron' ? 'A126-B' : material === 'steel' ? '1.1' : undefined;
-  const rating =
-    group === undefined
-      ? undefined
-      : flangeRating({ standard, class: pressureClass, materialGroup: group, nps: port.size });
-  return {
-    ...(listed?.joint ?? { nps: port.size }),
-    ...(rating && { rating: rating.pairs, ratingCitation: rating.citation }),
-    standard,
-    class: pressureClass,
-    face: face ?? 'unknown',
-    material,
+    flange: resolveBodyFlange(reading, port.flange, port.size, [...path, 'flange']),
   };
 }
 

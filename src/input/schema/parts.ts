@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { bodyFlange, flangeFace, flangeMaterial, flangeRating } from './body-flange.js';
 import { end } from './end.js';
 import { field, map, oneOf, text } from './field.js';
 import { connector, coupling } from './joints.js';
@@ -41,6 +42,7 @@ const flange = map({
   bolt: field(text(), 'Own size of bolts', '3/4').optional(),
   'raised-face': length('Own diameter of the raised face', '8-1/2 in').optional(),
   'gasket-diameter': length('Diameter on which the gasket load acts', '7-3/4 in').optional(),
+  rating: flangeRating.optional(),
 });
 
 const valve = map({
@@ -57,6 +59,9 @@ const valve = map({
     'How its ends are made',
     'flanged',
   ).optional(),
+  face: flangeFace.optional(),
+  material: flangeMaterial.optional(),
+  rating: flangeRating.optional(),
   shuts: yesOrNo('Whether it can be shut tight, where its kind does not say so'),
 });
 
@@ -85,6 +90,7 @@ const diffuser = map({
   weight: weight('Its weight', '210 lb'),
   known: known.optional(),
   contents,
+  flange: field(bodyFlange, 'Its two flanges', { standard: 'B16.1', class: 125, face: 'flat' }).optional(),
   ...diffuserPractice,
   support,
 });

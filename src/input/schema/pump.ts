@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { bodyFlange } from './body-flange.js';
 import { dimensions } from './dimensions.js';
 import { field, map, oneOf, text } from './field.js';
 import { levelDirection, pipeSize } from './labels.js';
@@ -11,17 +12,6 @@ import { known, weight } from './weight.js';
 const length = (what: string, example: string) => field(quantity('length', 'positive'), what, example);
 const distance = (what: string, example: string) => field(quantity('length'), what, example);
 
-const portFlange = map({
-  standard: field(oneOf(['B16.5', 'B16.1', 'own']), 'Standard of the flange', 'B16.1'),
-  class: field(text(), 'Pressure class', 125),
-  face: field(oneOf(['raised', 'flat', 'unknown']), 'Facing of the flange', 'flat').optional(),
-  material: field(
-    oneOf(['cast iron', 'ductile iron', 'steel', 'unknown']),
-    'Material of the flange',
-    'cast iron',
-  ).optional(),
-});
-
 const port = map({
   size: field(pipeSize(), 'Nominal size of the port', '6 in'),
   facing: field(levelDirection(), 'Direction the port faces, away from the pump', 'south'),
@@ -31,7 +21,7 @@ const port = map({
     east: '2 in',
     north: '-16 in',
   }).optional(),
-  flange: field(portFlange, 'Flange of the port', { standard: 'B16.1', class: 125, face: 'flat' }),
+  flange: field(bodyFlange, 'Flange of the port', { standard: 'B16.1', class: 125, face: 'flat' }),
 });
 
 const springs = map({

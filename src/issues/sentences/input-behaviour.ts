@@ -61,6 +61,21 @@ export const inputBehaviourSentences = {
       wanted: 'a source only beside a coefficient',
       example: '',
     }),
+  'input.not-flanged': (data) =>
+    tell(data, `${say(data, 'key')} speaks of a flange, and the ends are ${say(data, 'ends')}`, {
+      wanted: `ends: flanged, or no ${say(data, 'key')}`,
+      example: '',
+    }),
+  'input.rating-not-rising': (data) =>
+    tell(
+      data,
+      `${say(data, 'found')} does not follow ${say(data, 'before')}: a rating rises in temperature`,
+      {
+        wanted: 'the rows from the lowest temperature to the highest, each once',
+        example:
+          'rating: [{temperature: 150 degF, pressure: 250 psi}, {temperature: 200 degF, pressure: 235 psi}]',
+      },
+    ),
   'input.occasional-over-code': (data) =>
     tell(data, `a factor of ${say(data, 'found')} is more than ${say(data, 'code')} allows`, {
       wanted: `at most ${say(data, 'most')}`,
