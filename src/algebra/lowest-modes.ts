@@ -65,7 +65,9 @@ const BETWEEN_LOOKS = 5;
 /** Remainder of a pair over its value under which it has settled [-]. */
 const SETTLED = 1e-10;
 /** What is left of a vector after taking out all found ones, under which nothing is left but rounding [-]. */
-const NOTHING_LEFT = 1e-8;
+const NOTHING_LEFT = 1e-10;
+/** What a step adds over the largest before, under which the space is spent [-]. */
+const SPENT = 1e-12;
 
 function oneStart(
   factor: ProfileFactor,
@@ -89,12 +91,17 @@ function oneStart(
       });
     }
   };
-  let next = solveProfile(factor, multiplyProfile(mass, noise(factor.size, start)));
-  const before = sizeOf(next, multiplyProfile(mass, next));
+  // Judged before K⁻¹ makes light vibrations small beside heavy ones.
+  const first = noise(factor.size, start);
+  const before = sizeOf(first, multiplyProfile(mass, first));
+  square(first);
+  let image = multiplyProfile(mass, first);
+  if (!(sizeOf(first, image) > NOTHING_LEFT * before)) return { pairs: [], rounds: 0 };
+  let next = solveProfile(factor, image);
   square(next);
-  let image = multiplyProfile(mass, next);
+  image = multiplyProfile(mass, next);
   let size = sizeOf(next, image);
-  if (!(size > NOTHING_LEFT * before)) return { pairs: [], rounds: 1 };
+  let largest = 0;
   for (let step = 1; step <= STEPS; step++) {
     const unit = next.map((part) => part / size);
     const unitImage = image.map((part) => part / size);
@@ -106,9 +113,10 @@ function oneStart(
     image = multiplyProfile(mass, next);
     size = sizeOf(next, image);
     alphas.push(alpha);
-    const isSpent = !(size > NOTHING_LEFT * alphas[0]!) || step === factor.size;
+    largest = Math.max(largest, alpha);
+    const isSpent = !(size > SPENT * largest) || step === factor.size;
     if (isSpent || step % BETWEEN_LOOKS === 0) {
-      const settled = settledPairs(alphas, betas, isSpent ? 0 : size);
+      const settled = settledPairs(alphas, betas, step === factor.size ? 0 : size);
       if (isSpent || isEnough(settled.map(({ value }) => value))) {
         return {
           pairs: settled.map(({ value, mix }) => ({

@@ -1,6 +1,6 @@
-import { movedMovement } from '../mechanics/index.js';
+import { movedMovement, rimMovement } from '../mechanics/index.js';
 import { MOTOR_SEAT } from '../model/pump-body.js';
-import { norm, subtract } from '../model/vector.js';
+import { subtract } from '../model/vector.js';
 import type { Citation } from '../sources/index.js';
 import { citationOf } from './citation-of.js';
 import { solvedConditions } from './conditions.js';
@@ -11,6 +11,8 @@ const LIMIT: Citation = { source: 'input', clause: 'limits.start-movement', conf
 
 /**
  * The top of the motor stays within the movement the file allows while the motor starts or is switched off.
+ *
+ * Measured at the rim of the motor: sway of the top and turn about the shaft together.
  *
  * Why: the set twists against its pipes while the rotor gains speed. The top of the motor goes farthest, and what is
  * fastened to it, conduit, guard, gauge lines, has to follow. No publication sets a limit.
@@ -48,7 +50,7 @@ export interface StartMovement {
 }
 
 /**
- * Movement of the motor top while starting, in either sense of the twist by the dynamic factor with supports as they
+ * Movement of the motor top at its rim while starting, in either sense of the twist by the dynamic factor with supports as they
  * act, and by time history on the modes where the inertia is bounded.
  *
  * @param subject - solved conditions and start
@@ -65,13 +67,16 @@ export function startMovements(subject: Subject): readonly StartMovement[] {
   const solved = solvedConditions(subject);
   const topIn = (name: string) => {
     const seat = solved.find((condition) => condition.name === name)?.solved.movements[MOTOR_SEAT];
-    return seat && movedMovement(seat, arm).translation;
+    return seat && movedMovement(seat, arm);
   };
   const running = topIn('running');
   const byFactor = ['starting', 'starting-opposite'].flatMap((condition): readonly StartMovement[] => {
     const moved = topIn(condition);
     if (running === undefined || moved === undefined) return [];
-    return [{ condition, by: 'dynamic factor', movement: norm(subtract(moved, running)) }];
+    const sway = subtract(moved.translation, running.translation);
+    const turn = moved.rotation[2] - running.rotation[2];
+    const movement = rimMovement(sway, turn, outline.motorDiameter.value / 2);
+    return [{ condition, by: 'dynamic factor', movement }];
   });
   const histories = startUp.runs.map(({ top: moved }) => moved.byHistory);
   return histories.length === 0

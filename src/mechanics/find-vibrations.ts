@@ -5,6 +5,8 @@ import { refineFrame } from './refine-frame.js';
 /** How many are found at least, and at most where more lie near an exciting frequency [-]. */
 const FEWEST = 10;
 const MOST = 40;
+/** How often pipes are cut finer at most [-]. */
+const ROUNDS = 4;
 
 /** Vibrations of an installation, and the small movements they belong to. */
 export interface FoundVibrations {
@@ -24,7 +26,14 @@ export interface FoundVibrations {
  * @source beam-theory
  */
 export function findVibrations(frame: Frame, condition: FrameCondition, above: number): FoundVibrations {
-  const movements = smallMovements(refineFrame(frame, condition, above), condition);
-  const count = Math.min(MOST, Math.max(FEWEST, movements.countBelow(above) + 1));
-  return { frequencies: movements.vibrations(count), movements };
+  let reach = above;
+  for (let round = 1; ; round++) {
+    const movements = smallMovements(refineFrame(frame, condition, reach), condition);
+    const count = Math.min(MOST, Math.max(FEWEST, movements.countBelow(above) + 1));
+    const frequencies = movements.vibrations(count);
+    const tenth = frequencies.modes[FEWEST - 1]?.frequency ?? 2 * reach;
+    // The ten are as fine as the pipes are cut for them.
+    if (tenth <= reach || round === ROUNDS) return { frequencies, movements };
+    reach = tenth;
+  }
 }

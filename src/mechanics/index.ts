@@ -93,5 +93,11 @@ export {
 export { type RaisingEffect, raisingEffects } from './support-setting.js';
 export { memberStrain, thermalStrain } from './thermal-strain.js';
 export { memberCompliance, tubeSection } from './tube-section.js';
-export { type TopMovement, type TwistedSet, type TwistingMode, twistedSet } from './twisted-set.js';
+export {
+  rimMovement,
+  type TopMovement,
+  type TwistedSet,
+  type TwistingMode,
+  twistedSet,
+} from './twisted-set.js';
 export { wrenchOnBody } from './wrench-on-body.js';

@@ -29,7 +29,7 @@ export interface StartRun {
   readonly atSpeed: number;
   /** Dynamic factor, the largest of the modes that twist the set [-]. */
   readonly factor: number;
-  /** Movement of the motor top by time history on all modes, and by the factor [m]. */
+  /** Movement of the motor top at its rim by time history on all modes, and by the factor [m]. */
   readonly top: TopMovement;
 }
 
@@ -55,7 +55,7 @@ export interface WorkedStart {
   readonly twist: number;
   readonly governs: 'start' | 'stop';
   readonly twisting: readonly TwistingMode[];
-  /** Movement of the motor top under the twist of the conditions, small movements about running [m]. */
+  /** Movement of the motor top at its rim under the twist of the conditions, small movements about running [m]. */
   readonly topMovement: number;
 }
 
@@ -107,7 +107,7 @@ const STARTS_THAT_FAIL = [
 function workedStart(asked: StartCase, found: FoundVibrations): WorkedStart {
   const set = startingSet(asked);
   const bound = twistBound(set);
-  const twisted = twistedSet(found, asked.top);
+  const twisted = twistedSet(found, asked);
   const step = stepFactor(asked.damping);
   const runs = inertiasOf(asked).map((inertia) => oneRun(asked, set, inertia, twisted));
   const worst = runs.reduce<StartRun | undefined>(

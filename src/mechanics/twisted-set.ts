@@ -22,9 +22,13 @@ export interface TwistedSet {
   readonly modes: readonly TwistingMode[];
   /** All modes with what they do to the motor top. */
   readonly loaded: readonly LoadedMode[];
-  /** Movement of the motor top under 1 N·m put on slowly, east, north, up [m/(N·m)]. */
+  /** Sway of the motor top on the shaft axis under 1 N·m put on slowly, east, north, up [m/(N·m)]. */
   readonly unitTop: Vec3;
-  /** Its size [m/(N·m)]. */
+  /** Turn of the set under 1 N·m [rad/(N·m)]. */
+  readonly unitTurn: number;
+  /** From the shaft axis to the rim of the motor [m]. */
+  readonly radius: number;
+  /** Movement of the rim: sway and turn together [m/(N·m)]. */
   readonly topUnderUnit: number;
 }
 
@@ -34,11 +38,15 @@ export interface TwistedSet {
  *     share = p² / (ω² θ),  p turn of the set in the mode of unit modal mass, θ turn under 1 N·m
  *
  * @param found - vibrations and small movements of a frame with a point `motor seat`
- * @param top - top of the motor [m]
+ * @param motor - top of the motor on the shaft axis, and its radius [m]
  * @returns modes and movement under a unit moment
  * @source dynamics
  */
-export function twistedSet(found: FoundVibrations, top: Vec3): TwistedSet {
+export function twistedSet(
+  found: FoundVibrations,
+  motor: { readonly top: Vec3; readonly radius: number },
+): TwistedSet {
+  const { top, radius } = motor;
   const { frame, under } = found.movements;
   const arm = subtract(top, frame.points[MOTOR_SEAT]!);
   const atTop = (seat: Movement): Vec3 => movedMovement(seat, arm).translation;
@@ -52,7 +60,7 @@ export function twistedSet(found: FoundVibrations, top: Vec3): TwistedSet {
     return {
       frequency,
       participation: own.rotation[2] * unit,
-      outputs: { east: east * unit, north: north * unit },
+      outputs: { east: east * unit, north: north * unit, turn: own.rotation[2] * unit },
     };
   });
   const modes = loaded
@@ -62,23 +70,37 @@ export function twistedSet(found: FoundVibrations, top: Vec3): TwistedSet {
       share: turn > 0 ? participation ** 2 / ((2 * Math.PI * frequency) ** 2 * turn) : 0,
     }))
     .sort((a, b) => b.share - a.share);
-  return { modes, loaded, unitTop, topUnderUnit: Math.hypot(...unitTop) };
+  return { modes, loaded, unitTop, unitTurn: turn, radius, topUnderUnit: rimMovement(unitTop, turn, radius) };
 }
 
 /** Part of all modes' movement of the top, under which a mode is taken to follow the load without delay [-]. */
 const UNFELT = 0.002;
 
 /** Modes that move the motor top at all under a moment about the shaft. */
-function felt(loaded: readonly LoadedMode[]): readonly LoadedMode[] {
+function felt({ loaded, radius }: TwistedSet): readonly LoadedMode[] {
   const parts = loaded.map(
     ({ frequency, participation, outputs }) =>
-      (Math.abs(participation) * Math.hypot(outputs.east!, outputs.north!)) / frequency ** 2,
+      (Math.abs(participation) * rimMovement([outputs.east!, outputs.north!, 0], outputs.turn!, radius)) /
+      frequency ** 2,
   );
   const all = parts.reduce((sum, part) => sum + part, 0);
   return loaded.filter((_, i) => parts[i]! > UNFELT * all);
 }
 
-/** Movement of the motor top in one start, magnitudes. */
+/**
+ * How far the rim of a motor's top moves at most: its sway, and its turn about the shaft times the radius.
+ *
+ * @param sway - movement of the top on the shaft axis [m]
+ * @param turn - turn about the shaft [rad]
+ * @param radius - radius of the motor [m]
+ * @returns size [m]
+ * @source statics
+ */
+export function rimMovement(sway: Vec3, turn: number, radius: number): number {
+  return Math.hypot(...sway) + Math.abs(turn) * radius;
+}
+
+/** Movement of the motor top at its rim in one start, magnitudes. */
 export interface TopMovement {
   /** Under the largest twist put on slowly [m]. */
   readonly quasiStatic: number;
@@ -105,17 +127,18 @@ export function topMovement(
     readonly largest: number;
   },
 ): TopMovement {
-  const { unitTop, topUnderUnit } = twisted;
-  const loaded = felt(twisted.loaded);
+  const { unitTop, unitTurn, radius, topUnderUnit } = twisted;
+  const loaded = felt(twisted);
   const { history, dampingRatio } = start;
   const quasiStatic = topUnderUnit * start.largest;
-  const unitStatic = { east: unitTop[0], north: unitTop[1] };
+  const unitStatic = { east: unitTop[0], north: unitTop[1], turn: unitTurn };
   let byHistory = quasiStatic;
   if (loaded.length > 0) {
-    const { east, north } = modalHistory({ modes: loaded, unitStatic, history, dampingRatio }).outputs;
+    const { east, north, turn } = modalHistory({ modes: loaded, unitStatic, history, dampingRatio }).outputs;
     byHistory = 0;
     east!.values.forEach((value, sample) => {
-      byHistory = Math.max(byHistory, Math.hypot(value, north!.values[sample]!));
+      const sway: Vec3 = [value, north!.values[sample]!, 0];
+      byHistory = Math.max(byHistory, rimMovement(sway, turn!.values[sample]!, radius));
     });
   }
   return { quasiStatic, byFactor: quasiStatic * start.factor, byHistory };

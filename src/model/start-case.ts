@@ -54,6 +54,8 @@ export interface StartCase {
   readonly damping: number;
   /** Top of the motor on the shaft axis [m]. */
   readonly top: Vec3;
+  /** From there to the rim of the motor [m]. */
+  readonly radius: number;
 }
 
 /**
@@ -89,6 +91,7 @@ export function startCase(installation: Installation): StartCase {
     ...(inertia && { inertia }),
     damping: limits.damping?.value ?? 0,
     top: add(pump.position, [0, 0, pump.outline.motorTop.value]),
+    radius: pump.outline.motorDiameter.value / 2,
   };
 }
 

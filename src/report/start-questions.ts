@@ -98,6 +98,9 @@ function twistQuestions(start: WorkedStart, units: StartUnits): readonly WorkedQ
       },
     ];
   }
+  const standstill = share * motor.lockedRotor;
+  // A voltage that rises with time, or a peak underway, leaves nothing simple to print.
+  if (Math.abs(standstill - start.staticTwist) > 1e-6 * standstill) return [];
   return [
     {
       id: 'start-standstill',

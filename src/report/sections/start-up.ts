@@ -8,6 +8,8 @@ import { workedCalculation } from '../worked-calculation.js';
 
 /** Conditions of a start, in the order they are printed. */
 const STARTING = ['starting', 'starting-opposite'];
+/** How far the time history must be above the factor to be spoken of [-]. */
+const LEADS = 1.02;
 /** Twist that is nothing beside the weight of a pump [N·m]. */
 const HARDLY = 1;
 
@@ -25,6 +27,7 @@ export function startUp(context: ReportContext) {
   const runs = worked?.runs ?? [];
   return {
     full: context.reader === 'engineer',
+    measure: context.reader === 'commissioning',
     hasStart: worked !== undefined,
     fails: start?.kind === 'fails',
     failure: capital(failed?.message ?? ''),
@@ -98,7 +101,7 @@ function summary(start: WorkedStart | undefined, context: ReportContext) {
     topByFactor: write.distance(byFactor),
     topByHistory: write.distance(byHistory),
     hasHistory: byHistory !== undefined,
-    historyLeads: byHistory !== undefined && byHistory > byFactor,
+    historyLeads: byHistory !== undefined && byHistory > LEADS * byFactor,
     hasTop: found.length > 0,
     hasLimit: limit !== undefined,
     limit: write.distance(limit),
