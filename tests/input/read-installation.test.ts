@@ -105,7 +105,8 @@ test('ports stand in front of the shaft, or where they are said to stand', () =>
     material: 'cast iron',
     bolts: 8,
   });
-  expect(suction.flange.rating?.length).toBeGreaterThan(2);
+  expect(suction.flange.rating).toHaveLength(2);
+  expect(discharge.flange.rating?.length).toBeGreaterThan(2);
 });
 
 test('the base stands below the ports, on its springs', () => {
