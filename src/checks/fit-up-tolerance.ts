@@ -1,3 +1,4 @@
+import type { MisfitWay } from '../mechanics/index.js';
 import type { Citation } from '../sources/index.js';
 import { citationOf } from './citation-of.js';
 import { defineCheck, type Reading } from './define-check.js';
@@ -58,18 +59,19 @@ export const fitUpTolerance = defineCheck({
         ? []
         : [
             {
-              ...readingOf(component, loads, tolerance),
+              ...readingOf(component, loads, pulledAt(loads, tolerance), tolerance),
               limit: undefined,
               missing: 'checks.fit-up-tolerance.no-basis',
               data: { nozzle: which },
             },
           ];
     }
+    const pulled = pulledAt(loads, tolerance);
     return nozzleComponents.flatMap((component): readonly Reading[] => {
       const limit = limits.allowance[component.key];
       if (limit === undefined) return [];
       const data = { nozzle: which, component: component.label };
-      return [{ ...readingOf(component, loads, tolerance), limit, basis: limits.basis, data }];
+      return [{ ...readingOf(component, loads, pulled, tolerance), limit, basis: limits.basis, data }];
     });
   },
 });
@@ -83,14 +85,42 @@ function toleranceAt({ nozzle }: MisfitLoads, subject: Subject): Tolerance | und
   return { gap: gap.value, offset: offset.value, tilt: parallelism.value / face };
 }
 
+/** What each way adds when it is off by its tolerance, to the one side and to the other. */
+interface Pulled {
+  readonly gap: readonly NozzleAxisLoads[];
+  readonly rise: readonly NozzleAxisLoads[];
+  readonly offset: readonly NozzleAxisLoads[];
+  readonly upright: readonly NozzleAxisLoads[];
+  readonly sideways: readonly NozzleAxisLoads[];
+}
+
+function pulledAt({ added }: MisfitLoads, { gap, offset, tilt }: Tolerance): Pulled {
+  const both = (way: MisfitWay, misfit: number) => [added(way, misfit), added(way, -misfit)];
+  return {
+    gap: both('gap', gap),
+    rise: both('rise', offset),
+    offset: both('offset', offset),
+    upright: both('tilt-upright', tilt),
+    sideways: both('tilt-sideways', tilt),
+  };
+}
+
 /** One component: filled, and the most that gap, offset and tilt can add to it. */
-function readingOf(component: NozzleComponent, { filled, perUnit }: MisfitLoads, tolerance: Tolerance) {
+function readingOf(component: NozzleComponent, loads: MisfitLoads, pulled: Pulled, tolerance: Tolerance) {
   const { key, label, unit } = component;
-  const start = Math.abs(filled[key]);
-  const gap = Math.abs(perUnit.gap[key]);
-  const offset = mostOfTwo(perUnit.rise, perUnit.offset, component);
-  const tilt = mostOfTwo(perUnit['tilt-upright'], perUnit['tilt-sideways'], component);
-  const shares = [gap * tolerance.gap, offset * tolerance.offset, tilt * tolerance.tilt];
+  const start = Math.abs(loads.filled[key]);
+  const worse = (sides: readonly NozzleAxisLoads[]) =>
+    sides.reduce((most, next) => (Math.abs(next[key]) > Math.abs(most[key]) ? next : most));
+  const shares = [
+    Math.abs(worse(pulled.gap)[key]),
+    mostOfTwo(worse(pulled.rise), worse(pulled.offset), component),
+    mostOfTwo(worse(pulled.upright), worse(pulled.sideways), component),
+  ];
+  const [gap, offset, tilt] = [
+    (shares[0] ?? 0) / tolerance.gap,
+    (shares[1] ?? 0) / tolerance.offset,
+    (shares[2] ?? 0) / tolerance.tilt,
+  ];
   const perMetre = unit === 'N' ? ('N/m' as const) : ('N' as const);
   return {
     kind: 'compared' as const,

@@ -24,6 +24,8 @@ export interface MisfitLoads {
   readonly filled: NozzleAxisLoads;
   /** Per metre or radian; the resultants are those of the added loads alone. */
   readonly perUnit: Readonly<Record<MisfitWay, NozzleAxisLoads>>;
+  /** What a given misfit [m] or [rad] adds, supports letting go and taking hold as they then do. */
+  readonly added: (way: MisfitWay, misfit: number) => NozzleAxisLoads;
 }
 
 /**
@@ -39,7 +41,8 @@ export function misfitLoads(subject: Subject): readonly MisfitLoads[] {
   return closed.joints.flatMap((joint) => {
     const nozzle = subject.layout.nozzles[joint.which];
     const row = rows.find(({ condition, nozzle: at }) => condition === 'filled' && at === joint.which);
-    return row === undefined ? [] : [{ nozzle, filled: row.own, perUnit: inAxes(joint, nozzle) }];
+    const added = (way: MisfitWay, misfit: number) => nozzleAxisLoads(joint.pulled(way, misfit), nozzle);
+    return row === undefined ? [] : [{ nozzle, filled: row.own, perUnit: inAxes(joint, nozzle), added }];
   });
 }
 

@@ -3,7 +3,9 @@ import type { Frame, FrameCondition } from '../model/frame.js';
 import { type NozzleAxes, nozzleAxes } from '../model/nozzle-axes.js';
 import { scale } from '../model/vector.js';
 import { openedJoint } from './opened-joint.js';
-import { standingFrame } from './standing-frame.js';
+import { addWrench, reversedWrench } from './rigid-arm.js';
+import { type Disturbed, standingFrame } from './standing-frame.js';
+import { staysAsIs } from './stays-as-is.js';
 import { wrenchOnBody } from './wrench-on-body.js';
 
 /** One of the six ways in which two faces may miss each other. */
@@ -30,6 +32,11 @@ export interface JointClosing {
   readonly which: NozzleFace['which'];
   readonly axes: NozzleAxes;
   readonly loads: Readonly<Record<MisfitWay, ClosingLoad>>;
+  /**
+   * What pulling a given misfit shut adds to the load on the nozzle, supports letting go and taking hold as they then do
+   * [N], [N·m]; the misfit in [m] or [rad].
+   */
+  readonly pulled: (way: MisfitWay, misfit: number) => Wrench;
 }
 
 /**
@@ -66,21 +73,41 @@ export function jointClosing(
   const closed: Frame = { ...opened.frame, joints: [...opened.frame.joints, opened.joint] };
   const standing = standingFrame(closed, condition);
   const axes = nozzleAxes(nozzle.axis);
-  const load = (way: MisfitWay): ClosingLoad => {
+  const misfitOf = (way: MisfitWay, amount: number): Readonly<Record<string, Movement>> => {
     const { acts, direction } = wayOf(way, axes);
     // The line's face stands off by the misfit; closing brings it back.
-    const back = scale(direction, -1);
-    const misfit: Movement =
+    const back = scale(direction, -amount);
+    const apart: Movement =
       acts === 'translation'
         ? { translation: back, rotation: [0, 0, 0] }
         : { translation: [0, 0, 0], rotation: back };
-    const { condition: still, response } = standing.disturb({ misfit: { [opened.joint.name]: misfit } });
+    return { [opened.joint.name]: apart };
+  };
+  const before = reversedWrench(wrenchOnBody(closed, condition, standing.response, pump, nozzle.point));
+  const units = new Map<MisfitWay, Disturbed>();
+  const unit = (way: MisfitWay): Disturbed => {
+    const known = units.get(way) ?? standing.disturb({ misfit: misfitOf(way, 1) });
+    units.set(way, known);
+    return known;
+  };
+  const pulled = (way: MisfitWay, amount: number): Wrench => {
+    const { condition: still, response } = unit(way);
+    if (staysAsIs(standing, unit(way), amount)) {
+      const { force, moment } = wrenchOnBody(closed, still, response, pump, nozzle.point);
+      return { force: scale(force, amount), moment: scale(moment, amount) };
+    }
+    const acting = { ...condition, misfit: misfitOf(way, amount) };
+    return addWrench(wrenchOnBody(closed, acting, standing.solve(acting), pump, nozzle.point), before);
+  };
+  const load = (way: MisfitWay): ClosingLoad => {
+    const { condition: still, response } = unit(way);
     const on = (point: string) => wrenchOnBody(closed, still, response, pump, point);
     return { way, own: on(nozzle.point), ...(other && { other: on(other.point) }) };
   };
   return {
     which: nozzle.which,
     axes,
+    pulled,
     loads: {
       gap: load('gap'),
       rise: load('rise'),

@@ -45,10 +45,14 @@ export function drySetting(
   frame: Frame,
   conditions: { readonly target: FrameCondition; readonly read: readonly FrameCondition[] },
 ): DrySetting | undefined {
-  const springs = frame.supports.filter(({ restraints }) => restraints.some(isUprightSpring));
-  if (springs.length === 0) return undefined;
-  const design = springs.map((spring) => spring.restraints.find(isUprightSpring)!.preload);
-  const rates = springs.map((spring) => spring.restraints.find(isUprightSpring)!.stiffness);
+  const upright = frame.supports.flatMap((support) => {
+    const restraint = support.restraints.find(isUprightSpring);
+    return restraint === undefined ? [] : [{ support, load: restraint.preload, rate: restraint.stiffness }];
+  });
+  if (upright.length === 0) return undefined;
+  const springs = upright.map(({ support }) => support);
+  const design = upright.map(({ load }) => load);
+  const rates = upright.map(({ rate }) => rate);
   const raise = springs.map(() => 0);
   for (let round = 0; round < ROUNDS; round++) {
     const standing = standingFrame(raised(frame, springs, raise), conditions.target);

@@ -31,6 +31,8 @@ export interface StandingFrame {
   readonly condition: FrameCondition;
   readonly response: ConditionResponse;
   readonly disturb: (disturbance: Disturbance) => Disturbed;
+  /** Another condition of the same frame, every support free to do what it then does. */
+  readonly solve: (condition: FrameCondition) => ConditionResponse;
 }
 
 /**
@@ -46,9 +48,11 @@ export interface StandingFrame {
  * @source beam-theory
  */
 export function standingFrame(frame: Frame, condition: FrameCondition): StandingFrame {
-  const prepared = prepareFrame(frame);
-  const { response, settled } = frameSolver(prepared)(condition);
+  const solver = frameSolver(prepareFrame(frame));
+  const { response, settled } = solver(condition);
   const { system, rounds } = settled;
+  // The elements as they are with rods engaged and play used up or not.
+  const { prepared } = system;
   const states = Object.fromEntries(
     Object.entries(response.supports).map(([name, support]) => [name, support.states]),
   );
@@ -80,7 +84,7 @@ export function standingFrame(frame: Frame, condition: FrameCondition): Standing
     const response = respond(system, loads, holds, solution, { states, rounds, least });
     return { condition: still, response };
   };
-  return { frame, condition, response, disturb };
+  return { frame, condition, response, disturb, solve: (other) => solver(other).response };
 }
 
 /** A movement may meet no resistance at all: what is left of the forces then is rounding of those that cancelled. */

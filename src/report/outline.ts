@@ -11,6 +11,7 @@ import { conditions } from './sections/conditions.js';
 import { deviations } from './sections/deviations.js';
 import { duty } from './sections/duty.js';
 import { findings } from './sections/findings.js';
+import { fitUp } from './sections/fit-up.js';
 import { flanges } from './sections/flanges.js';
 import { frequencies } from './sections/frequencies.js';
 import { inputs } from './sections/inputs.js';
@@ -18,8 +19,11 @@ import { movements } from './sections/movements.js';
 import { nozzleLoads } from './sections/nozzle-loads.js';
 import { picture } from './sections/picture.js';
 import { practice } from './sections/practice.js';
+import { pumpOut } from './sections/pump-out.js';
 import { readings } from './sections/readings.js';
+import { setting } from './sections/setting.js';
 import { signature } from './sections/signature.js';
+import { slack } from './sections/slack.js';
 import { sources } from './sections/sources.js';
 import { startUp } from './sections/start-up.js';
 import { stress } from './sections/stress.js';
@@ -40,6 +44,10 @@ export const sections = {
   flanges,
   findings,
   movements,
+  setting,
+  slack,
+  'fit-up': fitUp,
+  'pump-out': pumpOut,
   access,
   duty,
   'start-up': startUp,
@@ -65,6 +73,10 @@ export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
     'picture',
     'support-loads',
     'findings',
+    'setting',
+    'slack',
+    'fit-up',
+    'pump-out',
     'practice',
     'access',
     'start-up',
@@ -82,6 +94,10 @@ export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
     'flanges',
     'findings',
     'movements',
+    'setting',
+    'slack',
+    'fit-up',
+    'pump-out',
     'access',
     'duty',
     'start-up',

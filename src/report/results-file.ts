@@ -6,6 +6,7 @@ import type { ConditionResponse } from '../mechanics/response.js';
 import type { Wrench } from '../model/conventions.js';
 import { citationText } from '../sources/index.js';
 import { everyCondition } from './condition-order.js';
+import { fitterResults } from './fitter-results.js';
 import type { ResultsFile } from './results-schema.js';
 
 /**
@@ -41,6 +42,7 @@ export function resultsFile(
     })),
     frequencies: subject.frequencies?.modes.map(({ frequency }) => frequency) ?? [],
     ...(subject.startUp && { startUp: startResult(subject) }),
+    ...fitterResults(subject),
     findings: findings.map(findingResult),
     assumptions: installation.assumptions.map((assumption) => ({
       path: assumption.path,

@@ -1,5 +1,6 @@
 /** Shape of the results file, one definition for the types, the published JSON Schema and the tests. */
 import { z } from 'zod';
+import { fitUpShape, pumpOutShape, settingShape } from './fitter-schema.js';
 
 const vector = z.tuple([z.number(), z.number(), z.number()]);
 const wrench = z.strictObject({
@@ -93,6 +94,9 @@ export const resultsShape = z
     ),
     frequencies: z.array(z.number()).describe('Natural frequencies [Hz]; empty where none were worked out.'),
     startUp: startUp.optional(),
+    pumpOut: pumpOutShape.optional(),
+    fitUp: fitUpShape.optional(),
+    setting: settingShape.optional(),
     findings: z.array(finding),
     assumptions: z.array(
       z.strictObject({ path: z.string(), value: z.string(), source: z.string(), effect: z.string() }),

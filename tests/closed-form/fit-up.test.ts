@@ -13,11 +13,23 @@ import {
   GJ,
   HALF,
   LEG,
+  mass,
   pump,
   pumpBetweenLegs,
   SUCTION,
 } from '../mechanics/pump-between-legs.js';
-import { anchor, bend, condition, force, of, pipe, STEEL } from '../mechanics/small-frames.js';
+import {
+  anchor,
+  bend,
+  condition,
+  force,
+  GRAVITY,
+  of,
+  pipe,
+  restraint,
+  STEEL,
+  support,
+} from '../mechanics/small-frames.js';
 
 const WAYS: readonly MisfitWay[] = ['gap', 'rise', 'offset', 'twist', 'tilt-upright', 'tilt-sideways'];
 
@@ -178,4 +190,30 @@ test('a nozzle without a line has nothing to close', () => {
   const frame = pumpBetweenLegs();
   const alone = { ...frame, members: frame.members.slice(1) };
   expect(jointClosing(alone, condition(), 'pump', [SUCTION])).toBeUndefined();
+});
+
+describe('a pump that rests on a one-way stand', () => {
+  // A pump of 100 N rests on a rigid stand under its discharge face. A line that stands too high pulls it up; once that
+  // takes the weight off the stand the pump goes up with the line, and only the other leg holds it back.
+  const plain = pumpBetweenLegs();
+  const body = pump([mass('casing', [0, HALF, 0], 100 / 9.80665)]);
+  const resting: Frame = {
+    ...plain,
+    points: { ...plain.points, foot: [0, HALF, 0] },
+    bodies: [{ ...body, points: [...body.points, 'foot'] }],
+    supports: [...plain.supports, support('stand', 'foot', [restraint([0, 0, 1], { sense: 'push' })])],
+  };
+  const found = jointClosing(resting, condition({ gravity: GRAVITY }), 'pump', [DISCHARGE]);
+  const solved = (misfit: number) => found?.pulled('rise', misfit).force[2] ?? Number.NaN;
+  const slope = found?.loads.rise.own.force[2] ?? Number.NaN;
+
+  test('costs by the metre what a unit costs as long as it rests', () => {
+    expect(solved(1e-4) / (slope * 1e-4)).toBeCloseTo(1, 9);
+    expect(solved(-1e-2) / (slope * -1e-2)).toBeCloseTo(1, 9);
+  });
+
+  test('costs less once the pump has lifted off its stand', () => {
+    expect(solved(0.02)).toBeLessThan(0.9 * slope * 0.02);
+    expect(solved(0.02)).toBeGreaterThan(0);
+  });
 });

@@ -3,6 +3,7 @@ import type { PlacedSupport } from '../../model/layout.js';
 import { columnGroups, everyCondition, orderedConditions } from '../condition-order.js';
 import type { ReportContext, View } from '../context.js';
 import { sourcedMark } from '../origin-mark.js';
+import { supportEnvelope } from '../support-envelope.js';
 import { carriesWeight, rodText, supportWord } from '../support-word.js';
 
 /** Loads below this share of the weight are noise of the arithmetic and are not a sideways load worth a row [-]. */
@@ -40,6 +41,7 @@ export function supportLoads(context: ReportContext) {
         lifted: group.some((condition) => isLifted(condition, support)),
       })),
     })),
+    envelope: supportEnvelope(context),
     hasLifted: lifted,
     rods: carrying
       .filter((support) => support.part?.rods !== undefined)
