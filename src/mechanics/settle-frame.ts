@@ -6,6 +6,7 @@ import type { FreeMovement } from './free-movements.js';
 import type { Hold } from './hold.js';
 import { type JointPlay, type JointPlayState, loadsWithPlay, looseJoint, startPlay } from './joint-play.js';
 import { judgeJoints, namedJointStates, type PlayChange } from './judge-joints.js';
+import { leaningRods } from './leaning-rods.js';
 import type { PreparedFrame } from './prepare-frame.js';
 import { holdForces } from './respond.js';
 import type { JointState } from './response.js';
@@ -27,9 +28,6 @@ export interface Settling {
   readonly systemFor: (holds: readonly Hold[], plays: readonly JointPlayState[]) => BuiltSystem;
 }
 
-/** Share of its load by which a rod may still change [-], and share of the largest force for rods nearly slack [-]. */
-const SWING_TOLERANCE = 1e-9;
-const SWING_FLOOR = 1e-12;
 /** Rounds for rods that lean and joints with play; each such joint adds some [-]. */
 const ROUNDS = 60;
 const ROUNDS_A_JOINT = 10;
@@ -37,8 +35,6 @@ const ROUNDS_A_JOINT = 10;
 /**
  * Finds what supports, leaning rods and joints with play do: the contacts settle for the joints and rod loads at hand,
  * then joints change, then rod loads are taken anew, until nothing changes.
- *
- *     rod:  k across = F / L,   F from the solution before
  *
  * Where a set of joint states comes back, joints change one by one from then on.
  *
@@ -52,7 +48,7 @@ export function settleFrame(settling: Settling): SettledFrame {
   const { prepared, contacts, plays, loads, systemFor } = settling;
   const states = startPlay(plays);
   const seen = new Set<string>();
-  const swings = firstSwings(contacts, loads);
+  const swings = leaningRods(contacts, loads);
   const limit = ROUNDS + ROUNDS_A_JOINT * plays.length;
   let oneByOne = false;
   let recent: readonly number[] = [];
@@ -76,11 +72,12 @@ export function settleFrame(settling: Settling): SettledFrame {
     };
     let settled: Settled;
     try {
-      settled = settleContacts(contacts, acting, standing, swings, start);
+      settled = settleContacts(contacts, acting, standing, swings.loads, start);
     } catch (error) {
-      const loose = error instanceof EngineError ? firstLoose(plays, states, free) : undefined;
-      if (loose === undefined || oneByOne) throw error;
-      apply([loose]);
+      if (!(error instanceof EngineError)) throw error;
+      const loose = firstLoose(plays, states, free);
+      if (loose !== undefined && !oneByOne) apply([loose]);
+      else if (!swings.ease(restlessSupports(prepared, error))) throw error;
       continue;
     }
     rounds += settled.rounds;
@@ -94,7 +91,7 @@ export function settleFrame(settling: Settling): SettledFrame {
     if (verdict.changes.length > 0) apply(verdict.changes);
     if (verdict.changes.length > 0 || !verdict.waysFit) continue;
     recent = [];
-    if (!takeSwings(contacts, holds, forces, swings, largest)) {
+    if (!swings.take(holds, forces, largest)) {
       return {
         ...settled,
         rounds,
@@ -123,6 +120,13 @@ export function settleFrame(settling: Settling): SettledFrame {
   });
 }
 
+/** Numbers of the supports of which an error says that they keep changing. */
+function restlessSupports({ frame }: PreparedFrame, error: EngineError): ReadonlySet<number> {
+  const named = error.code === 'mechanics.contact-alternates' ? error.data.supports : [];
+  const names = new Set<unknown>(Array.isArray(named) ? named : []);
+  return new Set(frame.supports.flatMap(({ name }, index) => (names.has(name) ? [index] : [])));
+}
+
 /** The first joint with play through which a free movement goes. */
 function firstLoose(
   plays: readonly JointPlay[],
@@ -134,42 +138,6 @@ function firstLoose(
     if (loose !== undefined) return loose;
   }
   return undefined;
-}
-
-/** A first guess of the load of every rod that leans: an equal share of everything that acts. */
-function firstSwings(contacts: readonly Contact[], loads: ConditionLoads): Float64Array {
-  const count = contacts.filter(({ swing }) => swing).length;
-  const swings = new Float64Array(contacts.length);
-  if (count === 0) return swings;
-  const sum = (values: Float64Array, stride: number) =>
-    values.reduce((total, value, i) => total + (i % stride < 3 ? Math.abs(value) : 0), 0);
-  const preloads = contacts.reduce((total, { swing, preload }) => total + (swing ? preload : 0), 0);
-  const share = (sum(loads.weight, 3) + sum(loads.pointForces, 6) + preloads) / count;
-  contacts.forEach(({ swing }, index) => {
-    if (swing !== undefined) swings[index] = share;
-  });
-  return swings;
-}
-
-/** Takes the loads of the rods from a solution; true when one of them has changed. */
-function takeSwings(
-  contacts: readonly Contact[],
-  holds: readonly Hold[],
-  forces: Float64Array,
-  swings: Float64Array,
-  largest: number,
-): boolean {
-  let changed = false;
-  holds.forEach((hold, index) => {
-    if (hold.role !== 'normal' || contacts[hold.contact]!.swing === undefined) return;
-    const load = Math.max(0, forces[index]!);
-    const before = swings[hold.contact]!;
-    if (Math.abs(load - before) > SWING_TOLERANCE * load + SWING_FLOOR * largest) {
-      changed = true;
-      swings[hold.contact] = load;
-    }
-  });
-  return changed;
 }
 
 function largestOf(values: Float64Array): number {

@@ -135,20 +135,13 @@ describe('a rod that stands askew', () => {
     conditions: [condition({ loads: [force('b', [0, 0, -V])] })],
   });
 
-  test('finds the load that agrees with its own leaning', () => {
-    const L = 0.4;
+  test.each([0.4, 0.02, 1e-5])('finds the load that agrees with its own leaning (length %d m)', (L) => {
     const a = (k * c * s * s) / L;
     const b = k * c * c;
-    const drop = (-b + Math.sqrt(b * b + 4 * a * V)) / (2 * a);
+    const drop = (2 * V) / (b + Math.sqrt(b * b + 4 * a * V));
     const answer = solve(lever(L));
     expect(relativeError(-of(answer.movements, 'b').translation[2], drop)).toBeLessThan(1e-9);
     expect(answer.rounds).toBeGreaterThan(3);
     expect(answer.balance.residual).toBeLessThan(1e-12);
-  });
-
-  test('shorter than it could lean, it is refused by name', () => {
-    const error = errorOf(() => solve(lever(1e-5)));
-    expect(error.code).toBe('mechanics.swing-unsettled');
-    expect(error.data).toMatchObject({ supports: ['H'], condition: 'test' });
   });
 });

@@ -93,16 +93,41 @@ export function chainFrame(count: number): Frame {
   };
 }
 
-/** Times solving for rising numbers of points and prints time, ratio and growth exponent. */
-export function benchSolving(): void {
-  const sizes = [100, 300, 1000, 3000, 10_000];
-  solveFrame(chainFrame(300));
+/**
+ * The same chain on supports that can only push: rods that lean, every ninth set so low that it hangs slack, guides with
+ * play in place of every rigid sideways hold, and friction under every hundredth point.
+ */
+export function contactChain(count: number, withFriction: boolean): Frame {
+  const chain = chainFrame(count);
+  const supports = chain.supports.map((support, index): FrameSupport => {
+    if (support.word === 'anchor') return support;
+    const [up, side] = support.restraints;
+    if (up === undefined || side === undefined) return support;
+    const imposed = index % 9 === 4 ? -0.01 : 0;
+    const friction = withFriction && index % 33 === 7 ? 0.3 : 0;
+    const rod = friction > 0 ? { friction } : { swingLength: 1 };
+    return {
+      ...support,
+      restraints: [
+        { ...up, sense: 'push', imposed, ...rod },
+        { ...side, gap: 0.005 },
+      ],
+    };
+  });
+  return { ...chain, supports };
+}
+
+/** Median of three runs, with the growth exponent against the size before. */
+function benchSizes(what: string, sizes: readonly number[], make: (count: number) => Frame): void {
+  solveFrame(make(300));
   let before: { readonly size: number; readonly time: number } | undefined;
   for (const size of sizes) {
-    const frame = chainFrame(size);
+    const frame = make(size);
+    let rounds = 0;
     const times = Array.from({ length: 3 }, () => {
       const start = performance.now();
-      solveFrame(frame);
+      const { conditions } = solveFrame(frame);
+      rounds = Object.values(conditions).reduce((sum, answer) => sum + answer.rounds, 0);
       return performance.now() - start;
     }).sort((a, b) => a - b);
     const time = times[1] ?? 0;
@@ -110,9 +135,20 @@ export function benchSolving(): void {
       before === undefined
         ? ''
         : `  ratio ${(time / before.time).toFixed(2)}  exponent ${(Math.log(time / before.time) / Math.log(size / before.size)).toFixed(2)}`;
-    process.stdout.write(`${size} points, 5 conditions: ${time.toFixed(1)} ms${growth}\n`);
+    process.stdout.write(
+      `${what}, ${size} points, 5 conditions, ${rounds} rounds: ${time.toFixed(1)} ms${growth}\n`,
+    );
     before = { size, time };
   }
+}
+
+/** Times solving for rising numbers of points and prints time, ratio and growth exponent. */
+export function benchSolving(): void {
+  const sizes = [100, 300, 1000, 3000, 10_000];
+  benchSizes('two-way', sizes, chainFrame);
+  benchSizes('one-way, leaning rods', sizes, (count) => contactChain(count, false));
+  // Every slipping support asks for a solution of its own in every round.
+  benchSizes('with friction', [100, 300, 1000], (count) => contactChain(count, true));
   const peak = process.resourceUsage().maxRSS / 1024;
   process.stdout.write(`peak memory ${peak.toFixed(0)} MB\n`);
 }
