@@ -40,9 +40,14 @@ export const frequencyMargin = defineCheck({
         ? atOneSpeed(excitation, modes, subject)
         : overRange(excitation, modes, subject, motor.speeds);
     const margin = subject.installation.limits.frequencyMargin;
+    if (margin !== undefined && !isUsable(margin.value))
+      return [{ kind: 'cannot-tell', code: 'checks.limit-unusable', comparison }];
     return [{ ...reading, comparison, ...(margin && { basis: citationOf(margin, SPECIFICATION) }) }];
   },
 });
+
+/** A margin is a share between nothing and all. */
+const isUsable = (margin: number): boolean => margin > 0 && margin < 1;
 
 /** Nearness of the nearest vibration: 1 at the exciting frequency, 0.75 a quarter of it away. */
 function atOneSpeed(excitation: Excitation, modes: readonly PumpMode[], subject: Subject): Reading {

@@ -24,7 +24,7 @@ const diagonal = (values: readonly number[]) =>
   values.map((value, i) => values.map((_, j) => (i === j ? value : 0)));
 
 /** Masses in a row between two walls: k = 2 − 2 cos(jπ/(n+1)). */
-const chain = (n: number) =>
+const chain = (n: number): number[][] =>
   Array.from({ length: n }, (_, i) =>
     Array.from({ length: n }, (_2, j) => (i === j ? 2 : Math.abs(i - j) === 1 ? -1 : 0)),
   );

@@ -172,6 +172,34 @@ export function reviewedLifted(): ReviewSubject {
   };
 }
 
+/** The same on a drive with a range of speeds and a margin, and blades: speeds to lock out. */
+export function reviewedOnDrive(): ReviewSubject {
+  const whole = reviewedInstallation();
+  const given = (value: number): Sourced => ({ value, origin: { kind: 'given', path: 'test' } });
+  return reviewed({
+    pump: {
+      ...whole.pump,
+      blades: 6,
+      rotorInertia: given(0.05),
+      motor: {
+        ...whole.pump.motor,
+        speed: 185,
+        start: { kind: 'variable-speed drive', torqueLimit: 1.1, ramp: 15 },
+        inertia: given(0.2),
+        speeds: { lowest: 60, highest: 185 },
+      },
+    },
+    limits: { ...whole.limits, frequencyMargin: given(0.05), startMovement: given(2e-3) },
+  });
+}
+
+/** The same with a motor that never brings the pump to speed. */
+export function reviewedStalled(): ReviewSubject {
+  const whole = reviewedInstallation();
+  const start = { kind: 'soft starter', currentLimit: 1.5 } as const;
+  return reviewed({ pump: { ...whole.pump, motor: { ...whole.pump.motor, start } } });
+}
+
 /** The same, with nothing left but what meets its limit. */
 export function reviewedSound(): ReviewSubject {
   const whole = reviewed();

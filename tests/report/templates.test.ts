@@ -5,7 +5,14 @@ import { fillTemplate, parseMarkup } from '../../src/render/index.js';
 import { composeReview } from '../../src/report/compose-review.js';
 import { outline, type SectionId } from '../../src/report/outline.js';
 import { templateFor } from '../../src/report/template-for.js';
-import { reviewed, reviewedLifted, reviewedSideways, reviewedSound } from './fixture.js';
+import {
+  reviewed,
+  reviewedLifted,
+  reviewedOnDrive,
+  reviewedSideways,
+  reviewedSound,
+  reviewedStalled,
+} from './fixture.js';
 import { missingPaths } from './template-paths.js';
 
 const folder = fileURLToPath(new URL('../../templates', import.meta.url));
@@ -14,7 +21,14 @@ const textOf = (name: string) => readFileSync(`${folder}/${name}.hbs`, 'utf8');
 const partials = Object.fromEntries(ids.map((id) => [`sections/${id}`, textOf(`sections/${id}`)]));
 const readers = ['contractor', 'engineer', 'commissioning'] as const;
 
-const reviews = [reviewed(), reviewedLifted(), reviewedSideways(), reviewedSound()].flatMap((whole) =>
+const reviews = [
+  reviewed(),
+  reviewedOnDrive(),
+  reviewedStalled(),
+  reviewedLifted(),
+  reviewedSideways(),
+  reviewedSound(),
+].flatMap((whole) =>
   readers.flatMap((reader) =>
     (['us', 'si'] as const).map((units) => ({
       reader,

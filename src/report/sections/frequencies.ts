@@ -85,7 +85,7 @@ export function speedBands(context: Pick<ReportContext, 'subject'>): readonly Sp
   const { subject } = context;
   const { speeds } = subject.installation.pump.motor;
   const margin = subject.installation.limits.frequencyMargin?.value;
-  if (speeds === undefined || margin === undefined) return [];
+  if (speeds === undefined || margin === undefined || !(margin > 0 && margin < 1)) return [];
   const counting = pumpModes(subject).filter(({ counts }) => counts);
   return lockOutBands({
     frequencies: counting.map(({ mode }) => mode.frequency),
