@@ -2,6 +2,18 @@
 export { type AllowableQuery, allowableStress, allowableStressMaterials } from './allowable-stress.js';
 export { type BoltSet, boltSetMass } from './bolt-set-mass.js';
 export { betweenRows, type Catalogued, type Pairs } from './catalogued.js';
+export {
+  DEDICATED_CITATION,
+  DEDICATED_HEIGHT,
+  IN_SIGHT,
+  IN_SIGHT_CITATION,
+  type OppositeSide,
+  WORKING_HEIGHT,
+  WORKING_WIDTH,
+  type WorkingDepth,
+  type WorkingDepthQuery,
+  workingDepth,
+} from './electrical-space.js';
 export { type CataloguedElbow, type ElbowQuery, elbowSizes, findElbow } from './elbows.js';
 export {
   type CataloguedFlange,

@@ -28,6 +28,8 @@ export const dimensions = [
   'inertia',
   'second moment of area',
   'section modulus',
+  'voltage',
+  'current',
 ] as const;
 
 /** What a number measures, in words. */

@@ -80,6 +80,8 @@ const unitTable: Readonly<Record<Dimension, DimensionUnits>> = {
       lbm: 'lbm',
       lbf: 'lbm',
       kip: 'klbm',
+      ton: 'shortTon',
+      tons: 'shortTon',
       kg: 'kg',
       g: 'g',
       tonne: 'tonne',
@@ -195,12 +197,22 @@ const unitTable: Readonly<Record<Dimension, DimensionUnits>> = {
   ratio: { si: '', units: { '%': '%', percent: '%' } },
   velocity: {
     si: 'm/s',
-    units: { 'ft/s': 'ft/s', fps: 'ft/s', 'ft/min': 'ft/minute', fpm: 'ft/minute', 'm/s': 'm/s' },
+    units: {
+      'ft/s': 'ft/s',
+      fps: 'ft/s',
+      'ft/min': 'ft/minute',
+      fpm: 'ft/minute',
+      'in/s': 'in/s',
+      'm/s': 'm/s',
+      'mm/s': 'mm/s',
+    },
   },
   time: { si: 's', units: { s: 's', min: 'minute', h: 'hour', ms: 'ms' } },
   inertia: { si: 'kg m^2', units: { 'lb.ft2': 'lbm ft^2', 'lb.in2': 'lbm in^2', 'kg.m2': 'kg m^2' } },
   'second moment of area': { si: 'm^4', units: { in4: 'in^4', cm4: 'cm^4', mm4: 'mm^4', m4: 'm^4' } },
   'section modulus': { si: 'm^3', units: { in3: 'in^3', cm3: 'cm^3', mm3: 'mm^3', m3: 'm^3' } },
+  voltage: { si: 'V', units: { V: 'V', kV: 'kV' } },
+  current: { si: 'A', units: { A: 'A', kA: 'kA', mA: 'mA' } },
 };
 
 const factors = new Map<string, number>();
