@@ -8,6 +8,9 @@ import { carriesWeight, supportWord } from '../support-word.js';
 
 const NOTHING: PumpOut = { flanges: [], springs: [] };
 
+/** A flange that moves less than this up or down needs a steady rest and no lift: half a millimetre [m]. */
+const STEADY = 5e-4;
+
 /** Change of a support load below which it is not worth a word, over the load it had [-]. */
 const SLIGHT = 0.02;
 
@@ -116,16 +119,18 @@ function propRows(flanges: readonly OpenFlange[], context: ReportContext) {
       const isHeldDown = pushes.every((load) => load < 0);
       const turnsRound = pushes.some((load) => load < 0) && pushes.some((load) => load > 0);
       const down = turnsRound ? 'prop it and hold it down' : 'hold it down';
+      const rises = [flange.spring?.rise, flange.pinnedSpring?.rise].filter((rise) => rise !== undefined);
+      const isSteady = rises.length > 0 && rises.every((rise) => Math.abs(rise) < STEADY);
       return {
         order: String(index + 1),
         place: `${lineAt(context.subject, which)}, at the ${which} flange`,
-        act: isHeldDown || turnsRound ? down : 'prop it from below',
+        act: isSteady ? 'steady it: it hardly moves' : isHeldDown || turnsRound ? down : 'prop it from below',
         load: show(prop === undefined ? undefined : Math.abs(prop)),
         way: prop === undefined ? '–' : prop < 0 ? 'down' : 'up',
         pinnedLoad: show(pinnedProp === undefined ? undefined : Math.abs(pinnedProp)),
         pinnedWay: pinnedProp === undefined ? '–' : pinnedProp < 0 ? 'down' : 'up',
         falls: flange.falls !== undefined,
-        isHeldDown: isHeldDown || turnsRound,
+        isHeldDown: !isSteady && (isHeldDown || turnsRound),
       };
     });
 }
