@@ -85,7 +85,7 @@ function measures(spring: FlangeSpring, { face, boltCircle }: FaceDiameters, con
     {
       what: 'Gap along the pipe',
       size: spring.gap,
-      way: wayWord(spring.gap, ['opens', 'presses on the pump']),
+      way: wayWord(spring.gap, ['opens', 'closes']),
     },
     {
       what: 'Sideways',
