@@ -2,6 +2,7 @@
 export { atOtherSpeed, type PumpDuty, type PumpState, type ShaftDemand, shaftDemand } from './affinity.js';
 export { bodyShare } from './body-share.js';
 export { effectiveBranchModulus, type ReducedBranch } from './branch-section-modulus.js';
+export { type Connector, type ConnectorEffect, connectorEffects, type ReadFace } from './connector-effect.js';
 export { type DriveStage, driveStages, type StartingSet, settledSpeed } from './drive-stages.js';
 export { type LoadRise, riseFactor, stepFactor } from './dynamic-factor.js';
 export { type FoundVibrations, findVibrations } from './find-vibrations.js';
