@@ -23,6 +23,8 @@ interface Tolerance {
   readonly offset: number;
   /** Angle between the faces [rad]. */
   readonly tilt: number;
+  /** True where the file does not give them and published ones stand in. */
+  readonly isPublished: boolean;
 }
 
 /**
@@ -82,7 +84,12 @@ function toleranceAt({ nozzle }: MisfitLoads, subject: Subject): Tolerance | und
   if (gap === undefined || offset === undefined || parallelism === undefined || face === undefined) {
     return undefined;
   }
-  return { gap: gap.value, offset: offset.value, tilt: parallelism.value / face };
+  return {
+    gap: gap.value,
+    offset: offset.value,
+    tilt: parallelism.value / face,
+    isPublished: [gap, offset, parallelism].some(({ origin }) => origin.kind === 'assumed'),
+  };
 }
 
 /** What each way adds when it is off by its tolerance, to the one side and to the other. */
@@ -125,6 +132,8 @@ function readingOf(component: NozzleComponent, loads: MisfitLoads, pulled: Pulle
   return {
     kind: 'compared' as const,
     condition: 'filled',
+    // A published tolerance that nobody has asked for here is compared with, and decides nothing.
+    comparison: tolerance.isPublished,
     label,
     unit,
     demand: start + shares.reduce((sum, share) => sum + share, 0),

@@ -95,3 +95,18 @@ describe('the misfit that uses up what is left of the allowance', () => {
     expect(misfitUsedUp(suction, solvedSubject())).toBeUndefined();
   });
 });
+
+test('is a comparison while the tolerances are the published ones, and a judgement once the file gives them', () => {
+  const given = (value: number) => ({ value, origin: { kind: 'given', path: 'limits.fit-up' } }) as const;
+  const nozzle = makerOf(1e6, 1e6);
+  const assumed = (value: number) => ({ value, origin: { kind: 'assumed', path: 'limits.fit-up' } }) as const;
+  const of = (from: typeof given | typeof assumed) =>
+    runCheck(
+      fitUpTolerance,
+      solvedSubject({
+        limits: { nozzle, fitUp: { gap: from(0.0015), offset: from(0.0015), parallelism: from(0.0008) } },
+      }),
+    ).map((finding) => finding.comparison);
+  expect(of(assumed)).toEqual([true, true]);
+  expect(of(given)).toEqual([false, false]);
+});
