@@ -1,12 +1,35 @@
 /** Lines and words of the map of speeds and frequencies. */
 import type { UnitSystem } from '../input/installation.js';
+import type { SpeedBand } from '../mechanics/index.js';
 import { formatQuantity } from '../units/index.js';
 import type { Shape, Xy } from './drawing.js';
-import type { SpeedMapRequest } from './speed-map.js';
 import { line } from './tube.js';
 
 /** Size of all words [1/72 in]. */
 export const SIZE = 7.5;
+
+/** What the map is made of. */
+export interface SpeedMapRequest {
+  /** Natural frequencies, lowest first; `counts` for those that move the pump. */
+  readonly modes: readonly {
+    readonly number: number;
+    readonly frequency: number;
+    readonly counts: boolean;
+  }[];
+  readonly excitations: readonly { readonly name: string; readonly timesPerTurn: number }[];
+  /** Rated speed [rad/s]. */
+  readonly speed: number;
+  /** Range of the drive [rad/s]. */
+  readonly speeds?: { readonly lowest: number; readonly highest: number };
+  /** Speeds to lock out. */
+  readonly bands: readonly SpeedBand[];
+  /** Margin as a share of the exciting frequency, where given [-]. */
+  readonly margin?: number;
+  readonly units: UnitSystem;
+  /** [1/72 in] */
+  readonly width: number;
+  readonly height: number;
+}
 
 /** Where speeds and frequencies stand on the paper. */
 export interface Axes {

@@ -1,6 +1,4 @@
 /** Speeds across, frequencies up: lines of what shakes the pump, natural frequencies, and the speeds to keep out of. */
-import type { UnitSystem } from '../input/installation.js';
-import type { SpeedBand } from '../mechanics/index.js';
 import { formatNumber } from '../units/index.js';
 import type { Drawing, Shape } from './drawing.js';
 import {
@@ -11,32 +9,13 @@ import {
   modeText,
   perMinute,
   SIZE,
+  type SpeedMapRequest,
   text,
 } from './speed-map-lines.js';
 import { textWidth } from './text-width.js';
 import { line } from './tube.js';
 
-export interface SpeedMapRequest {
-  /** Natural frequencies, lowest first; `counts` for those that move the pump. */
-  readonly modes: readonly {
-    readonly number: number;
-    readonly frequency: number;
-    readonly counts: boolean;
-  }[];
-  readonly excitations: readonly { readonly name: string; readonly timesPerTurn: number }[];
-  /** Rated speed [rad/s]. */
-  readonly speed: number;
-  /** Range of the drive [rad/s]. */
-  readonly speeds?: { readonly lowest: number; readonly highest: number };
-  /** Speeds to lock out. */
-  readonly bands: readonly SpeedBand[];
-  /** Margin as a share of the exciting frequency, where given [-]. */
-  readonly margin?: number;
-  readonly units: UnitSystem;
-  /** [1/72 in] */
-  readonly width: number;
-  readonly height: number;
-}
+export type { SpeedMapRequest };
 
 const LEFT = 40;
 const TOP = 16;

@@ -3,7 +3,7 @@ import { MOTOR_SEAT } from '../model/pump-body.js';
 import { subtract } from '../model/vector.js';
 import type { FoundVibrations } from './find-vibrations.js';
 import type { LoadHistory } from './load-history.js';
-import { type LoadedMode, modalHistory } from './modal-history.js';
+import { modalHistory } from './modal-history.js';
 import { movedMovement } from './rigid-arm.js';
 
 /** A natural vibration that a moment about the shaft excites. */
@@ -16,12 +16,22 @@ export interface TwistingMode {
   readonly share: number;
 }
 
+/** A mode of unit modal mass with what it does to the motor. */
+export interface SwayingMode {
+  /** [Hz] */
+  readonly frequency: number;
+  /** Turn of the set [rad/√(kg·m²)]. */
+  readonly participation: number;
+  /** Sway of the motor top east and north, and turn about the shaft, by name. */
+  readonly outputs: { readonly east: number; readonly north: number; readonly turn: number };
+}
+
 /** A set in its pipes under a moment about the shaft. */
 export interface TwistedSet {
   /** Those that twist it, the most first. */
   readonly modes: readonly TwistingMode[];
   /** All modes with what they do to the motor top. */
-  readonly loaded: readonly LoadedMode[];
+  readonly loaded: readonly SwayingMode[];
   /** Sway of the motor top on the shaft axis under 1 N·m put on slowly, east, north, up [m/(N·m)]. */
   readonly unitTop: Vec3;
   /** Turn of the set under 1 N·m [rad/(N·m)]. */
@@ -53,7 +63,7 @@ export function twistedSet(
   const seat = under(MOTOR_SEAT, { force: [0, 0, 0], moment: [0, 0, 1] })[MOTOR_SEAT]!;
   const turn = seat.rotation[2];
   const unitTop = atTop(seat);
-  const loaded = found.frequencies.modes.map(({ frequency, shape, modalMass }): LoadedMode => {
+  const loaded = found.frequencies.modes.map(({ frequency, shape, modalMass }): SwayingMode => {
     const own = shape[MOTOR_SEAT]!;
     const unit = 1 / Math.sqrt(modalMass);
     const [east, north] = atTop(own);
@@ -77,10 +87,10 @@ export function twistedSet(
 const UNFELT = 0.002;
 
 /** Modes that move the motor top at all under a moment about the shaft. */
-function felt({ loaded, radius }: TwistedSet): readonly LoadedMode[] {
+function felt({ loaded, radius }: TwistedSet): readonly SwayingMode[] {
   const parts = loaded.map(
     ({ frequency, participation, outputs }) =>
-      (Math.abs(participation) * rimMovement([outputs.east!, outputs.north!, 0], outputs.turn!, radius)) /
+      (Math.abs(participation) * rimMovement([outputs.east, outputs.north, 0], outputs.turn, radius)) /
       frequency ** 2,
   );
   const all = parts.reduce((sum, part) => sum + part, 0);
@@ -134,12 +144,14 @@ export function topMovement(
   const unitStatic = { east: unitTop[0], north: unitTop[1], turn: unitTurn };
   let byHistory = quasiStatic;
   if (loaded.length > 0) {
-    const { east, north, turn } = modalHistory({ modes: loaded, unitStatic, history, dampingRatio }).outputs;
+    const modes = loaded.map((mode) => ({ ...mode, outputs: { ...mode.outputs } }));
+    const { time, outputs } = modalHistory({ modes, unitStatic, history, dampingRatio });
+    const [east, north, turn] = (['east', 'north', 'turn'] as const).map((name) => outputs[name]!.values);
     byHistory = 0;
-    east!.values.forEach((value, sample) => {
-      const sway: Vec3 = [value, north!.values[sample]!, 0];
-      byHistory = Math.max(byHistory, rimMovement(sway, turn!.values[sample]!, radius));
-    });
+    for (const sample of time.keys()) {
+      const sway: Vec3 = [east?.[sample] ?? Number.NaN, north?.[sample] ?? Number.NaN, 0];
+      byHistory = Math.max(byHistory, rimMovement(sway, turn?.[sample] ?? Number.NaN, radius));
+    }
   }
   return { quasiStatic, byFactor: quasiStatic * start.factor, byHistory };
 }
