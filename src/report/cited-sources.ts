@@ -2,6 +2,7 @@ import type { Finding } from '../checks/finding.js';
 import type { Installation } from '../input/installation.js';
 import type { Layout } from '../model/layout.js';
 import { type Citation, type Source, type SourceId, sources } from '../sources/index.js';
+import { cardCitations } from './card-citations.js';
 
 export interface CitedSource {
   readonly title: string;
@@ -12,7 +13,7 @@ export interface CitedSource {
 
 /**
  * Gathers every citation that stands anywhere in the data of a review: findings, assumptions, catalogue rows,
- * computed values, material curves, ratings.
+ * computed values, material curves, ratings, and what the cards for the fitter rest on.
  *
  * @param installation - installation with origins
  * @param findings - findings with bases
@@ -36,7 +37,7 @@ export function citedSources(
     clauses.set(citation.source, known);
   };
   for (const finding of findings) cite(finding.basis);
-  for (const citation of citationsIn(installation)) cite(citation);
+  for (const citation of [...citationsIn(installation), ...cardCitations]) cite(citation);
   for (const citation of citationsIn(layout.flangeJoints)) cite(citation);
   for (const id of installation.sourcesUsed ?? []) cite({ source: id, clause: '', confidence: 'read' });
   return [...clauses]
