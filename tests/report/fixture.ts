@@ -9,6 +9,7 @@ import {
   flange,
   installation,
   NPS4,
+  NPS6,
   spring,
   straight,
   support,
@@ -198,6 +199,33 @@ export function reviewedStalled(): ReviewSubject {
   const whole = reviewedInstallation();
   const start = { kind: 'soft starter', currentLimit: 1.5 } as const;
   return reviewed({ pump: { ...whole.pump, motor: { ...whole.pump.motor, start } } });
+}
+
+/** A rubber connector of NPS 6. */
+const connector = (name: string, rods: 'none' | 'taut' | 'gapped'): Part => ({
+  name,
+  path: name,
+  section: NPS6,
+  kind: 'flexible-connector',
+  connector: 'rubber',
+  length: 0.15,
+  mass: { value: 9, origin: { kind: 'given', path: 'test' } },
+  stiffness: { axial: 4e5, lateral: 3e5, torsion: 2e4, bending: 4e3 },
+  thrustArea: { value: 0.0285, origin: { kind: 'given', path: 'test' } },
+  rods,
+  ...(rods === 'gapped' && { rodGap: 0.002 }),
+});
+
+/** The same with flexible connectors at both nozzles, as tied on the discharge side as asked. */
+export function reviewedWithConnectors(onDischarge: 'none' | 'taut' | 'gapped'): ReviewSubject {
+  const whole = reviewedInstallation();
+  const lines = whole.lines.map((line) => {
+    const [first, ...others] = line.walk;
+    const part =
+      line.from === 'suction' ? connector('connector 1', 'none') : connector('connector 2', onDischarge);
+    return first === undefined ? line : { ...line, walk: [first, part, ...others] };
+  });
+  return reviewed({ lines });
 }
 
 /** The same, with nothing left but what meets its limit. */

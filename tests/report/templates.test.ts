@@ -12,6 +12,7 @@ import {
   reviewedSideways,
   reviewedSound,
   reviewedStalled,
+  reviewedWithConnectors,
 } from './fixture.js';
 import { missingPaths } from './template-paths.js';
 
@@ -28,6 +29,7 @@ const reviews = [
   reviewedLifted(),
   reviewedSideways(),
   reviewedSound(),
+  reviewedWithConnectors('gapped'),
 ].flatMap((whole) =>
   readers.flatMap((reader) =>
     (['us', 'si'] as const).map((units) => ({

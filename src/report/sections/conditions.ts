@@ -53,6 +53,7 @@ export function conditions(context: ReportContext) {
     installation: write.quantity(layout.frame.installationTemperature, 'temperature'),
     rows,
     residual: write.power(response.quality.residual),
+    energy: write.power(response.quality.energy ?? 0),
     conditioning: write.power(response.quality.reciprocalCondition),
     unknowns: String(response.quality.unknowns),
     lifted: rows.length > 0 ? liftedRows(context) : [],
