@@ -89,23 +89,25 @@ const CARRIED = 0.8;
  * @source dynamics
  */
 export function startUp(asked: StartCase, found: FoundVibrations): StartUp {
+  const set = orFails(() => startingSet(asked), OF_THE_MOTOR);
+  return 'kind' in set ? set : orFails(() => workedStart(asked, set, found), OF_THE_START);
+}
+
+/** Torques and speeds that no motor has, and starts that do not come to their end: answers, not faults. */
+const OF_THE_MOTOR = ['mechanics.no-field-speed', 'mechanics.out-of-range', 'mechanics.not-a-number'];
+const OF_THE_START = ['mechanics.never-reaches-speed', 'mechanics.changeover-not-reached'];
+
+function orFails<Result>(work: () => Result, codes: readonly string[]): Result | FailedStart {
   try {
-    return workedStart(asked, found);
+    return work();
   } catch (error) {
-    if (error instanceof EngineError && STARTS_THAT_FAIL.includes(error.code))
+    if (error instanceof EngineError && codes.includes(error.code))
       return { kind: 'fails', code: error.code, data: error.data };
     throw error;
   }
 }
 
-const STARTS_THAT_FAIL = [
-  'mechanics.no-field-speed',
-  'mechanics.never-reaches-speed',
-  'mechanics.changeover-not-reached',
-];
-
-function workedStart(asked: StartCase, found: FoundVibrations): WorkedStart {
-  const set = startingSet(asked);
+function workedStart(asked: StartCase, set: StartingSet, found: FoundVibrations): WorkedStart {
   const bound = twistBound(set);
   const twisted = twistedSet(found, asked);
   const step = stepFactor(asked.damping);

@@ -17,6 +17,14 @@ export interface RankedAssumption {
 
 /** Checks an assumption bears on, by what its path speaks of. The first row that fits decides; anything else shapes the line. */
 const BEARING: readonly (readonly [RegExp, RegExp])[] = [
+  [
+    /motor\.(start|locked-rotor|breakdown|inertia)|rotor-inertia|limits\.damping/,
+    /^(start-movement|nozzle-loads)/,
+  ],
+  [
+    /outline\.motor-(top|diameter)/,
+    /^(frequency-margin|start-movement|motor-withdrawal|coupling-space|lift-anchor|sling-legs)/,
+  ],
   [/limits\.rods/, /^rod-load/],
   [/limits\.first-support\.bend/, /^first-support-bend/],
   [/limits\.first-support/, /^first-support/],
@@ -26,7 +34,10 @@ const BEARING: readonly (readonly [RegExp, RegExp])[] = [
   [/limits\.pipe-stress/, /^(sustained|displacement)/],
   [/limits\.nozzle/, /^nozzle/],
   [/\bface\b/, /^(raised-face|flange-equivalent)/],
-  [/outline|withdrawal|motor-top|diameter$/, /^headroom/],
+  [
+    /outline|withdrawal|motor-top|diameter$|dimensions|room\./,
+    /^(motor-withdrawal|coupling-space|wrench-room|working-space|way-out|lift-anchor|sling-legs|casing-lift-out)/,
+  ],
   [/temperature/, /^(displacement|nozzle|flange|support|rod|attachment)/],
   [/pressure/, /^(sustained|flange)/],
   [/class\b|bolt|gasket/, /^flange/],

@@ -181,6 +181,13 @@ test('a motor of unknown field, and one that never comes to speed, are told and 
   });
 });
 
+test('torques that no motor has are told and not thrown', () => {
+  expect(startUp({ ...plain, breakdown: given(5000) }, found)).toMatchObject({
+    kind: 'fails',
+    code: 'mechanics.out-of-range',
+  });
+});
+
 test('a fault that is not the start itself is thrown', () => {
   expect(() => startUp({ ...plain, damping: 1.5 }, found)).toThrow(
     expect.objectContaining({ code: 'mechanics.out-of-range' }),

@@ -1,6 +1,7 @@
 import type { Sourced } from '../../input/installation.js';
 import type { Dimension } from '../../units/index.js';
 import type { ReportContext, View } from '../context.js';
+import { motionInputs } from '../motion-inputs.js';
 import { originMark, sourcedMark, textMark } from '../origin-mark.js';
 import { practiceInputs } from '../practice-inputs.js';
 import { walkRows } from '../walk-rows.js';
@@ -52,6 +53,7 @@ export function inputs(context: ReportContext) {
     motorCentre: given(`${write.vector(pump.motor.centre, 'length')} ${write.unit('length')}`),
     motorPower: given(write.quantity(pump.motor.power, 'power')),
     motorSpeed: given(write.quantity(pump.motor.speed, 'speed', { significant: 4 })),
+    motion: motionInputs(context),
     flow: given(write.quantity(pump.duty.flow, 'flow')),
     head: given(write.quantity(pump.duty.head, 'head')),
     efficiency:

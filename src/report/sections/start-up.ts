@@ -4,6 +4,7 @@ import type { StartRun, WorkedStart } from '../../mechanics/index.js';
 import { norm, subtract } from '../../model/vector.js';
 import type { ReportContext, View } from '../context.js';
 import { startQuestions } from '../start-questions.js';
+import { startWords } from '../start-words.js';
 import { workedCalculation } from '../worked-calculation.js';
 
 /** Conditions of a start, in the order they are printed. */
@@ -32,7 +33,7 @@ export function startUp(context: ReportContext) {
     fails: start?.kind === 'fails',
     failure: capital(failed?.message ?? ''),
     remedy: failed?.wanted ?? '',
-    method: worked === undefined ? '' : methodWords(worked, context),
+    method: worked === undefined ? '' : startWords(worked.set.method, context.write),
     ...summary(worked, context),
     rows: worked === undefined ? [] : numberRows(worked, context),
     runs: runs.map((run) => runRow(run, context)),
@@ -57,22 +58,6 @@ export function startUp(context: ReportContext) {
 }
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
-
-function methodWords({ set }: WorkedStart, { write }: ReportContext): string {
-  const { method } = set;
-  switch (method.kind) {
-    case 'across the line':
-      return 'across the line, on full voltage at once';
-    case 'wye-delta':
-      return 'wye-delta, a third of the torque until the changeover';
-    case 'autotransformer':
-      return `through an autotransformer on its ${write.quantity(method.tap, 'ratio')} tap`;
-    case 'soft starter':
-      return `by a soft starter that limits the current to ${write.quantity(method.currentLimit, 'ratio')} of full load`;
-    case 'variable-speed drive':
-      return `by a variable-speed drive with a ramp of ${write.quantity(method.ramp, 'time')} and a torque of at most ${write.quantity(method.torqueLimit, 'ratio')} of full load`;
-  }
-}
 
 /** Numbers of the opening sentences. */
 function summary(start: WorkedStart | undefined, context: ReportContext) {
