@@ -8,19 +8,23 @@ import { assumptions } from './sections/assumptions.js';
 import { calculations } from './sections/calculations.js';
 import { cautions } from './sections/cautions.js';
 import { conditions } from './sections/conditions.js';
+import { connectors } from './sections/connectors.js';
 import { deviations } from './sections/deviations.js';
 import { duty } from './sections/duty.js';
 import { findings } from './sections/findings.js';
+import { firstStart } from './sections/first-start.js';
 import { fitUp } from './sections/fit-up.js';
 import { flanges } from './sections/flanges.js';
 import { frequencies } from './sections/frequencies.js';
 import { inputs } from './sections/inputs.js';
+import { lockout } from './sections/lockout.js';
 import { movements } from './sections/movements.js';
 import { nozzleLoads } from './sections/nozzle-loads.js';
 import { picture } from './sections/picture.js';
 import { practice } from './sections/practice.js';
 import { pumpOut } from './sections/pump-out.js';
 import { readings } from './sections/readings.js';
+import { sealChange } from './sections/seal-change.js';
 import { setting } from './sections/setting.js';
 import { signature } from './sections/signature.js';
 import { slack } from './sections/slack.js';
@@ -42,6 +46,7 @@ export const sections = {
   stress,
   upsets,
   flanges,
+  connectors,
   findings,
   movements,
   setting,
@@ -53,6 +58,9 @@ export const sections = {
   'start-up': startUp,
   frequencies,
   practice,
+  lockout,
+  'seal-change': sealChange,
+  'first-start': firstStart,
   readings,
   inputs,
   conditions,
@@ -75,11 +83,14 @@ export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
     'findings',
     'setting',
     'slack',
+    'connectors',
     'fit-up',
     'pump-out',
     'practice',
     'access',
     'start-up',
+    'lockout',
+    'seal-change',
     'assumptions',
     'cautions',
   ],
@@ -92,6 +103,7 @@ export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
     'stress',
     'upsets',
     'flanges',
+    'connectors',
     'findings',
     'movements',
     'setting',
@@ -103,6 +115,9 @@ export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
     'start-up',
     'frequencies',
     'practice',
+    'lockout',
+    'seal-change',
+    'first-start',
     'inputs',
     'conditions',
     'assumptions',
@@ -121,6 +136,8 @@ export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
     'movements',
     'findings',
     'access',
+    'lockout',
+    'first-start',
     'assumptions',
     'cautions',
     'signature',

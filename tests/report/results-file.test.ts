@@ -2,7 +2,7 @@ import Ajv2020 from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import { resultsFile } from '../../src/report/results-file.js';
 import { resultsJsonSchema, resultsShape } from '../../src/report/results-schema.js';
-import { reviewed } from './fixture.js';
+import { reviewed, reviewedWithConnectors } from './fixture.js';
 
 const whole = reviewed();
 const results = resultsFile(whole, whole.findings, { version: '1.2.3' });
@@ -62,4 +62,17 @@ test('a result that is no number is refused, and its place is told', () => {
   expect(() => resultsFile(broken, whole.findings, { version: '1.2.3' })).toThrow(
     'results.conditions.filled.balance.residual',
   );
+});
+
+test('every support says what it does, every joint with rods what they do, and the whole how far it can be trusted', () => {
+  const whole = reviewedWithConnectors('gapped');
+  const results = resultsFile(whole, whole.findings, { version: '0.0.0' });
+  const { filled } = results.conditions;
+  expect(filled?.states.H1).toEqual(['holding']);
+  expect(Object.keys(filled?.states ?? {})).toEqual(Object.keys(filled?.supports ?? {}));
+  expect(filled?.joints?.['connector 2']).toMatchObject({ rods: 'engaged' });
+  expect(filled?.joints?.['connector 2']?.rodTension).toBeGreaterThan(0);
+  expect(filled?.joints).not.toHaveProperty('connector 1');
+  expect(results.quality.energy).toBeLessThan(1e-10);
+  expect(results.quality.residual).toBeLessThan(1e-8);
 });
