@@ -444,6 +444,31 @@ export interface Motor {
   readonly serviceFactor?: Sourced;
   /** Whether its maker lets it stand with the shaft down. */
   readonly shaftDown?: boolean;
+  /** Rated voltage between lines [V], and rated current at full load [A], where given. */
+  readonly voltage?: Sourced;
+  readonly fullLoadCurrent?: Sourced;
+}
+
+/** What the motor is disconnected with; what is absent is not known. */
+export interface Disconnect {
+  readonly name?: string;
+  /** Name of the panel of the room that it is. */
+  readonly panel?: string;
+  /** From the motor, where no panel is named [m]. */
+  readonly distance?: Sourced;
+  /** Whether it is seen from the motor, and whether it can be locked open. */
+  readonly inSight?: boolean;
+  readonly lockable?: boolean;
+}
+
+/** What a panel needs in front of it. */
+export interface PanelElectrical {
+  /** Side its doors open to: unit vector along an axis of the plan. */
+  readonly front: Vec3;
+  /** Voltage to ground [V]. */
+  readonly toGround?: Sourced;
+  /** What faces it: nothing live or grounded, something grounded, live parts. */
+  readonly opposite?: 'nothing' | 'grounded' | 'live';
 }
 
 export interface Pump {
@@ -457,6 +482,7 @@ export interface Pump {
   readonly gaugeTaps?: { readonly suction?: boolean; readonly discharge?: boolean };
   /** Whether liquid could run back through the pump at rest. */
   readonly backflow?: 'possible' | 'none';
+  readonly disconnect?: Disconnect;
   readonly mount: 'hung' | 'resting' | 'sprung' | 'bolted';
   /** Position of the pump reference (shaft axis at port height) in the plan [m]. */
   readonly position: Vec3;
@@ -588,6 +614,8 @@ export interface Room {
     readonly path: string;
     /** Points and outside diameter where it is a run of pipe or duct; the box is the smallest round it [m]. */
     readonly run?: { readonly points: readonly Vec3[]; readonly diameter: number };
+    /** What a panel needs in front of it, where the file says so. */
+    readonly electrical?: PanelElectrical;
   }[];
   /** Middle of the opening in plan, and its clear width [m]. */
   readonly wayOut?: { readonly at: readonly [number, number]; readonly width: Sourced };
@@ -635,6 +663,8 @@ export interface Limits {
   readonly lateral?: { readonly coefficient: Sourced; readonly occasionalFactor?: Sourced };
   /** Margin a natural frequency keeps from an exciting one, as a share of the latter [-]. */
   readonly frequencyMargin?: Sourced;
+  /** Largest r.m.s. velocity of vibration at the bearings [m/s]. */
+  readonly vibration?: Sourced;
   /** Damping ratio for the start-up history [-]. */
   readonly damping?: Sourced;
   /** Largest movement of the motor top at start [m]. */

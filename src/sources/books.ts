@@ -109,6 +109,11 @@ export const books = {
     edition: 'public page',
     kind: 'public document',
   },
+  'sling-tables': {
+    title: 'Public tables of sling tension by the angle of the legs',
+    edition: 'three pages agree',
+    kind: 'public document',
+  },
   'motor-start-pages': {
     title: 'Public pages on the starting of induction motors',
     edition: 'two pages agree',

@@ -104,6 +104,36 @@ export const standards = {
     edition: 'part 12, design B at 60 Hz',
     kind: 'standard',
   },
+  imc: {
+    title: 'International Mechanical Code',
+    edition: '2009 and 2015, as reproduced',
+    kind: 'standard',
+  },
+  'nfpa-70': {
+    title: 'NFPA 70 National Electrical Code',
+    edition: 'articles 110.26 and 430.102, as told in public guides; the edition in force governs',
+    kind: 'standard',
+  },
+  'osha-1910-303': {
+    title: '29 CFR 1910.303 Electrical: General Requirements',
+    edition: 'as reproduced by a state and in UFC 3-520-01',
+    kind: 'standard',
+  },
+  'osha-1910-147': {
+    title: '29 CFR 1910.147 The Control of Hazardous Energy',
+    edition: 'public regulation; it excludes construction work',
+    kind: 'standard',
+  },
+  'osha-1910-219': {
+    title: '29 CFR 1910.219 Mechanical Power-Transmission Apparatus',
+    edition: 'public summaries',
+    kind: 'standard',
+  },
+  'niosh-lifting': {
+    title: 'NIOSH Applications Manual for the Revised NIOSH Lifting Equation',
+    edition: '1994, public manual',
+    kind: 'public document',
+  },
   'asce-7': {
     title: 'ASCE 7 Minimum Design Loads and Associated Criteria for Buildings and Other Structures',
     edition: '2010 and 2016',

@@ -28,6 +28,8 @@ const madeUnits: Readonly<Record<string, readonly [number, string]>> = {
   Mpsi: [1e6, 'lbf/in^2'],
   psf: [1, 'lbf/ft^2'],
   kip: [1000, 'lbf'],
+  // The ton of hoists in US units; the metric one is written t or tonne.
+  shortTon: [2000, 'lbm'],
   // Conventional feet and inches of water: 1000 kg/m³ under standard gravity.
   ftH2O: [0.3048 * 9806.65, 'Pa'],
   inH2O: [0.0254 * 9806.65, 'Pa'],

@@ -1,5 +1,6 @@
 import type { Dimension } from './dimension.js';
 import { conversionFactor } from './unit-library.js';
+import { flow, length, pressure, velocity } from './unit-spellings.js';
 
 /** Units a dimension may be written in: how a user writes it, and the expression handed to the library. */
 interface DimensionUnits {
@@ -7,39 +8,6 @@ interface DimensionUnits {
   readonly si: string;
   readonly units: Readonly<Record<string, string>>;
 }
-
-const same = (...names: readonly string[]): Record<string, string> =>
-  Object.fromEntries(names.map((name) => [name, name]));
-
-const length = {
-  ...same('in', 'ft', 'yd', 'mm', 'cm', 'm', 'km'),
-  inch: 'in',
-  inches: 'in',
-  '"': 'in',
-  foot: 'ft',
-  feet: 'ft',
-  "'": 'ft',
-  metre: 'm',
-  metres: 'm',
-};
-const pressure = {
-  ...same('psi', 'ksi', 'psf', 'Pa', 'kPa', 'MPa', 'bar', 'ftH2O', 'inH2O', 'mH2O'),
-  psig: 'psi',
-  barg: 'bar',
-  'lbf/in2': 'psi',
-  'lb/in2': 'psi',
-  'lb/ft2': 'psf',
-  'N/mm2': 'MPa',
-  'N/m2': 'Pa',
-};
-const flow = {
-  ...same('gpm', 'cfm'),
-  'L/s': 'L/s',
-  'L/min': 'L/minute',
-  'm3/h': 'm^3/hour',
-  'm3/s': 'm^3/s',
-  'ft3/min': 'cfm',
-};
 
 /** Every unit accepted, by dimension. Keys are what a file may hold after `normaliseUnit`. */
 const unitTable: Readonly<Record<Dimension, DimensionUnits>> = {
@@ -195,18 +163,7 @@ const unitTable: Readonly<Record<Dimension, DimensionUnits>> = {
     },
   },
   ratio: { si: '', units: { '%': '%', percent: '%' } },
-  velocity: {
-    si: 'm/s',
-    units: {
-      'ft/s': 'ft/s',
-      fps: 'ft/s',
-      'ft/min': 'ft/minute',
-      fpm: 'ft/minute',
-      'in/s': 'in/s',
-      'm/s': 'm/s',
-      'mm/s': 'mm/s',
-    },
-  },
+  velocity: { si: 'm/s', units: velocity },
   time: { si: 's', units: { s: 's', min: 'minute', h: 'hour', ms: 'ms' } },
   inertia: { si: 'kg m^2', units: { 'lb.ft2': 'lbm ft^2', 'lb.in2': 'lbm in^2', 'kg.m2': 'kg m^2' } },
   'second moment of area': { si: 'm^4', units: { in4: 'in^4', cm4: 'cm^4', mm4: 'mm^4', m4: 'm^4' } },

@@ -9,6 +9,7 @@ import { linePipe } from './resolve-pipe.js';
 import { resolvePump } from './resolve-pump.js';
 import { resolveRoom } from './resolve-room.js';
 import { resolveService } from './resolve-service.js';
+import { resolveSpaces } from './resolve-spaces.js';
 import { noteStart } from './resolve-start.js';
 import { resolveWalk } from './resolve-walk.js';
 import { nameCounter, type Walking } from './walking.js';
@@ -38,7 +39,8 @@ export function resolveInstallation(file: FileContent): Resolved {
     materials: new Set(),
   };
   const lines = resolveLines(walking, materials, file);
-  const room = resolveRoom(reading, file.room);
+  const room = resolveRoom(reading, file.room, file['service-spaces']);
+  const spaces = resolveSpaces(reading, file, lines, pump);
   const pipeMaterials = [...walking.materials].filter((name) => name !== '');
   const limits = resolveLimits(reading, file.limits, service, pipeMaterials);
   for (const name of Object.keys(file.materials ?? {})) {
@@ -56,6 +58,7 @@ export function resolveInstallation(file: FileContent): Resolved {
       pump,
       lines,
       room,
+      ...spaces,
       limits,
       assumptions: taken,
     },

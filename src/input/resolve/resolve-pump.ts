@@ -3,6 +3,8 @@ import type { Port, Pump, Sourced, Vec3 } from '../installation.js';
 import type { FileContent } from '../schema/file-schema.js';
 import { assumed, given, offsetVector, practice, type Reading } from './reading.js';
 import { resolveBodyFlange } from './resolve-body-flange.js';
+import { resolveDimensions } from './resolve-dimensions.js';
+import { resolveDisconnect } from './resolve-electrical.js';
 import type { MaterialFinder } from './resolve-materials.js';
 import { resolveMotor } from './resolve-motor.js';
 import { pumpPractice } from './resolve-practice.js';
@@ -29,6 +31,7 @@ export function resolvePump(reading: Reading, materials: MaterialFinder, file: F
   const suction = resolvePort(reading, 'suction', pump.suction);
   const discharge = resolvePort(reading, 'discharge', pump.discharge);
   const rotorInertia = pump['rotor-inertia'];
+  const outline = resolveOutline(reading, pump, suction, discharge);
   return {
     mark: pump.mark,
     build: pump.build,
@@ -46,12 +49,14 @@ export function resolvePump(reading: Reading, materials: MaterialFinder, file: F
     ports: { suction, discharge },
     ...resolveBase(reading, pump),
     ...pumpPractice(pump),
+    ...resolveDisconnect(reading, file),
     duty: {
       flow: pump.duty.flow,
       head: pump.duty.head,
       ...(pump.duty.efficiency !== undefined && { efficiency: pump.duty.efficiency }),
     },
-    outline: resolveOutline(reading, pump, suction, discharge),
+    outline,
+    ...resolveDimensions(reading, file, outline),
   };
 }
 

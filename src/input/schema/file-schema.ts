@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { serviceSpaces } from './access.js';
 import { field, map } from './field.js';
 import { limits } from './limits.js';
 import { piping } from './piping.js';
@@ -37,6 +38,15 @@ export const fileSchema = map({
     material: 'carbon steel',
   }),
   room: field(room, 'The room', { floor: '0 ft', ceiling: '13 ft' }).optional(),
+  'service-spaces': field(serviceSpaces, "Spaces to be kept free, with the maker's or the owner's numbers", [
+    {
+      purpose: 'coupling and seal',
+      owner: 'maker',
+      source: 'manual 44-7, page 12',
+      depth: '24 in',
+      width: '20 in',
+    },
+  ]).optional(),
   limits: field(limits, 'What the results are held against', {
     'nozzle-loads': { basis: 'maker' },
   }).optional(),

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { bodyFlange } from './body-flange.js';
 import { dimensions } from './dimensions.js';
+import { disconnect } from './electrical.js';
 import { field, map, oneOf, text } from './field.js';
 import { levelDirection, pipeSize } from './labels.js';
 import { inertia, motor } from './motor.js';
@@ -66,6 +67,12 @@ export const pump = map({
   'rotor-inertia': inertia('Inertia of impeller, shaft and coupling about the shaft', '3 lb.ft2'),
   blades: field(z.int().min(1).max(24), 'Number of blades of the impeller', 6).optional(),
   ...pumpPractice,
+  disconnect: field(disconnect, 'What the motor is disconnected with', {
+    name: 'disconnect DS-1',
+    distance: '12 ft',
+    'in-sight': 'yes',
+    lockable: 'yes',
+  }).optional(),
   duty: field(
     map({
       flow: field(quantity('flow', 'positive'), 'Flow at the duty point', '620 gpm'),

@@ -1,4 +1,6 @@
+import { inputAccessSentences } from './input-access.js';
 import { inputBehaviourSentences } from './input-behaviour.js';
+import { inputElectricalSentences } from './input-electrical.js';
 import { inputFieldsSentences } from './input-fields.js';
 import { inputFileSentences } from './input-file.js';
 import { inputScopeSentences } from './input-scope.js';
@@ -12,4 +14,6 @@ export const inputSentences = {
   ...inputSenseSentences,
   ...inputBehaviourSentences,
   ...inputScopeSentences,
+  ...inputAccessSentences,
+  ...inputElectricalSentences,
 } satisfies Sentences;
