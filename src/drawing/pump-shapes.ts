@@ -2,7 +2,7 @@
 import type { Installation } from '../input/installation.js';
 import type { Vec3 } from '../model/conventions.js';
 import type { Layout, PlacedNozzle } from '../model/layout.js';
-import { add } from '../model/vector.js';
+import { pumpSolids } from '../model/pump-solids.js';
 import type { Shape, Xy } from './drawing.js';
 import type { Piece } from './paint-order.js';
 import { flangeBar } from './part-symbols.js';
@@ -22,47 +22,19 @@ export interface PumpCylinder {
 }
 
 /**
- * The pump as a stack of cylinders: heights of casing and bracket are drawn in proportion, motor top and diameters
- * are the outline's.
+ * The pump as a stack of cylinders.
  *
  * @param installation - pump and its outline [m]
  * @param layout - nozzles [m]
  * @returns cylinders from the floor up [m]
  */
 export function pumpCylinders(installation: Installation, layout: Layout): readonly PumpCylinder[] {
-  const { pump } = installation;
-  const { outline, base } = pump;
-  const casingRadius = outline.casingDiameter.value / 2;
-  const port = Math.max(
-    layout.nozzles.suction.section.outsideDiameter,
-    layout.nozzles.discharge.section.outsideDiameter,
-  );
-  const top = outline.motorTop.value;
-  const casingHalf = Math.min(Math.max(0.75 * port, 0.42 * casingRadius), 0.35 * top);
-  const motorFoot = Math.min(
-    Math.max(2 * pump.motor.centre[2] - top, casingHalf + 0.12 * (top - casingHalf)),
-    top * 0.8,
-  );
-  const at = (z: number): Vec3 => add(pump.position, [0, 0, z]);
-  const cylinder = (part: PumpCylinder['part'], low: number, high: number, radius: number): PumpCylinder => ({
+  return pumpSolids(installation, layout).stages.map(({ part, from, to, radius }) => ({
     part,
-    low: at(low),
-    high: at(high),
+    low: from,
+    high: to,
     radius,
-  });
-  const foot =
-    base === undefined || pump.mount === 'hung' ? undefined : Math.min(base.position[2], -casingHalf * 1.05);
-  return [
-    ...(foot === undefined ? [] : [cylinder('base', foot, -casingHalf, casingRadius * 0.55)]),
-    cylinder('casing', -casingHalf, casingHalf, casingRadius),
-    cylinder(
-      'bracket',
-      casingHalf,
-      motorFoot,
-      Math.min(casingRadius, outline.motorDiameter.value / 2) * 0.62,
-    ),
-    cylinder('motor', motorFoot, top, outline.motorDiameter.value / 2),
-  ];
+  }));
 }
 
 /**

@@ -1,4 +1,4 @@
-import { reachOf } from './convex-body.js';
+import { type ConvexBody, reachOf } from './convex-body.js';
 import { type PlanBody, type PlanPoint, planBodies, planDistance, planLine } from './plan-body.js';
 import type { Box, NamedSolid } from './solid.js';
 
@@ -31,6 +31,7 @@ export function planClearance(obstacles: readonly NamedSolid[], room: Box): Plan
       reachOf(body, [1, 0, 0]) + body.rounding,
       reachOf(body, [0, 1, 0]) + body.rounding,
     ] as const,
+    known: knownDistance(body),
     // What was last measured bounds what can be found nearby: a distance changes no more than the place does.
     last: { place: [0, 0] as PlanPoint, distance: 0 },
   }));
@@ -50,7 +51,7 @@ export function planClearance(obstacles: readonly NamedSolid[], room: Box): Plan
         .sort((one, other) => one.bound - other.bound);
       for (const { row, bound } of bounds) {
         if (bound >= least) break;
-        const distance = planDistance(line, row.body);
+        const distance = row.known?.(place) ?? planDistance(line, row.body);
         row.last = { place, distance };
         least = Math.min(least, distance);
       }
@@ -90,6 +91,26 @@ function edgesOf({ low, high }: Box): readonly PlanBody[] {
     name: ROOM_EDGE,
     body: planLine(from, corners[(index + 1) % 4] ?? from),
   }));
+}
+
+/** Distance of a place from what has a formula for it: boxes, upright cylinders and lines; the others are measured. */
+function knownDistance({ solid, corners, rounding }: ConvexBody): ((place: PlanPoint) => number) | undefined {
+  if (solid.kind === 'box') {
+    const box = [solid.low[0], solid.low[1], solid.high[0], solid.high[1]] as const;
+    return (place) => toBox(box, place);
+  }
+  if (solid.kind === 'cylinder' && solid.from[0] === solid.to[0] && solid.from[1] === solid.to[1])
+    return ([x, y]) => Math.max(0, Math.hypot(x - solid.from[0], y - solid.from[1]) - solid.radius);
+  const [from, to, ...others] = corners;
+  if (solid.kind !== 'capsule' || from === undefined || to === undefined || others.length > 0)
+    return undefined;
+  const [east, north] = [to[0] - from[0], to[1] - from[1]];
+  const square = east * east + north * north;
+  return ([x, y]) => {
+    const share = square > 0 ? ((x - from[0]) * east + (y - from[1]) * north) / square : 0;
+    const at = Math.min(1, Math.max(0, share));
+    return Math.max(0, Math.hypot(x - from[0] - at * east, y - from[1] - at * north) - rounding);
+  };
 }
 
 function toBox(
