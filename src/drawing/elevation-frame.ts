@@ -2,6 +2,7 @@
 import type { Installation } from '../input/installation.js';
 import type { Vec3 } from '../model/conventions.js';
 import type { Layout } from '../model/layout.js';
+import { withdrawalOf } from '../model/service-spaces.js';
 import { add, dot, scale, subtract } from '../model/vector.js';
 import type { Xy } from './drawing.js';
 import type { Box } from './plane.js';
@@ -57,7 +58,7 @@ export function elevationFrame(
   const lowest = (cylinders[0] as PumpCylinder).low[2];
   const motorTop = pump.position[2] + pump.outline.motorTop.value;
   const overhead = lowestOver(installation, motorTop);
-  const needed = motorTop + (pump.outline.withdrawal?.value ?? 0.8 * pump.outline.motorTop.value);
+  const needed = motorTop + (withdrawalOf(installation)?.height ?? 0.8 * pump.outline.motorTop.value);
   const highest = Math.max(needed, ...overhead.map((o) => o.at)) + 0.15;
   const floor =
     room.floor === undefined

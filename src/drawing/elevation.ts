@@ -1,6 +1,9 @@
 /** Pump from the side with floor, ceiling and what stands in the way of drawing the motor. */
+
+import { accessOf, accessVolumes } from '../checks/index.js';
 import type { Installation, UnitSystem } from '../input/installation.js';
 import type { Layout } from '../model/layout.js';
+import type { PumpSolids } from '../model/pump-solids.js';
 import { clippedBox } from './clip.js';
 import type { Drawing, Ink, Shape, Xy } from './drawing.js';
 import { type ElevationFrame, elevationFrame, seenObjects } from './elevation-frame.js';
@@ -14,6 +17,9 @@ import { placeLabels } from './label-placement.js';
 import { MARK_SIZE, NOTE_SIZE } from './load-labels.js';
 import type { Capsule } from './plane.js';
 import { project } from './projection.js';
+import { drawnSpaces, spaceLabels, spaceShapes, spaceStrokes } from './service-outlines.js';
+import { outlinesOf } from './solid-outline.js';
+import { line } from './tube.js';
 
 export interface ElevationRequest {
   readonly installation: Installation;
@@ -35,11 +41,15 @@ export function elevationDrawing(request: ElevationRequest): Drawing {
   const { installation, layout, width, height } = request;
   const elevation = elevationFrame(installation, layout, width, height);
   const measures = measuresOf(installation, request.units, elevation);
+  const access = accessOf(request);
+  const volumes = accessVolumes(request).filter(({ purpose }) => !FROM_ABOVE.includes(purpose));
+  const spaces = drawnSpaces(volumes, access.obstacles, elevation);
   const labels = placeLabels({
     frame: elevation.frame,
-    labels: allLabels(request, elevation, measures),
+    labels: [...allLabels(request, elevation, measures), ...spaceLabels(spaces)],
     obstacles: [
       ...obstacles(elevation, measures),
+      ...spaceStrokes(spaces),
       ...objectObstacles(installation, elevation),
       ...elevationPipeObstacles(layout, elevation),
     ],
@@ -51,17 +61,24 @@ export function elevationDrawing(request: ElevationRequest): Drawing {
     ...withdrawalBox(installation, elevation),
     ...elevationPipes(installation, layout, elevation),
     ...elevationPump(layout, elevation),
+    ...terminalBoxShapes(access.pump, elevation),
     ...elevationFittings(layout, elevation),
+    ...spaceShapes(spaces),
     ...measures.flatMap((m) => measureShapes(m, elevation)),
     ...placed.flatMap((l) => l.leader),
     ...placed.flatMap((l) => l.plate),
     ...footNote(
-      'To scale, from the side with the discharge to the right. The height to draw the motor takes no account of lifting gear.',
+      'To scale, from the side with the discharge to the right. Dashed: spaces to be kept free. Hatched: what reaches into them.',
       width,
       height,
     ),
   ];
-  const words = [...measures.map((m) => m.words), ...notGiven(installation)];
+  const struck = spaces.filter(({ intrusions }) => intrusions.length > 0);
+  const words = [
+    ...measures.map((m) => m.words),
+    ...struck.map(({ volume, intrusions }) => `${intrusions[0]?.name ?? ''} reaches into ${volume.name}`),
+    ...notGiven(installation),
+  ];
   const alt = `Side view of pump ${installation.pump.mark} with its first pipes. ${words.join('; ')}.`;
   return {
     name: 'elevation',
@@ -71,6 +88,14 @@ export function elevationDrawing(request: ElevationRequest): Drawing {
     alt,
     shapes,
   };
+}
+
+/** Spaces that a plan shows and a side view does not. */
+const FROM_ABOVE: readonly string[] = ['aisle', 'working space'];
+
+function terminalBoxShapes({ terminalBox }: PumpSolids, elevation: ElevationFrame): readonly Shape[] {
+  if (terminalBox === undefined) return [];
+  return outlinesOf(terminalBox, elevation.projection).map((outline) => line(outline, 'fine', 'white', true));
 }
 
 function notGiven(installation: Installation): readonly string[] {

@@ -5,6 +5,7 @@ import { EngineError } from '../issues/issue.js';
 import type { ConditionResponse } from '../mechanics/response.js';
 import type { Wrench } from '../model/conventions.js';
 import { citationText } from '../sources/index.js';
+import { accessResults } from './access-results.js';
 import { everyCondition } from './condition-order.js';
 import { fitterResults } from './fitter-results.js';
 import type { ResultsFile } from './results-schema.js';
@@ -43,6 +44,12 @@ export function resultsFile(
     frequencies: subject.frequencies?.modes.map(({ frequency }) => frequency) ?? [],
     ...(subject.startUp && { startUp: startResult(subject) }),
     ...fitterResults(subject),
+    ...accessResults(subject, findings),
+    quality: {
+      residual: response.quality.residual,
+      energy: response.quality.energy ?? 0,
+      reciprocalCondition: response.quality.reciprocalCondition,
+    },
     findings: findings.map(findingResult),
     assumptions: installation.assumptions.map((assumption) => ({
       path: assumption.path,
@@ -78,6 +85,11 @@ function conditionResults(
       reacted: wrench(condition.balance.reacted),
       residual: condition.balance.residual,
     },
+    states: Object.fromEntries(
+      Object.entries(condition.supports).map(([mark, support]) => [mark, [...support.states]]),
+    ),
+    ...(condition.jointStates && { joints: { ...condition.jointStates } }),
+    rounds: condition.rounds,
   };
 }
 

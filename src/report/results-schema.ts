@@ -1,5 +1,6 @@
 /** Shape of the results file, one definition for the types, the published JSON Schema and the tests. */
 import { z } from 'zod';
+import { accessShape } from './access-schema.js';
 import { fitUpShape, pumpOutShape, settingShape } from './fitter-schema.js';
 
 const vector = z.tuple([z.number(), z.number(), z.number()]);
@@ -29,6 +30,23 @@ const condition = z.strictObject({
     reacted: wrench.describe('Sum of what the supports do to the frame, about the origin.'),
     residual: z.number().describe('What is left of both over the weight [-].'),
   }),
+  states: z
+    .record(z.string(), z.array(z.string()))
+    .describe('What each restraint of each support does: holding, lifted, slipping, topped out …'),
+  joints: z
+    .record(
+      z.string(),
+      z.strictObject({
+        lengthening: z.number().describe('[m]'),
+        angle: z.number().describe('Bending [rad].'),
+        rods: z.enum(['slack', 'engaged']).optional(),
+        rodTension: z.number().optional().describe('All rods together [N].'),
+        bending: z.enum(['free', 'at limit']).optional(),
+      }),
+    )
+    .optional()
+    .describe('Joints whose rods have a gap or that bend freely up to an angle.'),
+  rounds: z.number().int().describe('Rounds in which supports and joints settled.'),
 });
 
 const finding = z.strictObject({
@@ -97,6 +115,16 @@ export const resultsShape = z
     pumpOut: pumpOutShape.optional(),
     fitUp: fitUpShape.optional(),
     setting: settingShape.optional(),
+    access: accessShape.optional(),
+    quality: z
+      .strictObject({
+        residual: z.number().describe('Largest force left after solving over the largest load [-].'),
+        energy: z
+          .number()
+          .describe('Largest difference of the work that acts and the work taken up over their sum [-].'),
+        reciprocalCondition: z.number().describe('Of the scaled stiffness, estimated [-].'),
+      })
+      .describe('How far the numbers can be trusted.'),
     findings: z.array(finding),
     assumptions: z.array(
       z.strictObject({ path: z.string(), value: z.string(), source: z.string(), effect: z.string() }),

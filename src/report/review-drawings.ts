@@ -3,8 +3,10 @@ import {
   type Drawing,
   elevationDrawing,
   isometricDrawing,
+  liftDrawing,
   modeShapeDrawing,
   movementDrawing,
+  planDrawing,
   ratioBars,
   speedMap,
 } from '../drawing/index.js';
@@ -18,6 +20,8 @@ const WIDTH = 498;
 const ISOMETRIC_HEIGHT = 330;
 const MOVEMENT_HEIGHT = 260;
 const ELEVATION_HEIGHT = 300;
+const PLAN_HEIGHT = 300;
+const LIFT_HEIGHT = 330;
 const VIBRATION_HEIGHT = 230;
 const SPEED_MAP_HEIGHT = 250;
 
@@ -37,6 +41,8 @@ export function reviewDrawings(context: ReportContext): Readonly<Record<string, 
     movement: () =>
       movementDrawing({ ...request, height: MOVEMENT_HEIGHT, condition: drawnMovement(response) }),
     elevation: () => elevationDrawing({ ...request, height: ELEVATION_HEIGHT }),
+    plan: () => planDrawing({ ...request, height: PLAN_HEIGHT }),
+    lift: () => liftDrawing({ ...request, height: LIFT_HEIGHT }),
     ratios: () => ratioBars(request),
     'speed-map': () => speedMapOf(context),
     'vibration-1': () => vibration(context, 0),

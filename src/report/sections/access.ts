@@ -1,9 +1,12 @@
+import { accessOf } from '../../checks/index.js';
+import { handRows, spaceRows } from '../access-rows.js';
 import type { ReportContext, View } from '../context.js';
+import { liftRows } from '../lift-rows.js';
 
 /**
- * Height over the motor: what is free, what the maker asks for, and what stands above.
+ * Room round the pump and over it: the spaces, the lift, what may be lifted by hand, and what hangs over the motor.
  *
- * @param context - installation and writer
+ * @param context - installation, findings and writer
  * @returns strings; a dash where the file does not say
  */
 export function access(context: ReportContext) {
@@ -12,14 +15,11 @@ export function access(context: ReportContext) {
   const long = { feetInches: true } as const;
   const motorTop = pump.position[2] + pump.outline.motorTop.value;
   const above = room.objects.filter((object) => isAbove(object, pump, motorTop));
-  const lowest = [
-    ...(room.ceiling === undefined ? [] : [{ name: 'ceiling', height: room.ceiling }]),
-    ...above.map((object) => ({ name: object.name, height: object.low[2] })),
-  ].sort((a, b) => a.height - b.height)[0];
-  const clear = lowest === undefined ? undefined : lowest.height - motorTop;
-  const needed = pump.outline.withdrawal?.value;
-  const left = clear === undefined || needed === undefined ? undefined : clear - needed;
-  const lift = pump.motor.mass.value;
+  const { withdrawal } = accessOf(context.subject);
+  const lift = liftRows(context);
+  const spaces = spaceRows(context);
+  const hands = handRows(context);
+  const open = spaces.filter(({ verdict }) => verdict === 'exceeds' || verdict === 'cannot-tell');
   return {
     motorTop: write.quantity(motorTop, 'length', long),
     motorTopAboveFloor:
@@ -27,15 +27,7 @@ export function access(context: ReportContext) {
     hasFloor: room.floor !== undefined,
     ceiling: room.ceiling === undefined ? '–' : write.quantity(room.ceiling, 'length', long),
     hasCeiling: room.ceiling !== undefined,
-    clear: clear === undefined ? '–' : write.quantity(clear, 'length', long),
-    hasClear: clear !== undefined,
-    lowest: lowest?.name ?? '',
-    needed: needed === undefined ? '–' : write.quantity(needed, 'length', long),
-    hasNeeded: needed !== undefined,
-    left: left === undefined ? '–' : write.quantity(Math.abs(left), 'length', long),
-    hasLeft: left !== undefined,
-    isShort: left !== undefined && left < 0,
-    motorWeight: write.quantity(lift, 'mass'),
+    motorWeight: write.quantity(pump.motor.mass.value, 'mass'),
     obstacles: above.map((object) => ({
       name: object.name,
       kind: object.kind,
@@ -43,6 +35,15 @@ export function access(context: ReportContext) {
       clear: write.quantity(object.low[2] - motorTop, 'length', long),
     })),
     hasObstacles: above.length > 0,
+    hasPlan: room.objects.length > 0,
+    hasLiftPicture: lift.hasLift || withdrawal !== undefined,
+    spaces,
+    hasSpaces: spaces.length > 0,
+    open,
+    hasOpen: open.length > 0,
+    ...lift,
+    hands,
+    hasHands: hands.length > 0,
   } satisfies View;
 }
 
