@@ -1,8 +1,10 @@
 /** The checks: one file each, one registry, one runner. */
 
+import { accessChecks } from './access-checks.js';
 import { attachmentLoad } from './attachment-load.js';
 import type { Check } from './define-check.js';
 import { displacementStress } from './displacement-stress.js';
+import { electricalChecks } from './electrical-checks.js';
 import type { Finding, Subject } from './finding.js';
 import { firstSupportBend } from './first-support-bend.js';
 import { firstSupportPump } from './first-support-pump.js';
@@ -10,8 +12,8 @@ import { fitUpTolerance } from './fit-up-tolerance.js';
 import { flangeClass } from './flange-class.js';
 import { flangeDrilling } from './flange-drilling.js';
 import { flangeEquivalentPressure } from './flange-equivalent-pressure.js';
+import { flexibleConnector } from './flexible-connector.js';
 import { frequencyMargin } from './frequency-margin.js';
-import { headroomOverMotor } from './headroom-over-motor.js';
 import { hoopStress } from './hoop-stress.js';
 import { nozzleCombined } from './nozzle-combined.js';
 import { nozzleComparison } from './nozzle-comparison.js';
@@ -58,9 +60,11 @@ export const allChecks: readonly Check[] = [
   flangeClass,
   raisedFaceOnFlatIron,
   flangeDrilling,
+  flexibleConnector,
   frequencyMargin,
   startMovement,
-  headroomOverMotor,
+  ...accessChecks,
+  ...electricalChecks,
   ...practiceChecks,
 ];
 
@@ -74,6 +78,10 @@ export function runChecks(subject: Subject): readonly Finding[] {
   return allChecks.flatMap((check) => runCheck(check, subject));
 }
 
+export { accessChecks, isAccess } from './access-checks.js';
+export { type Access, type AccessSubject, accessOf } from './access-subject.js';
+export { accessVolumes, routeOut } from './access-volumes.js';
+export { connectorsOf, type PlacedConnector } from './connectors.js';
 export type { Check, CheckDefinition, Reading, Reason } from './define-check.js';
 export { defineCheck } from './define-check.js';
 export { type DisplacementStress, displacementStresses } from './displacement-stresses.js';

@@ -1,3 +1,6 @@
+import { accessCheckSentences } from './checks-access.js';
+import { connectorCheckSentences } from './checks-connectors.js';
+import { electricalCheckSentences } from './checks-electrical.js';
 import { fitterCheckSentences } from './checks-fitter.js';
 import { flangeCheckSentences } from './checks-flanges.js';
 import { motionCheckSentences } from './checks-motion.js';
@@ -55,29 +58,12 @@ export const checksSentences = {
   'checks.displacement-stress.no-place': () => ({ message: 'no pipe stands in the lines' }),
   ...pipeCheckSentences,
 
-  'checks.headroom-over-motor.exceeds': (data) => ({
-    message: `${String(data.overhead)} leaves too little height over the motor to draw it`,
-    wanted: `move ${String(data.overhead)} or the pump, or agree with the maker on another way of drawing the motor`,
-    hint: "the maker's lifting instructions and whoever plans the lift decide; add height for hook and hoist",
-  }),
-  'checks.headroom-over-motor.clash': (data) => ({
-    message: `${String(data.overhead)} reaches into the motor`,
-    wanted: `move ${String(data.overhead)} or the pump`,
-    hint: 'check both levels against the drawings first',
-  }),
-  'checks.headroom-over-motor.no-height': () => ({
-    message: 'the clear height needed to draw the motor is not given',
-    wanted: "give the maker's withdrawal height of the motor, with hook and hoist",
-  }),
-  'checks.headroom-over-motor.no-ceiling': () => ({
-    message: 'neither a ceiling nor anything over the motor is given',
-    wanted: 'give the level of the underside of the structure, and of ducts and pipes over the motor',
-  }),
-  'checks.headroom-over-motor.no-place': () => ({ message: 'there is no motor' }),
-
+  ...accessCheckSentences,
+  ...electricalCheckSentences,
   ...nozzleCheckSentences,
   ...supportCheckSentences,
   ...flangeCheckSentences,
+  ...connectorCheckSentences,
   ...stressSentences,
   ...motionCheckSentences,
   ...fitterCheckSentences,
