@@ -1,6 +1,7 @@
 import type { Part, Sourced } from '../input/installation.js';
 import type { Dimension } from '../units/index.js';
 import type { ReportContext } from './context.js';
+import { electricalInputs } from './electrical-inputs.js';
 import { sourcedMark } from './origin-mark.js';
 
 export interface PracticeInput {
@@ -50,6 +51,7 @@ export function practiceInputs(context: ReportContext): readonly PracticeInput[]
     number('Velocity in the suction, at most', limits.velocity?.suction, 'velocity'),
     number('Velocity in the discharge, at most', limits.velocity?.discharge, 'velocity'),
     plain('Straight pipe before the suction, in diameters', limits.straightRun),
+    ...electricalInputs(context),
     ...lines
       .flatMap(({ walk }) => walk.flatMap(withSide))
       .flatMap((part) => {

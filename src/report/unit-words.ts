@@ -5,6 +5,7 @@ import { pumpOutLines } from '../checks/pump-out-lines.js';
 import { isNotWorkedOut } from '../checks/worked-once.js';
 import type { Installation, Sourced } from '../input/installation.js';
 import { LOAD_CONSTANT } from '../model/hand-lift.js';
+import type { FormatOptions } from '../units/index.js';
 import type { ReportContext } from './context.js';
 import { roughly } from './isolation-points.js';
 
@@ -17,6 +18,11 @@ export const TOUCHABLE = 322.04;
 /** A number and its unit stay on one line. */
 export function glued(quantity: string): string {
   return quantity.replaceAll(' ', '\u00a0');
+}
+
+/** Vibration is read in thousandths of a metre or in inches a second, whatever velocity of liquid is read in. */
+export function vibrationUnit({ system }: ReportContext['write']): FormatOptions {
+  return { unit: system === 'us' ? 'in/s' : 'mm/s', significant: 2 };
 }
 
 /** The hottest that the liquid gets in service [K]. */

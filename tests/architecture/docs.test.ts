@@ -6,7 +6,7 @@ import { sources } from '../../src/sources/index.js';
 import { filesBelow, projectRoot, type SourceFile, sourceFiles, walk } from './source-tree.js';
 
 const units = new Set(
-  '- m m² m³ m⁴ N N·m N/m N·m/rad Pa K 1/K rad kg kg/m kg/m³ kg·m² m/s m/s² m³/s W Hz rad/s'.split(' '),
+  '- m m² m³ m⁴ N N·m N/m N·m/rad Pa K 1/K rad kg kg/m kg/m³ kg·m² m/s m/s² m³/s W V A Hz rad/s'.split(' '),
 );
 
 /** Folders whose functions compute quantities: their comments carry units, and a test reads them. */

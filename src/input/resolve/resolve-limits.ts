@@ -3,6 +3,7 @@ import type { Path } from '../draft.js';
 import type { Limits, NozzleAllowance, Service, Sourced } from '../installation.js';
 import type { FileContent } from '../schema/file-schema.js';
 import { assumed, catalogued, given, givenBy, practice, type Reading } from './reading.js';
+import { vibrationLimit } from './resolve-electrical.js';
 import { resolveFitUp } from './resolve-fit-up.js';
 import { resolveJointFactor } from './resolve-joint-factor.js';
 import { resolveLateral, resolveOccasionalFactor } from './resolve-lateral.js';
@@ -42,6 +43,7 @@ export function resolveLimits(
     ...resolveLateral(reading, file, stress.occasionalFactor),
     ...resolveVibration(reading, file),
     ...practiceLimits(file),
+    ...vibrationLimit(file),
     fitUp: resolveFitUp(reading, file?.['fit-up']),
   };
 }

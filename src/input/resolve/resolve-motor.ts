@@ -4,6 +4,7 @@ import type { Path } from '../draft.js';
 import type { Motor, Sourced, StartMethod } from '../installation.js';
 import type { FileContent } from '../schema/file-schema.js';
 import { assumed, given, offsetVector, practice, type Reading } from './reading.js';
+import { motorElectrical } from './resolve-electrical.js';
 import { motorPractice } from './resolve-practice.js';
 
 type FileMotor = FileContent['pump']['motor'];
@@ -33,6 +34,7 @@ export function resolveMotor(reading: Reading, file: FileMotor): Motor {
     ...(inertia !== undefined && { inertia: given(inertia, [...MOTOR, 'inertia']) }),
     ...driveSpeeds(reading, file, start),
     ...motorPractice(file),
+    ...motorElectrical(file),
   };
 }
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { vibrationLimit } from './electrical.js';
 import { field, map, oneOf, text } from './field.js';
 import { lateral } from './lateral.js';
 import { practiceLimits } from './practice.js';
@@ -101,6 +102,7 @@ export const limits = map({
     { share: '25 %', source: "owner's specification 23 21 23" },
   ).optional(),
   ...practiceLimits,
+  vibration: vibrationLimit,
   damping: field(
     ratio({ most: 0.2, range: 'not negative' }),
     'Damping of the piping over critical damping',

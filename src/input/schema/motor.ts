@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { motorElectrical } from './electrical.js';
 import { field, map, refuse } from './field.js';
 import { exactlyOneKey } from './one-key.js';
 import { offset } from './position.js';
@@ -70,6 +71,7 @@ export const motor = map({
   power: field(quantity('power', 'positive'), 'Rated power', '20 hp'),
   speed: field(quantity('speed', 'positive'), 'Rated speed', '1770 rpm'),
   ...motorPractice,
+  ...motorElectrical,
   start: field(start, 'How the motor is started', 'across the line').optional(),
   'locked-rotor-torque': torque('Torque at standstill on full voltage', '90 ft.lbf'),
   'breakdown-torque': torque('Greatest torque on full voltage', '140 ft.lbf'),

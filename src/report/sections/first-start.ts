@@ -2,7 +2,7 @@ import { startMovements } from '../../checks/index.js';
 import type { Sourced } from '../../input/installation.js';
 import type { ReportContext, View } from '../context.js';
 import { isolationPoints, named } from '../isolation-points.js';
-import { hottest, SCALDS, springTexts, starterOf } from '../unit-words.js';
+import { hottest, SCALDS, springTexts, starterOf, vibrationUnit } from '../unit-words.js';
 
 /**
  * Card for the first start of this unit: who stands where, what is watched, what is expected, and what stops it.
@@ -41,7 +41,7 @@ export function firstStart(context: ReportContext) {
     hasCurrent: current !== undefined,
     serviceFactor: write.plain(motor.serviceFactor?.value),
     hasServiceFactor: (motor.serviceFactor?.value ?? 1) > 1,
-    vibration: vibrationText(limits.vibration, context),
+    vibration: write.quantity(limits.vibration?.value, 'velocity', vibrationUnit(write)),
     vibrationSource: sourceText(limits.vibration),
     hasVibration: limits.vibration !== undefined,
     speed: write.quantity(motor.speed, 'speed', { significant: 4 }),
@@ -58,12 +58,6 @@ export function firstStart(context: ReportContext) {
     hasCheck: check !== '',
     isHung: pump.mount === 'hung',
   } satisfies View;
-}
-
-/** A vibration in the unit it is read in. */
-function vibrationText(limit: Sourced | undefined, { write }: ReportContext): string {
-  const unit = write.system === 'us' ? 'in/s' : 'mm/s';
-  return write.quantity(limit?.value, 'velocity', { unit, significant: 2 });
 }
 
 function sourceText(limit: Sourced | undefined): string {
