@@ -22,12 +22,6 @@ export const books = {
     edition: '7th ed.',
     kind: 'book',
   },
-  'crocker-king': { title: 'S. Crocker, R. C. King, Piping Handbook', edition: '5th ed.', kind: 'book' },
-  'pipe-stress-handbook': {
-    title: 'Pipe Stress Handbook, span example',
-    edition: 'two pages agree',
-    kind: 'book',
-  },
   'ashrae-systems': {
     title: 'ASHRAE Handbook, HVAC Systems and Equipment, chapter on pipe, tubes and fittings',
     edition: 'table after B31.9',

@@ -1,4 +1,4 @@
-// Source   NUREG/CR-1677, Piping Benchmark Problems, vol. 1, Brookhaven National Laboratory, 1980, problem 1 (pp. 24-47),
+// Source   nureg-cr-1677: NUREG/CR-1677, Piping Benchmark Problems, vol. 1, Brookhaven National Laboratory, 1980, problem 1 (pp. 24-47),
 //          data and targets as reproduced in an open collection of finite-element examples
 // Printed  pipe 7.289 in × 0.241 in, E = 24e6 psi, ν = 0.3, two quarter bends of R = 36.3 in, nine lumped masses without rotary
 //          inertia, both ends anchored: frequencies 28.515, 56.441, 82.947, 144.140, 166.260 Hz.
