@@ -2,6 +2,7 @@
 export { type AllowableQuery, allowableStress, allowableStressMaterials } from './allowable-stress.js';
 export { type BoltSet, boltSetMass } from './bolt-set-mass.js';
 export { betweenRows, type Catalogued, type Pairs } from './catalogued.js';
+export { type CataloguedElbow, type ElbowQuery, elbowSizes, findElbow } from './elbows.js';
 export {
   DEDICATED_CITATION,
   DEDICATED_HEIGHT,
@@ -14,7 +15,6 @@ export {
   type WorkingDepthQuery,
   workingDepth,
 } from './electrical-space.js';
-export { type CataloguedElbow, type ElbowQuery, elbowSizes, findElbow } from './elbows.js';
 export {
   type CataloguedFlange,
   type CataloguedJoint,

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { casingLiftOut } from '../../src/checks/casing-lift-out.js';
-import { box, findingOf, space, walls } from './access-subject.js';
+import { findingOf, space, walls } from './access-subject.js';
 
 const asked = [space('casing lift-out', { height: '600 mm' })];
 /** The casing's top is at 1.2 m, its ports at 1 m. */
