@@ -1,5 +1,5 @@
 /** Service spaces as dashed outlines with their purpose, and what reaches into them, hatched. */
-import { intersects, type NamedSolid, nearestObstacle } from '../geometry/index.js';
+import { boundingBox, distanceBetween, type Box as SolidBox } from '../geometry/index.js';
 import type { Obstacle } from '../model/obstacles.js';
 import type { ServiceVolume } from '../model/service-spaces.js';
 import type { Shape, Xy } from './drawing.js';
@@ -9,6 +9,9 @@ import type { Box, Capsule } from './plane.js';
 import type { Projection } from './projection.js';
 import { boxRound, outlinesOf, sharedOutline, windowOutline } from './solid-outline.js';
 import { line } from './tube.js';
+
+/** Deeper than this is more than touching [m]. */
+const MORE_THAN_TOUCHING = 1e-4;
 
 /** A picture that spaces are drawn into. */
 export interface SpacePicture {
@@ -44,11 +47,14 @@ export function drawnSpaces(
   return volumes.flatMap((volume): readonly DrawnSpace[] => {
     const outlines = outlinesOf(volume.solid, projection).flatMap(cut);
     if (outlines.length === 0) return [];
+    const box = boundingBox(volume.solid);
     const intruders = obstacles.filter(
-      ({ kind, solid, parts }) =>
-        kind !== 'floor' &&
-        !(volume.part !== undefined && parts.includes(volume.part)) &&
-        reachesInto(solid, volume.solid),
+      (obstacle) =>
+        obstacle.kind !== 'floor' &&
+        !(volume.part !== undefined && obstacle.parts.includes(volume.part)) &&
+        // Most things stand elsewhere: their boxes say so at once.
+        boxesMeet(box, obstacle.box) &&
+        distanceBetween(volume.solid, obstacle.solid).depth > MORE_THAN_TOUCHING,
     );
     const intrusions = intruders.flatMap(({ name, solid }) =>
       outlinesOf(solid, projection).flatMap((outline) =>
@@ -63,10 +69,8 @@ export function drawnSpaces(
   });
 }
 
-/** More than touching. */
-function reachesInto(solid: NamedSolid['solid'], space: NamedSolid['solid']): boolean {
-  if (!intersects(solid, space)) return false;
-  return (nearestObstacle(space, [{ name: '', solid }])?.depth ?? 0) > 1e-4;
+function boxesMeet(a: SolidBox, b: SolidBox): boolean {
+  return ([0, 1, 2] as const).every((axis) => a.low[axis] <= b.high[axis] && b.low[axis] <= a.high[axis]);
 }
 
 /**
