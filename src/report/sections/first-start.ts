@@ -31,7 +31,7 @@ export function firstStart(context: ReportContext) {
     springs: springs.join(', '),
     hasSprings: springs.length > 0,
     ...starterOf(context),
-    movement: write.distance(movement),
+    movement: write.quantity(movement, 'length', { decimals: write.system === 'us' ? 3 : 2 }),
     hasMovement: found.length > 0,
     movementLimit: write.distance(limits.startMovement?.value),
     hasMovementLimit: limits.startMovement !== undefined,

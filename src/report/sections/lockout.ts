@@ -1,5 +1,5 @@
 import type { Side } from '../../checks/line-course.js';
-import { LOCKOUT_ORDER, shortCitation } from '../card-citations.js';
+import { LOCKOUT_ORDER } from '../card-citations.js';
 import type { ReportContext, View } from '../context.js';
 import { isolationPoints, named } from '../isolation-points.js';
 import {
@@ -34,11 +34,9 @@ export function lockout(context: ReportContext) {
   const rotor = pump.dimensions?.rotorMass;
   const starter = starterOf(context);
   const missing = [
-    ...(disconnect === '' ? ['the disconnect of the motor, and whether it can be locked open'] : []),
+    ...(disconnect === '' ? ['the disconnect of the motor'] : []),
     ...(pump.motor.voltage === undefined ? ['the voltage of the motor'] : []),
-    ...(starter.isStartUnknown
-      ? ['how the motor is started: a drive stays charged, a soft starter leaks']
-      : []),
+    ...(starter.isStartUnknown ? ['how the motor is started (a drive stays charged)'] : []),
     ...[suction, discharge].flatMap(({ gaps }) => gaps),
     ...(pump.backflow === undefined ? ['whether another pump or a bypass feeds this one'] : []),
   ];
@@ -76,7 +74,7 @@ export function lockout(context: ReportContext) {
     ],
     missing: missing.join('; '),
     hasMissing: missing.length > 0,
-    order: shortCitation(LOCKOUT_ORDER),
+    order: LOCKOUT_ORDER.confidence,
   } satisfies View;
 }
 
@@ -93,11 +91,15 @@ function sideView(side: Side, context: ReportContext) {
     hasConnector,
   } = isolationPoints(side, context);
   const shuts = [...valves, ...unsure.map((name) => `${name}: see that it shuts tight`)];
+  const wanted = [
+    ...(vents.length + drains.length === 0 ? ['a vent or drain'] : []),
+    ...(taps.length === 0 ? ['a tap for a gauge'] : []),
+  ];
   const gaps = [
-    ...(shuts.length === 0 ? [`what shuts off the ${side} side`] : []),
-    ...open.map((line) => `what shuts off ${line}`),
-    ...(vents.length + drains.length === 0 ? [`a vent or drain on the ${side} side`] : []),
-    ...(taps.length === 0 ? [`a tap for a gauge on the ${side} side`] : []),
+    ...(shuts.length === 0
+      ? [`what shuts off the ${side} side`]
+      : open.map((line) => `what shuts off ${line}`)),
+    ...(wanted.length === 0 ? [] : [`${wanted.join(' and ')} on the ${side} side`]),
   ];
   return {
     view: {
