@@ -182,7 +182,12 @@ const WAYS: readonly (readonly [string, Vec3])[] = [
   ['north-west', [-Math.SQRT1_2, Math.SQRT1_2, 0]],
 ];
 
-/** The word of the plan that a direction is nearest to. */
+/**
+ * The word of the plan that a direction is nearest to.
+ *
+ * @param vector - direction [m]
+ * @returns for example `north-east`
+ */
 export function wayWord(vector: Vec3): string {
   const length = lengthOf(vector) || 1;
   const along = (way: Vec3): number =>

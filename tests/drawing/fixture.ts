@@ -371,8 +371,8 @@ export function build(made: Case): Built {
       casing: { mass: given(240), centre: [0, 0, 0], material: 'cast iron' },
       motor: { mass: given(150), centre: [0, 0, 0.85], power: 15000, speed: 185 },
       ports: {
-        suction: { which: 'suction', facing: facing.suction, position: ports.suction },
-        discharge: { which: 'discharge', facing: facing.discharge, position: ports.discharge },
+        suction: { which: 'suction', facing: facing.suction, position: ports.suction, flange: {} },
+        discharge: { which: 'discharge', facing: facing.discharge, position: ports.discharge, flange: {} },
       },
       ...(made.mount !== undefined && made.mount !== 'hung' ? { base: { position: [0, 0, -0.4] } } : {}),
       outline: {

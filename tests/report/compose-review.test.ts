@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { isPractice } from '../../src/checks/index.js';
 import { composeReview } from '../../src/report/compose-review.js';
 import type { Reader } from '../../src/report/context.js';
-import { reviewed } from './fixture.js';
+import { reviewed, reviewedCramped } from './fixture.js';
 
 const whole = reviewed();
 const readers = ['contractor', 'engineer', 'commissioning'] as const;
@@ -164,10 +164,28 @@ test('an assumed value carries the number of its assumption', () => {
 
 test('a duct over the motor is where the headroom ends', () => {
   const access = section(composeReview(whole, options), 'access') as {
-    lowest: string;
+    spaces: readonly { purpose: string; nearest: string }[];
     hasObstacles: boolean;
   };
-  expect(access).toMatchObject({ lowest: 'duct', hasObstacles: true });
+  expect(access.hasObstacles).toBe(true);
+  expect(access.spaces.find(({ purpose }) => purpose === 'Room to draw the motor')?.nearest).toBe('duct');
+});
+
+test('a space that is short says by how much in both units, and the smallest move that clears', () => {
+  const cramped = reviewedCramped();
+  const access = section(composeReview(cramped, options), 'access') as {
+    spaces: readonly { purpose: string; short: string; move: string; verdict: string }[];
+    heights: readonly { what: string }[];
+    hasLiftPicture: boolean;
+  };
+  const motor = access.spaces.find(({ purpose }) => purpose === 'Room to draw the motor');
+  expect(motor).toMatchObject({
+    verdict: 'exceeds',
+    short: '200.0 mm (7.874 in)',
+    move: '200.0 mm (7.874 in) up',
+  });
+  expect(access.heights.map(({ what }) => what)).toContain('From the eyes to the anchor');
+  expect(access.hasLiftPicture).toBe(true);
 });
 
 test('more conditions than fit a page are printed in several tables, each of them once', () => {

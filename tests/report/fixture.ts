@@ -1,6 +1,6 @@
 /** A whole review of a small installation with something of everything, solved and checked, for tests of the report. */
 import { overallVerdict, runChecks } from '../../src/checks/index.js';
-import type { Assumption, Installation, Part, Sourced } from '../../src/input/installation.js';
+import type { Assumption, Installation, Part, Sourced, Vec3 } from '../../src/input/installation.js';
 import type { ReviewSubject } from '../../src/report/compose-review.js';
 import { solveInstallation } from '../../src/review.js';
 import {
@@ -226,6 +226,57 @@ export function reviewedWithConnectors(onDischarge: 'none' | 'taut' | 'gapped'):
     return first === undefined ? line : { ...line, walk: [first, part, ...others] };
   });
   return reviewed({ lines });
+}
+
+/** The same in a cramped room with a lift: a low duct over the motor, a wall close by, spaces asked for. */
+export function reviewedCramped(): ReviewSubject {
+  const whole = reviewedInstallation();
+  const given = (value: number): Sourced => ({ value, origin: { kind: 'given', path: 'test' } });
+  const { pump, room } = whole;
+  const top = pump.position[2] + pump.outline.motorTop.value;
+  const wall = (name: string, low: Vec3, high: Vec3) => ({
+    name,
+    kind: 'wall' as const,
+    low,
+    high,
+    path: name,
+  });
+  return reviewed({
+    pump: {
+      ...pump,
+      dimensions: {
+        casingAbove: given(0.15),
+        casingBelow: given(0.15),
+        motorFoot: given(0.55),
+        eyes: pump.outline.motorTop,
+        spacer: { from: 0.2, length: given(0.2), sealLength: given(0.15), couplingMass: given(9) },
+        rotorMass: given(45),
+      },
+    },
+    room: {
+      ...room,
+      headHeight: given(2.032),
+      objects: [
+        wall('west wall', [-1, -6, 0], [-0.8, 6, 4]),
+        wall('east wall', [3, -6, 0], [3.2, 6, 4]),
+        { name: 'duct', kind: 'duct', low: [-0.5, -1, top + 0.4], high: [1, 1, top + 0.7], path: 'duct' },
+      ],
+      wayOut: { at: [1, 6], width: given(1) },
+      lift: {
+        anchor: [0, 0, top + 1.5],
+        rating: given(400),
+        hoistHeight: given(0.4),
+        hookToSling: given(0),
+        sling: { legs: 2, angle: given(1), height: given(0.2), spread: 0.25, rating: given(300) },
+        factor: { value: 2, origin: { kind: 'given', path: 'test', document: 'rule 4' } },
+        offCentre: given(0.02),
+      },
+    },
+    serviceSpaces: [
+      { purpose: 'coupling and seal', owner: 'maker', source: 'manual', path: 's', depth: 0.4, width: 0.3 },
+      { purpose: 'casing lift-out', owner: 'maker', source: 'manual', path: 's', height: 0.5 },
+    ],
+  });
 }
 
 /** The same, with nothing left but what meets its limit. */

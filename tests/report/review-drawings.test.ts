@@ -4,7 +4,7 @@ import { reviewed } from './fixture.js';
 
 const { drawings } = composeReview(reviewed(), { reader: 'engineer', units: 'us', version: '0.0.0' });
 
-test.each(['isometric', 'movement', 'elevation', 'ratios'])(
+test.each(['isometric', 'movement', 'elevation', 'plan', 'lift', 'ratios'])(
   'the drawing %s says in words what it shows',
   (name) => {
     expect(drawings[name]?.alt.length).toBeGreaterThan(20);

@@ -7,6 +7,7 @@ import { outline, type SectionId } from '../../src/report/outline.js';
 import { templateFor } from '../../src/report/template-for.js';
 import {
   reviewed,
+  reviewedCramped,
   reviewedLifted,
   reviewedOnDrive,
   reviewedSideways,
@@ -24,6 +25,7 @@ const readers = ['contractor', 'engineer', 'commissioning'] as const;
 
 const reviews = [
   reviewed(),
+  reviewedCramped(),
   reviewedOnDrive(),
   reviewedStalled(),
   reviewedLifted(),

@@ -31,7 +31,6 @@ export function resolvePump(reading: Reading, materials: MaterialFinder, file: F
   const suction = resolvePort(reading, 'suction', pump.suction);
   const discharge = resolvePort(reading, 'discharge', pump.discharge);
   const rotorInertia = pump['rotor-inertia'];
-  const outline = resolveOutline(reading, pump, suction, discharge);
   return {
     mark: pump.mark,
     build: pump.build,
@@ -55,8 +54,7 @@ export function resolvePump(reading: Reading, materials: MaterialFinder, file: F
       head: pump.duty.head,
       ...(pump.duty.efficiency !== undefined && { efficiency: pump.duty.efficiency }),
     },
-    outline,
-    ...resolveDimensions(reading, file, outline),
+    ...resolveShape(reading, file, suction, discharge),
   };
 }
 
@@ -148,6 +146,17 @@ function resolveBase(reading: Reading, pump: FilePump): Pick<Pump, 'base'> {
       }),
     },
   };
+}
+
+/** Outline and dimensions, last of all so that their assumptions stand behind those of loads. */
+function resolveShape(
+  reading: Reading,
+  file: FileContent,
+  suction: Port,
+  discharge: Port,
+): Pick<Pump, 'outline' | 'dimensions'> {
+  const outline = resolveOutline(reading, file.pump, suction, discharge);
+  return { outline, ...resolveDimensions(reading, file, outline) };
 }
 
 function resolveOutline(reading: Reading, pump: FilePump, suction: Port, discharge: Port): Pump['outline'] {
