@@ -53,7 +53,7 @@ export function resolveSpaces(
     serviceSpaces: spaces.map((space, index) => {
       const path: Path = ['service-spaces', index];
       const key = `${space.purpose} ${space.owner} ${space.at ?? ''} ${space.purpose === 'aisle' ? index : ''}`;
-      if (seen.has(key)) reading.report('input.space-twice', path, { purpose: space.purpose }, 'holder');
+      if (seen.has(key)) reading.report('input.space-twice', path, { purpose: space.purpose });
       seen.add(key);
       checkKeys(reading, space, path);
       checkPlaces(reading, space, path, parts);

@@ -179,12 +179,20 @@ export const accessCheckSentences = {
   'checks.sling-legs.no-place': () => ({ message: 'no sling is described' }),
 
   'checks.hand-lift.exceeds': () => ({
-    message: 'this is heavier than one person lifts by hand even in the ideal posture',
+    message: 'this is heavier than one person lifts by hand, even held close',
     wanted: 'lift it with gear, or with more than one person where the piece allows it',
     hint: 'who plans the work decides; reaching over a pipe lowers what may be lifted',
   }),
   'checks.hand-lift.ideal': () => ({
     message: 'held close, at knuckle height, without turning; less in any other posture',
+  }),
+  'checks.hand-lift.at-height': () => ({
+    message:
+      'held close, at the height of the coupling over the floor, without turning; less where one reaches',
+  }),
+  'checks.hand-lift.too-high': () => ({
+    message: 'the coupling is higher over the floor than anything is lifted by hand',
+    wanted: 'work from a platform, or lift it with gear',
   }),
   'checks.hand-lift.no-place': () => ({ message: 'no weight of a piece is given' }),
 
