@@ -15,6 +15,9 @@ import {
 /** Clear room between two plates [1/72 in]. */
 export const BETWEEN_PLATES = 1.5;
 
+/** A stroke this near to a plate counts as covered by it [1/72 in]. */
+const CLEARANCE = 0.5;
+
 const DIRECTIONS = 20;
 
 const DISTANCES = [2, 7, 13, 21, 31, 44, 60, 80, 105];
@@ -90,7 +93,14 @@ function judged(label: Label, box: Box, task: PlacementTask): Candidate | undefi
   const edge = nearestOnBox(box, label.anchor);
   const gap = Math.max(0, distance(edge, label.anchor) - label.reach);
   let cost = gap + (gap > 3 ? 6 : 0);
-  for (const obstacle of task.obstacles) {
+  const [x, y] = label.anchor;
+  // Plate and leader together: what stays clear of this box costs nothing.
+  const left = Math.min(box.left, x);
+  const right = Math.max(box.right, x);
+  const top = Math.min(box.top, y);
+  const bottom = Math.max(box.bottom, y);
+  for (const { obstacle, bounds } of boundedObstacles(task.obstacles)) {
+    if (bounds.left > right || bounds.right < left || bounds.top > bottom || bounds.bottom < top) continue;
     const depth = coveredDepth(box, obstacle);
     if (depth > 0) cost += 55 + 3 * depth;
     else if (gap > 3 && segmentCrossesCapsule(edge, label, obstacle))
@@ -99,10 +109,35 @@ function judged(label: Label, box: Box, task: PlacementTask): Candidate | undefi
   return { box, cost, leader: [edge, label.anchor] };
 }
 
+interface Bounded {
+  readonly obstacle: Capsule;
+  readonly bounds: Box;
+}
+
+const bounded = new WeakMap<readonly Capsule[], readonly Bounded[]>();
+
+/** Obstacles with the boxes they can touch anything in, worked out once for all labels of a picture. */
+function boundedObstacles(obstacles: readonly Capsule[]): readonly Bounded[] {
+  const before = bounded.get(obstacles);
+  if (before !== undefined) return before;
+  const boxes = obstacles.map((obstacle): Bounded => {
+    const { from, to, radius } = obstacle;
+    const extent: Box = {
+      left: Math.min(from[0], to[0]),
+      top: Math.min(from[1], to[1]),
+      right: Math.max(from[0], to[0]),
+      bottom: Math.max(from[1], to[1]),
+    };
+    return { obstacle, bounds: grown(extent, radius + CLEARANCE) };
+  });
+  bounded.set(obstacles, boxes);
+  return boxes;
+}
+
 /** How deep a stroke reaches into a box; 0 when it stays out. */
 function coveredDepth(box: Box, capsule: Capsule): number {
   const { from, to, radius } = capsule;
-  const wide = grown(box, radius + 0.5);
+  const wide = grown(box, radius + CLEARANCE);
   if (Math.max(from[0], to[0]) < wide.left || Math.min(from[0], to[0]) > wide.right) return 0;
   if (Math.max(from[1], to[1]) < wide.top || Math.min(from[1], to[1]) > wide.bottom) return 0;
   if (!segmentCrossesBox(from, to, wide)) return 0;

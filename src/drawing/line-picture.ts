@@ -63,14 +63,8 @@ interface Kept {
 const known = new WeakMap<Layout, Map<string, Kept>>();
 
 function newPicture(installation: Installation, layout: Layout, room: Box): LinePicture {
-  const shortened = new Map<number, ShortenedLine>();
-  const shorten = (limit: number): ShortenedLine => {
-    const line = shortened.get(limit) ?? shortenedLine(layout, limit);
-    shortened.set(limit, line);
-    return line;
-  };
   const trials = cornerViews.map((view) => {
-    const drawn = readableLine(installation, layout, view, room, shorten);
+    const drawn = readableLine(installation, layout, view, room);
     // Near enough to the final scale to compare corners by.
     const projection: Projection = {
       view,
@@ -91,13 +85,7 @@ function newPicture(installation: Installation, layout: Layout, room: Box): Line
 }
 
 /** Shortens long runs as little as makes pump and pipe large enough to read. */
-function readableLine(
-  installation: Installation,
-  layout: Layout,
-  view: View,
-  room: Box,
-  shorten: (limit: number) => ShortenedLine,
-): ShortenedLine {
+function readableLine(installation: Installation, layout: Layout, view: View, room: Box): ShortenedLine {
   const pipe = layout.nozzles.discharge.section.outsideDiameter;
   const height =
     installation.pump.outline.motorTop.value + installation.pump.outline.casingDiameter.value / 2;
@@ -107,10 +95,10 @@ function readableLine(
   );
   const longest = Math.max(...layout.strokes.map((s) => apart(s.from, s.to)));
   const limits = LIMITS.filter((limit) => limit >= 4 * pipe && limit < longest);
-  let best = shorten(Number.POSITIVE_INFINITY);
+  let best = shortenedLine(layout, Number.POSITIVE_INFINITY);
   for (const limit of limits) {
     if (roughScale(best, layout, view, room) >= wanted) break;
-    best = shorten(limit);
+    best = shortenedLine(layout, limit);
   }
   return best;
 }

@@ -46,15 +46,25 @@ const ON_AXIS = 0.02;
  * @returns strokes as drawn and the mapping of places
  */
 export function shortenedLine(layout: Layout, longest: number): ShortenedLine {
-  const pieces = layout.strokes.filter((s) => !isPump(s)).flatMap((s) => cutAtSupports(s, layout));
-  const nodes = numberedEnds(pieces);
+  const lines = known.get(layout) ?? new Map<number, ShortenedLine>();
+  known.set(layout, lines);
+  const line = lines.get(longest) ?? newLine(layout, longest);
+  lines.set(longest, line);
+  return line;
+}
+
+/** Every picture of a layout tries the same lengths: each is worked out once. */
+const known = new WeakMap<Layout, Map<number, ShortenedLine>>();
+
+function newLine(layout: Layout, longest: number): ShortenedLine {
+  const { pieces, nodes, axes } = cutLine(layout);
   const places = drawnPlaces(pieces, nodes, layout, longest);
   const strokes = pieces.map((stroke, i): DrawnStroke => {
     const ends = nodes.ends[i] as readonly [number, number];
     const from = places[ends[0]] as Vec3;
     const shift = subtract(from, stroke.from);
     const shortened = isShortened(stroke, longest);
-    const axis = strokeAxis(stroke, layout.strokes);
+    const axis = axes[i] as Vec3;
     if (stroke.kind === 'arc')
       return { stroke, from, to: add(stroke.to, shift), centre: add(stroke.centre, shift), axis, shortened };
     return { stroke, from, to: places[ends[1]] as Vec3, axis, shortened };
@@ -66,6 +76,25 @@ export function shortenedLine(layout: Layout, longest: number): ShortenedLine {
     return before;
   };
   return { strokes, place, anyShortened: strokes.some((s) => s.shortened) };
+}
+
+/** What does not depend on the length drawn: pieces, the numbers of their ends, and their directions. */
+interface CutLine {
+  readonly pieces: readonly Stroke[];
+  readonly nodes: Ends;
+  readonly axes: readonly Vec3[];
+}
+
+const cut = new WeakMap<Layout, CutLine>();
+
+function cutLine(layout: Layout): CutLine {
+  const before = cut.get(layout);
+  if (before !== undefined) return before;
+  const pieces = layout.strokes.filter((s) => !isPump(s)).flatMap((s) => cutAtSupports(s, layout));
+  const axes = pieces.map((stroke) => strokeAxis(stroke, layout.strokes));
+  const line: CutLine = { pieces, nodes: numberedEnds(pieces), axes };
+  cut.set(layout, line);
+  return line;
 }
 
 const isPump = (stroke: Stroke): boolean => stroke.kind === 'straight' && stroke.role === 'pump';
