@@ -81,13 +81,43 @@ export function eliminate(
       });
       return line;
     });
-    const decomposition = singularValues(dense, RANK_TOLERANCE);
-    const basis = orthogonalComplement(decomposition.right, size);
-    return { nodes, rows: own, free: basis.length, length, basis, decomposition };
+    return { nodes, rows: own, length, ...decomposed(dense, size) };
   });
   return { groups, groupOf, placeIn };
 }
 
+type Decomposed = Required<Pick<Group, 'free' | 'basis' | 'decomposition'>>;
+
+/** Rows and what came of them, the latest last. */
+const recent: { readonly dense: readonly Float64Array[]; readonly of: Decomposed }[] = [];
+
+/**
+ * Rank, and what is square to the rows. A support that lets go, a condition or a question changes few groups of a frame:
+ * the same rows come again and again, number for number, and what came of the last of them is kept.
+ */
+function decomposed(dense: readonly Float64Array[], size: number): Decomposed {
+  const before = recent.find((each) => isSame(each.dense, dense));
+  if (before !== undefined) return before.of;
+  const decomposition = singularValues(dense, RANK_TOLERANCE);
+  const basis = orthogonalComplement(decomposition.right, size);
+  const of = { free: basis.length, basis, decomposition };
+  if (size > LARGEST_KEPT) return of;
+  if (recent.push({ dense, of }) > KEPT) recent.shift();
+  return of;
+}
+
+function isSame(some: readonly Float64Array[], others: readonly Float64Array[]): boolean {
+  if (some.length !== others.length || some[0]!.length !== others[0]!.length) return false;
+  for (let row = 0; row < some.length; row++) {
+    const [one, other] = [some[row]!, others[row]!];
+    for (let c = 0; c < one.length; c++) if (!Object.is(one[c], other[c])) return false;
+  }
+  return true;
+}
+
+/** How many decompositions are kept, and up to how many columns, so that no more than some megabytes are [-]. */
+const KEPT = 200;
+const LARGEST_KEPT = 120;
 /** Most nodes that may hang together by rigid directions of joints [-]. */
 const LARGEST_GROUP = 150;
 /** Singular values below this share of the largest count as a repeated constraint [-]. */
