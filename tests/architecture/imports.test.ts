@@ -40,6 +40,7 @@ const mayImport: Readonly<Record<string, Row>> = {
       'mechanics',
       'checks',
       'drawing',
+      'study',
     ],
     // Shape, types and published schema of the results file are one definition.
     packages: ['zod'],
@@ -48,6 +49,39 @@ const mayImport: Readonly<Record<string, Row>> = {
     folders: ['issues'],
     types: ['report', 'drawing', 'input', 'sources'],
     packages: ['handlebars', 'saxes', 'pdf-lib'],
+  },
+  study: {
+    folders: [
+      'units',
+      'sources',
+      'issues',
+      'catalog',
+      'input',
+      'geometry',
+      'model',
+      'algebra',
+      'mechanics',
+      'checks',
+    ],
+    packages: ['pure-rand', 'yaml'],
+  },
+  fieldwork: {
+    folders: [
+      'units',
+      'sources',
+      'issues',
+      'catalog',
+      'input',
+      'geometry',
+      'model',
+      'algebra',
+      'mechanics',
+      'checks',
+      'drawing',
+      'report',
+      'render',
+    ],
+    packages: ['pdf-lib', 'yaml', 'csv-parse'],
   },
   door: {
     folders: [
@@ -60,11 +94,25 @@ const mayImport: Readonly<Record<string, Row>> = {
       'mechanics',
       'checks',
       'drawing',
+      'study',
       'report',
       'render',
+      'fieldwork',
     ],
   },
-  cli: { folders: ['door', 'issues'], packages: ['node', 'commander', 'picocolors'] },
+  cli: {
+    folders: ['door', 'issues'],
+    packages: [
+      'node',
+      'commander',
+      'picocolors',
+      '@clack/prompts',
+      'chokidar',
+      'csv-stringify',
+      'tinyglobby',
+      'write-excel-file',
+    ],
+  },
 };
 
 test.each(sourceFiles)('$name imports only what its folder may', ({ name, folder, imports }) => {
