@@ -4,12 +4,15 @@
  */
 import type { Dimension } from '../units/dimension.js';
 
-/** What may be put into a box. */
-export type BoxKind = 'number' | 'text' | 'choice' | 'tick' | 'date';
+/** What may be put into a box. A signature is a line to sign by hand; a name typed into it is a text. */
+export type BoxKind = 'number' | 'text' | 'choice' | 'tick' | 'date' | 'signature';
 
 /** One box to fill in. */
 export interface Box {
-  /** A promise: name of the field in the PDF and key in a readings file, as `before-bolt-up.suction.gap-top`. */
+  /**
+   * A promise: name of the field in the PDF and key in a readings file, as `before-bolt-up.suction.gap-top`. Words of
+   * letters, digits and hyphens, separated by dots; none is the beginning of another, as `a.b` is of `a.b.c`.
+   */
   readonly id: string;
   readonly kind: BoxKind;
   /** Short words above or before the box: `top`, `H1`, `A to B`. */
@@ -22,6 +25,10 @@ export interface Box {
   readonly unit?: string;
   /** Answers to choose from, for a choice. */
   readonly choices?: readonly string[];
+  /** What the review predicts for this box alone, with its unit; printed below it. */
+  readonly expected?: string;
+  /** Lines to write on, for a text of more than one. */
+  readonly lines?: number;
 }
 
 /** One line of the sheet: what is read, the boxes, and what is expected. All texts are finished. */
@@ -59,4 +66,55 @@ export interface FieldSheet {
   /** Fingerprint of the input the sheet was made from. */
   readonly fingerprint: string;
   readonly parts: readonly SheetPart[];
+}
+
+/**
+ * The box every row has for why it was not read: `not fitted`, `no access`, `after the moment`.
+ *
+ * @param row - row of a sheet
+ * @returns the box, under the id of the row's first box with `-not-read` behind it; nothing for a row without boxes
+ */
+export function notReadBox(row: SheetRow): Box | undefined {
+  const [first] = row.boxes;
+  if (first === undefined) return undefined;
+  return {
+    id: `${first.id}-not-read`,
+    kind: 'text',
+    label: 'not read, because',
+    tip: `${row.label}: where it was not read, say why`,
+  };
+}
+
+/**
+ * The box every part has for what does not fit a row.
+ *
+ * @param part - part of a sheet
+ * @returns the box, under the id of the part with `.remarks` behind it
+ */
+export function remarksBox(part: SheetPart): Box {
+  return {
+    id: `${part.id}.remarks`,
+    kind: 'text',
+    label: 'remarks',
+    tip: `Remarks on ${part.title}`,
+    lines: 2,
+  };
+}
+
+/**
+ * Every box of a sheet in the order in which it is filled in, those for what was not read and for remarks included.
+ *
+ * @param sheet - the sheet
+ * @returns boxes with the row they stand in; remarks stand in none
+ */
+export function boxesOf(
+  sheet: FieldSheet,
+): readonly { readonly box: Box; readonly part: SheetPart; readonly row?: SheetRow }[] {
+  return sheet.parts.flatMap((part) => [
+    ...part.rows.flatMap((row) => {
+      const why = notReadBox(row);
+      return [...row.boxes, ...(why === undefined ? [] : [why])].map((box) => ({ box, part, row }));
+    }),
+    { box: remarksBox(part), part },
+  ]);
 }
