@@ -36,11 +36,11 @@ const onlyEnglish = {
   },
 };
 
-/** Packages in, one entry, one part per command: a start loads only what the command needs. */
+/** Packages in, an entry for the process and one for its threads, one part per command: a start loads what it needs. */
 async function buildCommandLine() {
   const result = await build({
     ...shared,
-    entryPoints: { main: 'src/cli/main.ts' },
+    entryPoints: { main: 'src/cli/main.ts', worker: 'src/cli/workers/worker.ts' },
     outdir: 'dist/cli',
     plugins: [onlyEnglish],
     // Names of functions stay, so that a fault says where it happened.

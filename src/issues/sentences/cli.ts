@@ -74,6 +74,18 @@ export const cliSentences: Sentences = {
     wanted: 'a folder that can be written to',
     hint: 'nothing was written; what stood there before is unharmed',
   }),
+  'cli.worker.too-long': ({ seconds }) => ({
+    message: `the work took longer than ${seconds} seconds and was stopped`,
+    wanted: 'an ordinary file; this one may be damaged, or made to keep a reader busy',
+  }),
+  'cli.worker.out-of-memory': ({ memory }) => ({
+    message: `the work took more than ${memory} MiB of memory and was stopped`,
+    wanted: 'an ordinary file; this one may be damaged, or made to fill the memory of its reader',
+  }),
+  'cli.worker.cancelled': () => ({
+    message: 'the work was stopped before it was done',
+    wanted: 'to be let run to its end',
+  }),
   'cli.fault': ({ what, file }) => ({
     message: `pipeborne failed on ${file}, and that is its own fault, not yours: ${what}`,
     wanted: 'a report of this with the input file, so that it can be mended',
