@@ -28,6 +28,9 @@ export function readColumns(text: string): readonly Column[] {
     });
 }
 
+/** Whether the only cell of a row with this role runs over the whole table. */
+export const runsOver = (role: string | undefined): boolean => role === 'group' || role === 'remark';
+
 /** Number of columns a row fills. */
 const filled = (row: MarkupElement): number =>
   elementsOf(row).reduce((sum, cell) => sum + Number(cell.attributes.span ?? 1), 0);
@@ -65,8 +68,8 @@ function judgeTable(table: MarkupElement, complain: Complain): void {
     if (child.name === 'head' && i > firstRow && firstRow >= 0) complain('head-after-rows', child.line, {});
   });
   for (const row of rows) {
-    // A group row of one cell runs over the whole table.
-    if (row.attributes.role === 'group' && elementsOf(row).length === 1) continue;
+    // A group row or a remark of one cell runs over the whole table.
+    if (runsOver(row.attributes.role) && elementsOf(row).length === 1) continue;
     if (filled(row) !== columns)
       complain('row-does-not-fit', row.line, { found: filled(row), wanted: columns });
   }

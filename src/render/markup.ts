@@ -10,19 +10,22 @@
  *   <note kind="caution|information|assumption" [title]>  framed block; blocks inside
  *   <table [caption] [id] columns="…">           columns: one word a column, separated by blanks:
  *        <head><row><cell>…</cell></row></head>    `left`, `right`, `centre`, `decimal`, with an optional share,
- *        <row [role="total|group|exceeds"]>…</row> for example `left:3 decimal:1 decimal:1`
+ *        <row [role="total|group|exceeds|remark"] [id]>…</row> for example `left:3 decimal:1 decimal:1`
  *   <figure drawing="name" [caption] [width="full|half"]/>   a drawing of the review by name
  *   <calculation id title>                       a worked calculation; keeps together
  *        <step role="formula|numbers|result|where|source">…</step>
- *   <facts><fact label="…">…</fact></facts>       label and value in two columns, for title blocks
+ *   <facts [columns="2|3"]><fact label="…">…</fact></facts>   label and value, for title blocks; side by side if wished
  *   <signatures><line label="…"/></signatures>
  *   <keep>blocks that stay on one page</keep>
- *   <contents [title]/>                          titles of all sections with the pages they start on
+ *   <columns [count="2|3"]>blocks</columns>       blocks that run down one narrow column and on in the next
+ *   <beside [shares="3 2"]><side>…</side><side>…</side></beside>   blocks side by side, never parted
+ *   <contents [title] [level="1"]/>              titles of sections with the pages they start on
  *   <page-break/>
  *
- * Inline: text, <b>, <i>, <sub>, <sup>, <br/>, <ref to="id">text</ref>, <verdict is="meets|exceeds|cannot-tell|does-not-apply"/>
+ * Inline: text, <b>, <i>, <sub>, <sup>, <small>, <br/>, <ref to="id">text</ref>, <verdict is="meets|exceeds|cannot-tell|does-not-apply"/>
  *
- * `item` and `note` take words beside blocks; a `group` row of one cell runs over all columns. The root's title is
+ * `item`, `note` and `side` take words beside blocks; a `group` or `remark` row of one cell runs over all columns, and a
+ * remark belongs to the row above it. The root's title is
  * printed at the head of page one. Blanks are brought together; `&nbsp;` and `&ensp;` are kept.
  * `cell` takes [span="2"] and [to="id"] for a link to a section or calculation.
  */

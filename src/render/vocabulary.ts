@@ -27,6 +27,10 @@ const columns: AttributeRule = {
   wanted:
     'a word for each column: left, right, centre or decimal, with a share if wished, as in "left:3 decimal:1"',
 };
+const shares: AttributeRule = {
+  pattern: /^\s*\d{1,3}(\.\d+)?(\s+\d{1,3}(\.\d+)?)*\s*$/,
+  wanted: 'a number for each side, by which the width is shared, as in "3 2"',
+};
 
 const rule = (
   content: Content,
@@ -45,11 +49,13 @@ export const BLOCKS = [
   'facts',
   'signatures',
   'keep',
+  'columns',
+  'beside',
   'contents',
   'page-break',
 ] as const;
 
-export const INLINE = ['b', 'i', 'sub', 'sup', 'br', 'ref', 'verdict'] as const;
+export const INLINE = ['b', 'i', 'sub', 'sup', 'small', 'br', 'ref', 'verdict'] as const;
 
 export const VERDICTS = ['meets', 'exceeds', 'cannot-tell', 'does-not-apply'] as const;
 export type VerdictWord = (typeof VERDICTS)[number];
@@ -75,33 +81,40 @@ export const VOCABULARY: Readonly<Record<string, ElementRule>> = {
   ]),
   table: rule(['head', 'row'], { caption: anyText, id, columns }, ['columns']),
   head: rule(['row']),
-  row: rule(['cell'], { role: { oneOf: ['total', 'group', 'exceeds'] } }),
+  row: rule(['cell'], { id, role: { oneOf: ['total', 'group', 'exceeds', 'remark'] } }),
   cell: rule('inline', { span, to: id }),
   figure: rule('empty', { drawing: text, caption: anyText, width: { oneOf: ['full', 'half'] } }, ['drawing']),
   calculation: rule(['step'], { id, title: text }, ['id', 'title']),
   step: rule('inline', { role: { oneOf: ['formula', 'numbers', 'result', 'where', 'source'] } }, ['role']),
-  facts: rule(['fact']),
+  facts: rule(['fact'], { columns: { oneOf: ['1', '2', '3'] } }),
   fact: rule('inline', { label: text }, ['label']),
   signatures: rule(['line']),
   line: rule('empty', { label: text }, ['label']),
   keep: rule('blocks'),
-  contents: rule('empty', { title: anyText }),
+  columns: rule('blocks', { count: { oneOf: ['2', '3'] } }),
+  beside: rule(['side'], { shares }),
+  side: rule('mixed'),
+  contents: rule('empty', { title: anyText, level: { oneOf: ['1', '2'] } }),
   'page-break': rule('empty'),
   b: rule('inline'),
   i: rule('inline'),
   sub: rule('inline'),
   sup: rule('inline'),
+  small: rule('inline'),
   br: rule('empty'),
   ref: rule('inline', { to: id }, ['to']),
   verdict: rule('empty', { is: { oneOf: VERDICTS } }, ['is']),
 };
+
+/** Blocks that take the whole width of the page: nothing else may hold them in. */
+const WHOLE_WIDTH: ReadonlySet<string> = new Set(['section', 'columns']);
 
 /** Names that may stand inside an element. */
 export function allowedInside(name: string): readonly string[] {
   const content = VOCABULARY[name]?.content ?? 'empty';
   if (content === 'blocks') return BLOCKS;
   if (content === 'inline') return INLINE;
-  if (content === 'mixed') return [...BLOCKS.filter((block) => block !== 'section'), ...INLINE];
+  if (content === 'mixed') return [...BLOCKS.filter((block) => !WHOLE_WIDTH.has(block)), ...INLINE];
   return content === 'empty' ? [] : content;
 }
 

@@ -15,6 +15,9 @@ export const NOTE_WORDS: Readonly<Record<NoteKind, string>> = {
   assumption: 'Assumption',
 };
 
+/** A head or group that is printed again where its table goes on. */
+export const CONTINUED = 'continued';
+
 export const pageWords = (page: number, pages: number): string => `page ${page} of ${pages}`;
 
 /** A title after its kind: `Caution – hot surfaces`; a title that already starts with the word is left alone. */

@@ -6,8 +6,9 @@ import { parseMarkup } from '../../src/render/index.js';
 import { breakLines } from '../../src/render/layout/break-lines.js';
 import { columnWidths } from '../../src/render/layout/column-widths.js';
 import { measureDocument } from '../../src/render/layout/measure-document.js';
-import { type Page, paginate } from '../../src/render/layout/paginate.js';
+import { paginate } from '../../src/render/layout/paginate.js';
 import type { Item, Piece } from '../../src/render/layout/piece.js';
+import type { Page } from '../../src/render/layout/placed-piece.js';
 import { styleDocument } from '../../src/render/layout/style-document.js';
 import { plain } from '../../src/render/layout/style-inline.js';
 import { frameOf, STYLES } from '../../src/render/layout/style-sheet.js';
@@ -79,7 +80,7 @@ const table = fc
     return `<table caption="c" columns="${used.join(' ')}"><head><row>${line(1)}</row></head>${body}</table>`;
   });
 
-const block = fc.oneof(
+const plainBlock = fc.oneof(
   words(60).map((text) => `<p>${text}</p>`),
   words(30).map((text) => `<p role="caution">${text}</p>`),
   words(400).map(
@@ -104,6 +105,23 @@ const block = fc.oneof(
     (text) => `<signatures><line label="${text}"/><line label="b"/><line label="c"/></signatures>`,
   ),
   table,
+);
+const blocks = (most: number) =>
+  fc.array(plainBlock, { minLength: 1, maxLength: most }).map((some) => some.join(''));
+const block = fc.oneof(
+  { weight: 3, arbitrary: plainBlock },
+  {
+    weight: 1,
+    arbitrary: fc
+      .tuple(fc.constantFrom('2', '3'), blocks(7))
+      .map(([count, inside]) => `<columns count="${count}">${inside}</columns>`),
+  },
+  {
+    weight: 1,
+    arbitrary: fc
+      .tuple(blocks(2), blocks(2))
+      .map(([a, b]) => `<beside shares="3 2"><side>${a}</side><side>${b}</side></beside>`),
+  },
 );
 
 test('nothing leaves the frame and nothing covers anything, whatever the words', () => {
@@ -148,6 +166,83 @@ test('a table of 500 rows repeats its head on every page and prints every row on
     .join(' ')
     .match(/row-\d+\./g);
   expect(rows).toEqual(Array.from({ length: 500 }, (_, i) => `row-${i}.`));
+});
+
+test('columns run on over pages: every row once, in order, heads again, and the last columns as long as each other', () => {
+  const pages = layOut(document(`<columns>${longTable(300)}</columns>`));
+  const rows = pages
+    .map(wordsOn)
+    .join(' ')
+    .match(/row-\d+\./g);
+  expect(rows).toEqual(Array.from({ length: 300 }, (_, i) => `row-${i}.`));
+  const half = frame.width / 2;
+  for (const page of pages) {
+    const boxes = boxesOf(page);
+    const heads = page.filter(({ piece }) => piece.items.some((item) => textOf(item) === 'Head of names'));
+    expect(heads).toHaveLength(2);
+    const bottom = (right: boolean): number =>
+      Math.max(...boxes.filter((box) => box.left > half === right).map((box) => box.bottom));
+    expect(Math.abs(bottom(false) - bottom(true))).toBeLessThan(30);
+  }
+});
+
+test('a heading goes to the next page with the columns or sides it stands above', () => {
+  const facts = Array.from({ length: 12 }, (_, i) => `<fact label="l${i}">v${i}</fact>`).join('');
+  for (let filler = 40; filler < 70; filler++)
+    for (const below of [
+      `<columns><keep>${longTable(6)}</keep><keep><p>second</p></keep></columns>`,
+      `<beside><side>${longTable(6)}</side><side><p>second</p></side></beside>`,
+      `<facts columns="2">${facts}</facts>`,
+    ]) {
+      const paragraphs = Array.from({ length: filler }, () => '<p>filler</p>').join('');
+      const pages = layOut(document(`${paragraphs}<section id="s" title="Heading">${below}</section>`));
+      const words = pages.map(wordsOn);
+      const pageOf = (text: string): number => words.findIndex((page) => page.includes(text));
+      const first = below.startsWith('<facts') ? 'v0' : 'row-0.';
+      expect(pageOf('Heading')).toBe(pageOf(first));
+      expect(pageOf(first)).toBe(pageOf(below.startsWith('<facts') ? 'v11' : 'row-5.'));
+    }
+});
+
+test('sides stand beside each other, shares of the width apart', () => {
+  const [page] = layOut(
+    document('<beside shares="3 1"><side>left</side><side>right</side></beside><p>below</p>'),
+  );
+  const at = (text: string) => boxesOf(page ?? []).find((box) => box.what === text);
+  expect(at('left')?.top).toBe(at('right')?.top);
+  expect((at('right')?.left ?? 0) / frame.width).toBeGreaterThan(0.7);
+  expect(at('below')?.top).toBeGreaterThan(at('right')?.bottom ?? Number.POSITIVE_INFINITY);
+});
+
+test('where a table goes on, its caption, head and group are said again with `continued`', () => {
+  const rows = Array.from({ length: 90 }, (_, i) => `<row><cell>row-${i}.</cell><cell>${i}</cell></row>`);
+  const group = '<row role="group"><cell>Group <small>and what it rests on</small></cell></row>';
+  const pages = layOut(
+    document(
+      `<table caption="Many" columns="left decimal"><head><row><cell>Head</cell><cell>n</cell></row></head>${group}${rows.join('')}</table>`,
+    ),
+  );
+  expect(pages.length).toBeGreaterThan(1);
+  expect(wordsOn(pages[0] ?? [])).not.toContain('continued');
+  for (const page of pages.slice(1)) {
+    expect(wordsOn(page)).toContain('Many , continued');
+    expect(wordsOn(page)).toContain('Group , continued');
+    expect(wordsOn(page)).not.toContain('rests on');
+  }
+});
+
+test('a remark stays with its row, and a last row does not stand alone', () => {
+  for (let filler = 45; filler < 70; filler++) {
+    const rows = Array.from({ length: filler }, (_, i) => `<row><cell>row-${i}.</cell><cell>1</cell></row>`);
+    const pages = layOut(
+      document(
+        `<table columns="left decimal">${rows.join('')}<row id="r"><cell>judged</cell><cell>2</cell></row><row role="remark"><cell>because</cell></row><row><cell>last</cell><cell>3</cell></row></table>`,
+      ),
+    ).map(wordsOn);
+    const pageOf = (text: string): number => pages.findIndex((page) => page.includes(text));
+    expect(pageOf('judged')).toBe(pageOf('because'));
+    expect(pageOf('last')).toBe(pageOf('because'));
+  }
 });
 
 test('a repeated head is decoration: only the first is in the structure', () => {

@@ -13,7 +13,8 @@ export function pageStyle(): string {
 :root{--face:"Source Sans 3","Source Sans Pro","Segoe UI","Helvetica Neue",Arial,sans-serif}
 *{box-sizing:border-box}
 html{background:#fff}
-body{max-width:500pt;margin:32pt auto 48pt;padding:0 16pt;${font(STYLES.body)};font-variant-numeric:lining-nums tabular-nums;overflow-wrap:break-word}
+small{font-size:92%;color:${cssInk('grey')};font-weight:400}
+body{max-width:560pt;margin:32pt auto 48pt;padding:0 16pt;${font(STYLES.body)};font-variant-numeric:lining-nums tabular-nums;overflow-wrap:break-word}
 h1{${font(STYLES.title)};margin:0 0 10pt}
 h2{${font(STYLES.heading1)};margin:${GAP.section1}pt 0 ${GAP.afterHeading}pt}
 h3{${font(STYLES.heading2)};margin:${GAP.section2}pt 0 ${GAP.afterHeading}pt}
@@ -55,6 +56,12 @@ figure{margin:${GAP.block}pt 0}
 figure svg{max-width:100%;height:auto;display:block;font-family:var(--face)}
 figcaption{${font(STYLES.caption)};margin-top:5pt}
 .pair{display:grid;grid-template-columns:1fr 1fr;gap:${GAP.halfFigures}pt}
+.columns{column-gap:${GAP.columns}pt}
+.columns.n2{column-count:2}
+.columns.n3{column-count:3}
+.columns tr,.columns .calculation{break-inside:avoid}
+.beside{display:grid;gap:${GAP.columns}pt}
+tr.remark{border-top:0!important}
 .half{max-width:241pt}
 .calculation{border-left:0.8pt solid ${cssInk('grey')};padding-left:10pt;margin:${GAP.block}pt 0}
 .calculation>*{margin:0;max-width:none}
@@ -65,6 +72,8 @@ figcaption{${font(STYLES.caption)};margin-top:5pt}
 .where{${font(STYLES.where)};margin-top:3pt!important}
 .source{${font(STYLES.source)};margin-top:2pt!important}
 dl{display:grid;grid-template-columns:max-content 1fr;column-gap:14pt;row-gap:2pt;margin:${GAP.block}pt 0}
+dl.n2{grid-template-columns:max-content 1fr max-content 1fr}
+dl.n3{grid-template-columns:max-content 1fr max-content 1fr max-content 1fr}
 dt{${font(STYLES.factLabel)}}
 dd{${font(STYLES.fact)};margin:0}
 .signatures{display:grid;grid-template-columns:1fr 1fr;column-gap:24pt;margin-top:${GAP.block}pt}
@@ -72,7 +81,7 @@ dd{${font(STYLES.fact)};margin:0}
 nav ol{list-style:none;padding:0}
 nav .level2{padding-left:13pt}
 nav .level1{font-weight:600}
-@media (max-width:520pt){.pair,.signatures{grid-template-columns:1fr}dl{grid-template-columns:1fr}dd{margin-bottom:4pt}}
+@media (max-width:520pt){.pair,.signatures{grid-template-columns:1fr}.beside{grid-template-columns:1fr!important}.columns{column-count:1!important}dl{grid-template-columns:1fr}dd{margin-bottom:4pt}}
 @media print{
 @page{margin:18mm 19mm}
 body{max-width:none;margin:0;padding:0}

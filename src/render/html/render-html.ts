@@ -112,7 +112,8 @@ function blockToHtml(block: MarkupElement, around: Around): string {
         (fact) =>
           `<dt>${escapeText(fact.attributes.label ?? '')}</dt><dd>${inlineToHtml(fact.children)}</dd>`,
       );
-      return `<dl>${facts.join('')}</dl>`;
+      const abreast = at.columns === undefined ? '' : ` class="n${at.columns}"`;
+      return `<dl${abreast}>${facts.join('')}</dl>`;
     }
     case 'signatures':
       return `<div class="signatures">${elementsOf(block)
@@ -120,6 +121,10 @@ function blockToHtml(block: MarkupElement, around: Around): string {
         .join('')}</div>`;
     case 'keep':
       return `<div class="keep">${blocksToHtml(elementsOf(block), around).join('\n')}</div>`;
+    case 'columns':
+      return `<div class="columns n${at.count ?? '2'}">${blocksToHtml(elementsOf(block), around).join('\n')}</div>`;
+    case 'beside':
+      return besideToHtml(block, around);
     case 'contents':
       return contentsToHtml(block, around.root);
     case 'page-break':
@@ -127,6 +132,14 @@ function blockToHtml(block: MarkupElement, around: Around): string {
     default:
       return paragraphToHtml(block);
   }
+}
+
+function besideToHtml(block: MarkupElement, around: Around): string {
+  const sides = elementsOf(block);
+  const shares = (block.attributes.shares ?? '').trim().split(/\s+/);
+  const tracks = sides.map((_, i) => `minmax(0,${Number(shares[i]) || 1}fr)`).join(' ');
+  const inside = sides.map((side) => `<div>${mixedToHtml(side, around)}</div>`).join('');
+  return `<div class="beside" style="grid-template-columns:${tracks}">${inside}</div>`;
 }
 
 function paragraphToHtml(block: MarkupElement): string {
@@ -183,6 +196,7 @@ function contentsToHtml(block: MarkupElement, root: MarkupElement): string {
   const visit = (element: MarkupElement, depth: 1 | 2): void => {
     for (const child of elementsOf(element).filter((one) => one.name === 'section')) {
       const { id = '', title = '' } = child.attributes;
+      if (block.attributes.level === '1' && levelOf(child, depth) === 2) continue;
       entries.push(
         `<li class="level${levelOf(child, depth)}"><a href="#${escapeText(id)}">${escapeText(title)}</a></li>`,
       );

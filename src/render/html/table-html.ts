@@ -1,5 +1,5 @@
 /** Tables as HTML, numbers of a decimal column lined up by blanks as wide as digits. */
-import { type ColumnKind, elementsOf, readColumns } from '../judge-markup.js';
+import { type ColumnKind, elementsOf, readColumns, runsOver } from '../judge-markup.js';
 import type { MarkupElement } from '../markup.js';
 import { escapeText } from '../svg.js';
 import { inlineToHtml } from './inline-html.js';
@@ -50,7 +50,7 @@ function placed(
   const cells = elementsOf(row);
   return cells.map((cell) => {
     const span =
-      row.attributes.role === 'group' && cells.length === 1 ? columns : Number(cell.attributes.span ?? 1);
+      runsOver(row.attributes.role) && cells.length === 1 ? columns : Number(cell.attributes.span ?? 1);
     const at = { cell, first, span };
     first += span;
     return at;
@@ -71,7 +71,7 @@ function rowToHtml(
   decimals: readonly number[],
   isHead: boolean,
 ): string {
-  const { role } = row.attributes;
+  const { role, id } = row.attributes;
   const cells = placed(row, kinds.length).map(({ cell, first, span }) => {
     const kind = span > 1 ? (isHead ? 'centre' : 'left') : (kinds[first] ?? 'left');
     const link = cell.attributes.to;
@@ -83,7 +83,7 @@ function rowToHtml(
     const look = kind === 'left' ? '' : ` class="${kind}"`;
     return `<${tag}${isHead ? ` scope="${span > 1 ? 'colgroup' : 'col'}"` : ''}${span > 1 ? ` colspan="${span}"` : ''}${look}>${inside}</${tag}>`;
   });
-  return `<tr${role === undefined ? '' : ` class="${role}"`}>${cells.join('')}</tr>`;
+  return `<tr${id === undefined ? '' : ` id="${escapeText(id)}"`}${role === undefined ? '' : ` class="${role}"`}>${cells.join('')}</tr>`;
 }
 
 /** Blanks behind a number with fewer decimals than the longest of its column. */

@@ -2,6 +2,7 @@
 import type { Drawing } from '../../drawing/drawing.js';
 import type { Measure } from '../font/typeface.js';
 import { breakLines } from './break-lines.js';
+import { measureBeside, measureColumns } from './measure-beside.js';
 import { measureContents, measureSignatures } from './measure-closing.js';
 import { measureFigures } from './measure-figures.js';
 import { measureCalculation, measureCaution, measureFacts, measureNote } from './measure-framed.js';
@@ -44,7 +45,16 @@ export function measureDocument(
 const strongLast = (piece: Piece): Piece => ({ ...piece, hold: 'strong' });
 
 /** Blocks with an edge of their own: what follows keeps its distance. */
-const FRAMED: ReadonlySet<string> = new Set(['table', 'note', 'figure', 'calculation', 'facts', 'contents']);
+const FRAMED: ReadonlySet<string> = new Set([
+  'table',
+  'note',
+  'figure',
+  'calculation',
+  'facts',
+  'contents',
+  'columns',
+  'beside',
+]);
 
 const measureBlocks: MeasureBlocks = (blocks, space) => {
   const pieces: Piece[] = [];
@@ -119,6 +129,10 @@ function measureBlock(block: StyledBlock, space: Space): readonly Piece[] {
       return measureContents(block.title, block.entries, space);
     case 'keep':
       return heldTogether(measureBlocks(block.blocks, space), 'weak');
+    case 'columns':
+      return measureColumns(block, space, measureBlocks);
+    case 'beside':
+      return measureBeside(block.sides, space, measureBlocks);
     case 'page-break':
       return [];
   }

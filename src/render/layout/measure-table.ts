@@ -1,12 +1,13 @@
 /** Measure step for tables: column widths from their content, then one piece a row. */
 import type { Measure } from '../font/typeface.js';
 import type { ColumnKind } from '../judge-markup.js';
+import { CONTINUED } from '../words.js';
 import { breakLines } from './break-lines.js';
 import { type Grid, type GridCell, type GridRow, measureRow } from './measure-rows.js';
 import { heldTogether, moved, type Piece, stackHeight, type Tag } from './piece.js';
 import { paragraphPieces } from './place-lines.js';
 import { GAP, STYLES } from './style-sheet.js';
-import type { RowRole, StyledRow, StyledTable } from './styled.js';
+import type { RowRole, Span, StyledRow, StyledTable } from './styled.js';
 import { fitTable, gridOf, placeCells, type TableSpace } from './table-grid.js';
 
 /** A table of no more rows than this stays on one page. */
@@ -40,25 +41,51 @@ export function measureTable(table: StyledTable, space: TableSpace, measure: Mea
   });
   // A head that would fill much of every page is printed once.
   const isRepeated = stackHeight(head) <= TALLEST_REPEAT * grid.tallest;
-  const repeated = (isRepeated ? head : []).map((piece) => ({ ...piece, items: piece.items.map(untagged) }));
+  const goingOn = captionPieces({ ...table, caption: continued(table.caption, true) }, space, tag, measure);
+  const repeated = (isRepeated ? [...goingOn, ...head] : []).map(asDecoration);
   const headHeight = stackHeight(head);
   // A row parted because it is taller than a page leaves room for what must stand above it.
   const above = headHeight + stackHeight(caption) + ROOM_FOR_HEADING;
   const rowGrid: Grid = { ...grid, tallest: Math.max(grid.tallest - above, grid.tallest / 3) };
-  const body = fitted.rows.flatMap((row, i) =>
-    measureRow(bodyRow(row, fitted, i, tag), rowGrid, measure).map((piece) => ({
-      ...piece,
-      repeat: { table: tag, pieces: repeated },
-    })),
-  );
+  let group: readonly Piece[] = [];
+  const body = fitted.rows.flatMap((row, i) => {
+    const pieces = measureRow(bodyRow(row, fitted, i, tag), rowGrid, measure);
+    if (row.role === 'group') group = [];
+    const repeat = { table: tag, pieces: [...repeated, ...group] };
+    if (row.role === 'group' && isRepeated) {
+      const again = { ...row, cells: row.cells.map((cell) => ({ ...cell, spans: continued(cell.spans) })) };
+      group = measureRow(bodyRow(again, fitted, i, tag), rowGrid, measure).map(asDecoration);
+    }
+    return pieces.map((piece, k): Piece => {
+      const anchors = k === 0 && row.id !== undefined ? { anchors: [row.id] } : {};
+      return { ...piece, repeat, ...anchors };
+    });
+  });
   const opening = heldTogether([...caption, ...head, ...body.slice(0, 1)], 'strong');
   const all = [...opening, ...body.slice(1)];
   const pieces = fitted.rows.length <= FEW_ROWS ? heldTogether(all, 'weak') : all;
   return pieces.map((piece, i) => ({
     ...piece,
     before: i === 0 ? GAP.block : piece.before,
-    ...(i === 0 && table.id !== undefined ? { anchors: [table.id] } : {}),
+    ...(i === 0 && table.id !== undefined ? { anchors: [table.id, ...(piece.anchors ?? [])] } : {}),
   }));
+}
+
+/** What is printed again is not read out again, and leads nowhere. */
+const asDecoration = (piece: Piece): Piece => ({ ...piece, items: piece.items.map(untagged) });
+
+/** Words with `continued` behind the title they begin with; what follows the title is not said again. */
+function continued(spans: readonly Span[], isCaption = false): readonly Span[] {
+  const end = spans.findIndex((span) => span.kind !== 'text' || span.style.face !== 'bold');
+  const title = end <= 0 ? spans : spans.slice(0, end);
+  const last = title.at(-1);
+  if (last?.kind !== 'text') return title;
+  const style = { ...last.style, face: isCaption ? ('regular' as const) : last.style.face };
+  return [
+    ...title.slice(0, -1),
+    { ...last, text: last.text.trimEnd() },
+    { kind: 'text', text: `, ${CONTINUED}`, style, rise: 0 },
+  ];
 }
 
 const untagged = (item: Piece['items'][number]): Piece['items'][number] => {
@@ -151,18 +178,35 @@ function underSpans(piece: Piece, row: StyledRow, grid: Grid, isLast: boolean): 
 function bodyRow(row: StyledRow, table: StyledTable, index: number, tag: Tag): GridRow {
   const last = index === table.rows.length - 1;
   const next = table.rows[index + 1]?.role;
-  const role: RowRole = row.role;
+  const role = lookOf(table.rows, index);
+  // The last row does not stand alone on a page.
+  const isBeforeLast = index > 0 && index === table.rows.length - 2;
   const kinds = table.columns.map((column) => column.kind);
   return {
     cells: gridCells(row, kinds, { role: 'TR', parent: tag }, false),
     style: STYLES.cell,
-    // A group row holds to what it heads; a total holds to what it adds up.
-    hold: role === 'group' || next === 'total' ? 'strong' : 'free',
+    // A group row holds to what it heads, a total to what it adds up, a remark to its row.
+    hold: role === 'group' || next === 'total' || next === 'remark' || isBeforeLast ? 'strong' : 'free',
     before: 0,
     stands: 'top',
     ...(role === 'group' ? { fill: 'tint' as const } : {}),
     ...(role === 'exceeds' ? { fill: 'accent-tint' as const, bar: 'accent' as const } : {}),
     ...(role === 'total' ? { ruleAbove: { weight: 0.5, ink: 'black' as const } } : {}),
-    ruleBelow: last ? { weight: 0.9, ink: 'black' } : { weight: 0.3, ink: 'hairline' },
+    ...(next === 'remark' && !last
+      ? {}
+      : {
+          ruleBelow: last
+            ? { weight: 0.9, ink: 'black' as const }
+            : { weight: 0.3, ink: 'hairline' as const },
+        }),
   };
+}
+
+/** A remark looks like the row it belongs to. */
+function lookOf(rows: readonly StyledRow[], index: number): RowRole {
+  for (let i = index; i >= 0; i--) {
+    const role = rows[i]?.role ?? 'plain';
+    if (role !== 'remark') return i === index || role === 'exceeds' ? role : 'plain';
+  }
+  return 'plain';
 }

@@ -1,34 +1,25 @@
 /** Paginate step: pieces get a page and a height on it. Nothing is measured or painted here. */
 import { EngineError } from '../../issues/issue.js';
-import type { Hold, Piece, Tag } from './piece.js';
-import { stackHeight } from './piece.js';
-
-export interface PlacedPiece {
-  readonly piece: Piece;
-  /** Top of the piece below the top of the frame [points]. */
-  readonly y: number;
-  /** A table head painted again. */
-  readonly isRepeat: boolean;
-}
-
-export type Page = readonly PlacedPiece[];
-
-/** A hair that adding up heights may be off [points]. */
-const HAIR = 0.01;
+import { chains } from './chains.js';
+import { HAIR, type Hold, type Piece, stackHeight, type Tag } from './piece.js';
+import type { Page, PlacedPiece } from './placed-piece.js';
+import { openingHeight, pour } from './pour-columns.js';
 
 /**
  * Puts pieces on pages. Pieces that hold together go to one page if they fit on one; if not, they are parted where
- * they hold weakly, and only then where they hold strongly.
+ * they hold weakly, and only then where they hold strongly. Pieces of one flow run down columns, which are as long as
+ * each other where the flow ends.
  *
  * @param pieces - measured pieces, first to last
  * @param height - height of the frame [points]
+ * @param inside - table whose rows ran on from the page before
  * @returns pages with every piece once, and repeated table heads
  * @throws EngineError `render.block-too-tall` when one piece is taller than a page
  */
-export function paginate(pieces: readonly Piece[], height: number): readonly Page[] {
+export function paginate(pieces: readonly Piece[], height: number, inside?: Tag): readonly Page[] {
   const pages: PlacedPiece[][] = [[]];
   let y = 0;
-  let table: Tag | undefined;
+  let table = inside;
   const page = (): PlacedPiece[] => pages.at(-1) ?? [];
   const turn = (): void => {
     if (page().length > 0) pages.push([]);
@@ -60,16 +51,17 @@ export function paginate(pieces: readonly Piece[], height: number): readonly Pag
     table = piece.headOf ?? piece.repeat?.table ?? table;
   };
 
-  const put = (chain: readonly Piece[], hold: Hold): void => {
+  /** `reserve` is what must find room below the last piece. */
+  const put = (chain: readonly Piece[], hold: Hold, reserve = 0): void => {
     const [first] = chain;
     if (!first) return;
     const whole = stackHeight(chain);
     const gap = page().length === 0 ? 0 : first.before;
-    if (y + gap + whole + (page().length === 0 ? repeated(first) : 0) <= height + HAIR) {
+    if (y + gap + whole + reserve + (page().length === 0 ? repeated(first) : 0) <= height + HAIR) {
       chain.forEach(place);
       return;
     }
-    if (whole + repeated(first) <= height + HAIR) {
+    if (whole + reserve + repeated(first) <= height + HAIR) {
       turn();
       chain.forEach(place);
       return;
@@ -82,25 +74,46 @@ export function paginate(pieces: readonly Piece[], height: number): readonly Pag
       }
       return;
     }
-    for (const part of chains(chain, hold === 'weak' ? 'strong' : 'free'))
-      put(part, hold === 'weak' ? 'strong' : 'free');
+    const next = hold === 'weak' ? 'strong' : 'free';
+    const parts = chains(chain, next);
+    parts.forEach((part, i) => {
+      put(part, next, i === parts.length - 1 ? reserve : 0);
+    });
   };
 
-  for (const chain of chains(pieces, 'weak')) {
-    if (chain[0]?.newPage) turn();
-    put(chain, 'weak');
-  }
+  const runs = runsOf(pieces);
+  runs.forEach((run, i) => {
+    const [first] = run;
+    if (first?.newPage) turn();
+    if (first?.flow) {
+      const start = { flow: first.flow, height, y, isEmpty: page().length === 0, table };
+      const poured = pour(run, start, paginate);
+      poured.pages.forEach((columns, k) => {
+        if (k > 0) turn();
+        page().push(...columns);
+      });
+      y = poured.y;
+      table = poured.table;
+      return;
+    }
+    const next = runs[i + 1];
+    const parts = chains(run, 'weak');
+    parts.forEach((chain, k) => {
+      if (chain[0]?.newPage) turn();
+      const leads = k === parts.length - 1 && next !== undefined && chain.at(-1)?.hold !== 'free';
+      put(chain, 'weak', leads ? (next[0]?.before ?? 0) + openingHeight(next, height) : 0);
+    });
+  });
   return pages;
 }
 
-/** Cuts pieces into runs that hold at least as strongly as named. A piece that starts a page starts a run. */
-function chains(pieces: readonly Piece[], least: Hold): readonly (readonly Piece[])[] {
+/** Pieces beside each other in the list that stand in the same columns, or in none. */
+function runsOf(pieces: readonly Piece[]): readonly (readonly Piece[])[] {
   const runs: Piece[][] = [];
-  let open = false;
   for (const piece of pieces) {
-    if (open && !piece.newPage) runs.at(-1)?.push(piece);
+    const last = runs.at(-1);
+    if (last && last[0]?.flow === piece.flow && !(piece.flow && piece.newPage)) last.push(piece);
     else runs.push([piece]);
-    open = least === 'weak' ? piece.hold !== 'free' : least === 'strong' ? piece.hold === 'strong' : false;
   }
   return runs;
 }

@@ -75,6 +75,13 @@ export interface Repeat {
   readonly pieces: readonly Piece[];
 }
 
+/** Columns that pieces run down, one after the other: pieces of one flow carry the same object. */
+export interface Flow {
+  readonly count: number;
+  /** From the left edge of one column to that of the next [points]. */
+  readonly step: number;
+}
+
 export interface Piece {
   /** Gap above, dropped at the top of a page. */
   readonly before: number;
@@ -89,6 +96,8 @@ export interface Piece {
   readonly repeat?: Repeat;
   /** Starts a page. */
   readonly newPage?: boolean;
+  /** The columns it stands in; the whole width without. */
+  readonly flow?: Flow;
 }
 
 /** Moves an item. */
@@ -104,6 +113,9 @@ export function heldTogether(pieces: readonly Piece[], hold: 'weak' | 'strong'):
     i === pieces.length - 1 || piece.hold === 'strong' ? piece : { ...piece, hold },
   );
 }
+
+/** A hair that adding up heights may be off [points]. */
+export const HAIR = 0.01;
 
 /** Height of pieces stacked, gaps between them included. */
 export const stackHeight = (pieces: readonly Piece[]): number =>

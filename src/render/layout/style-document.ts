@@ -108,13 +108,7 @@ function styleBlock(element: MarkupElement, depth: 1 | 2, contents: readonly Con
         }),
       };
     case 'facts':
-      return {
-        kind: 'facts',
-        facts: elementsOf(element).map((fact) => ({
-          label: plain(fact.attributes.label ?? '', STYLES.factLabel),
-          value: styleInline(fact.children, STYLES.fact),
-        })),
-      };
+      return styleFacts(elementsOf(element), Number(at.columns ?? 1));
     case 'signatures':
       return {
         kind: 'signatures',
@@ -122,8 +116,20 @@ function styleBlock(element: MarkupElement, depth: 1 | 2, contents: readonly Con
       };
     case 'keep':
       return { kind: 'keep', blocks: elementsOf(element).map(inside) };
-    case 'contents':
-      return { kind: 'contents', title: plain(at.title ?? '', STYLES.heading2), entries: contents };
+    case 'columns':
+      return { kind: 'columns', count: Number(at.count ?? 2), blocks: elementsOf(element).map(inside) };
+    case 'beside': {
+      const shares = (at.shares ?? '').trim().split(/\s+/).map(Number);
+      const sides = elementsOf(element).map((side, i) => ({
+        share: Math.max(0.1, shares[i] || 1),
+        blocks: mixed(side, STYLES.body, inside),
+      }));
+      return { kind: 'beside', sides };
+    }
+    case 'contents': {
+      const entries = at.level === '1' ? contents.filter((entry) => entry.level === 1) : contents;
+      return { kind: 'contents', title: plain(at.title ?? '', STYLES.heading2), entries };
+    }
     case 'page-break':
       return { kind: 'page-break' };
     default: {
@@ -132,6 +138,20 @@ function styleBlock(element: MarkupElement, depth: 1 | 2, contents: readonly Con
       return { kind: 'paragraph', role, spans: role === 'verdict' ? spans.map(capitalised) : spans };
     }
   }
+}
+
+/** Facts below each other, or in so many columns side by side, read down each. */
+function styleFacts(elements: readonly MarkupElement[], abreast: number): StyledBlock {
+  const facts = elements.map((fact) => ({
+    label: plain(fact.attributes.label ?? '', STYLES.factLabel),
+    value: styleInline(fact.children, STYLES.fact),
+  }));
+  const length = Math.ceil(facts.length / abreast);
+  if (abreast === 1 || facts.length <= abreast) return { kind: 'facts', facts };
+  const sides = Array.from({ length: abreast }, (_, i) => facts.slice(i * length, (i + 1) * length))
+    .filter((some) => some.length > 0)
+    .map((some) => ({ share: 1, blocks: [{ kind: 'facts' as const, facts: some }] }));
+  return { kind: 'beside', sides };
 }
 
 /** A verdict that starts its paragraph starts with a capital. */
@@ -146,6 +166,7 @@ function styleRow(row: MarkupElement, isHead: boolean): StyledRow {
   const style: TextStyle = isHead ? STYLES.tableHead : { ...STYLES.cell, face: bold ? 'bold' : 'regular' };
   return {
     role,
+    ...(row.attributes.id === undefined ? {} : { id: row.attributes.id }),
     cells: elementsOf(row).map((cell) => ({
       spans: styleInline(cell.children, style, cell.attributes.to),
       columns: Number(cell.attributes.span ?? 1),

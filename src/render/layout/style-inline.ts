@@ -7,6 +7,8 @@ import type { Span } from './styled.js';
 
 /** Size of a raised or lowered sign against the text around it. */
 const SCRIPT_SIZE = 0.68;
+/** Size of words beside the matter. */
+const SMALL_SIZE = 0.92;
 const SUPERSCRIPT_RISE = 0.34;
 const SUBSCRIPT_RISE = -0.15;
 
@@ -75,6 +77,8 @@ function settingInside(name: string, to: string | undefined, setting: Setting): 
         style: { ...style, size: style.size * SCRIPT_SIZE },
         rise: rise + SUPERSCRIPT_RISE * style.size,
       };
+    case 'small':
+      return { ...setting, style: { ...style, face: 'regular', size: style.size * SMALL_SIZE, ink: 'grey' } };
     case 'ref':
       return { ...setting, link: to };
     default:

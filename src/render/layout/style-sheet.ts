@@ -32,45 +32,46 @@ const style = (face: Face, size: number, leading: number, ink: InkName = 'black'
 });
 
 export const STYLES = {
-  title: style('bold', 20, 24),
-  heading1: style('bold', 14, 18),
-  heading2: style('bold', 11, 14),
-  body: style('regular', 9.5, 13),
-  lead: style('regular', 11.5, 16),
-  small: style('regular', 8, 10.5, 'grey'),
-  verdict: style('bold', 14, 18),
-  caution: style('regular', 9.5, 13),
-  noteTitle: style('bold', 9.5, 13),
-  caption: style('regular', 8.5, 11.5, 'grey'),
-  tableHead: style('bold', 8.5, 11),
-  cell: style('regular', 8.5, 11),
-  factLabel: style('regular', 9, 12.5, 'grey'),
-  fact: style('regular', 9.5, 12.5),
-  calculationTitle: style('bold', 9.5, 13),
-  formula: style('italic', 10, 14.5),
-  numbers: style('regular', 10, 14.5),
-  result: style('bold', 10, 14.5),
-  where: style('regular', 8.5, 11.5),
-  source: style('regular', 8, 11, 'grey'),
-  signature: style('regular', 8, 10.5, 'grey'),
-  running: style('regular', 7.5, 10, 'grey'),
+  title: style('bold', 16, 19),
+  heading1: style('bold', 12.5, 15),
+  heading2: style('bold', 10, 12.5),
+  body: style('regular', 9, 11.2),
+  lead: style('regular', 10, 12.5),
+  small: style('regular', 7.8, 9.6, 'grey'),
+  verdict: style('bold', 12, 15),
+  caution: style('regular', 9, 11.2),
+  noteTitle: style('bold', 9, 11.2),
+  caption: style('regular', 8.5, 10.5, 'grey'),
+  tableHead: style('bold', 8.2, 9.6),
+  cell: style('regular', 8.5, 10),
+  factLabel: style('regular', 8.5, 10.8, 'grey'),
+  fact: style('regular', 8.8, 10.8),
+  calculationTitle: style('bold', 8.8, 11),
+  formula: style('italic', 9, 11.4),
+  numbers: style('regular', 9, 11.4),
+  result: style('bold', 9, 11.4),
+  where: style('regular', 7.8, 9.5),
+  source: style('regular', 7.4, 9, 'grey'),
+  signature: style('regular', 7.6, 9.6, 'grey'),
+  running: style('regular', 7.2, 9.5, 'grey'),
 } as const satisfies Record<string, TextStyle>;
 
 /** Smaller steps tried for a table whose words do not fit its columns. */
 export const TABLE_SIZES: readonly number[] = [8.5, 8, 7.5, 7];
 
 export const GAP = {
-  paragraph: 6,
-  block: 10,
-  section1: 22,
-  section2: 14,
-  afterHeading: 5,
-  item: 2.5,
-  cellSide: 4,
-  cellTop: 2.6,
-  halfFigures: 18,
-  noteSide: 10,
-  noteTop: 7,
+  paragraph: 3.5,
+  block: 6.5,
+  section1: 13,
+  section2: 9,
+  afterHeading: 3,
+  item: 1.4,
+  cellSide: 3,
+  cellTop: 1,
+  halfFigures: 16,
+  columns: 18,
+  noteSide: 8,
+  noteTop: 4,
 } as const;
 
 export interface Frame {
@@ -88,13 +89,13 @@ const SIZES: Readonly<Record<PageName, readonly [number, number]>> = {
   letter: [612, 792],
   a4: [595.28, 841.89],
 };
-const MARGINS = { left: 60, right: 54, top: 70, bottom: 62 } as const;
+const MARGINS = { left: 50, right: 46, top: 52, bottom: 46 } as const;
 
 /** Widest line of running text: longer ones tire the eye. Tables and figures use the whole frame. */
-export const WIDEST_TEXT = 430;
+export const WIDEST_TEXT = 480;
 
 /** Distance of the running head and foot from the edge of the page. */
-export const RUNNING = { head: 40, foot: 36 } as const;
+export const RUNNING = { head: 32, foot: 25 } as const;
 
 /** The frame of a page size. */
 export function frameOf(page: PageName): Frame {

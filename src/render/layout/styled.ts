@@ -30,9 +30,10 @@ export interface StyledCell {
   readonly to?: string;
 }
 
-export type RowRole = 'plain' | 'total' | 'group' | 'exceeds';
+export type RowRole = 'plain' | 'total' | 'group' | 'exceeds' | 'remark';
 
 export interface StyledRow {
+  readonly id?: string;
   readonly role: RowRole;
   readonly cells: readonly StyledCell[];
 }
@@ -92,8 +93,16 @@ export type StyledBlock =
     }
   | { readonly kind: 'signatures'; readonly labels: readonly (readonly Span[])[] }
   | { readonly kind: 'keep'; readonly blocks: readonly StyledBlock[] }
+  | { readonly kind: 'columns'; readonly count: number; readonly blocks: readonly StyledBlock[] }
+  | { readonly kind: 'beside'; readonly sides: readonly StyledSide[] }
   | { readonly kind: 'contents'; readonly title: readonly Span[]; readonly entries: readonly ContentsEntry[] }
   | { readonly kind: 'page-break' };
+
+/** Blocks that stand beside others. */
+export interface StyledSide {
+  readonly share: number;
+  readonly blocks: readonly StyledBlock[];
+}
 
 export interface ContentsEntry {
   readonly id: string;

@@ -1,7 +1,7 @@
 /** Where the columns of a table stand: type size, widths, room for decimals and gutters, from what is in the cells. */
 import { EngineError } from '../../issues/issue.js';
 import type { Measure } from '../font/typeface.js';
-import type { Column } from '../judge-markup.js';
+import { type Column, runsOver } from '../judge-markup.js';
 import { textExtents } from './break-lines.js';
 import { type ColumnNeed, columnWidths } from './column-widths.js';
 import { decimalCell } from './decimal-column.js';
@@ -68,11 +68,11 @@ function resized(table: StyledTable, factor: number): StyledTable {
   return { ...table, head: table.head.map(row), rows: table.rows.map(row) };
 }
 
-/** Cells with the number of their first column; a group row of one cell runs over all columns. */
+/** Cells with the number of their first column; a group row or remark of one cell runs over all columns. */
 export function placeCells(row: StyledRow, columns: number): readonly PlacedCell[] {
   let first = 0;
   return row.cells.map((cell) => {
-    const span = row.role === 'group' && row.cells.length === 1 ? columns : cell.columns;
+    const span = runsOver(row.role) && row.cells.length === 1 ? columns : cell.columns;
     const placed = { ...cell, columns: span, first };
     first += span;
     return placed;

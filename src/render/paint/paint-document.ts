@@ -2,7 +2,8 @@
 import { PDFDocument, PDFHexString, PDFName, type PDFRef } from 'pdf-lib';
 import { embedFace, type UsedFace, useFace } from '../font/embed-face.js';
 import { FACES, type Face, type Typeface } from '../font/typeface.js';
-import { locateAnchors, type Page } from '../layout/paginate.js';
+import { locateAnchors } from '../layout/paginate.js';
+import type { Page } from '../layout/placed-piece.js';
 import type { Frame } from '../layout/style-sheet.js';
 import { FONT_NAMES, openCanvas } from './canvas.js';
 import { type About, type Attachment, writeAttachments, writeMetadata } from './metadata.js';

@@ -1,7 +1,7 @@
 /** Paints one page: its pieces, and the running head and foot around them. */
 import type { Measure } from '../font/typeface.js';
-import type { Page } from '../layout/paginate.js';
 import type { Item, Tag } from '../layout/piece.js';
+import type { Page } from '../layout/placed-piece.js';
 import { type Frame, INKS, RUNNING, STYLES, type TextStyle } from '../layout/style-sheet.js';
 import { MARK_SIDE, type PathStep, VERDICT_SHAPES } from '../shapes.js';
 import { pageWords } from '../words.js';
