@@ -118,4 +118,9 @@ export const books = {
     edition: 'one list',
     kind: 'public document',
   },
+  'motor-unbalance-pages': {
+    title: 'Public articles on voltage and current unbalance of three-phase motors',
+    edition: 'several, in agreement',
+    kind: 'public document',
+  },
 } as const satisfies Record<string, Source>;

@@ -139,4 +139,19 @@ export const standards = {
     edition: '2010 and 2016',
     kind: 'standard',
   },
+  'iso-10816-7': {
+    title: 'ISO 10816-7 Mechanical vibration, rotodynamic pumps',
+    edition: '2009; structure read, boundaries of the zones from memory',
+    kind: 'standard',
+  },
+  'hi-9.6.4': {
+    title: 'ANSI/HI 9.6.4 Rotodynamic Pumps for Vibration Measurements and Allowable Values',
+    edition: '2009, scope and conditions; its graph for vertical in-line pumps not obtained',
+    kind: 'standard',
+  },
+  'ufgs-15131a': {
+    title: 'UFGS 15131A, section on pumps',
+    edition: 'guide specification',
+    kind: 'public document',
+  },
 } as const satisfies Record<string, Source>;

@@ -1,0 +1,55 @@
+import { choiceBox, makerRow, NO_LIMIT, numberBox, sheetRow } from '../boxes.js';
+import type { PartDefinition } from '../sheet-part.js';
+
+/** Seal and venting. */
+export const seal: PartDefinition = {
+  id: 'seal',
+  title: 'Seal and venting',
+  trade: 'millwright',
+  how: 'Vent the seal chamber before the first turn: it is the highest place of a pump with an upright shaft. Count drops ten minutes after the start.',
+  caution:
+    'Hot water and pressure: open vents slowly, face away. Nothing is tightened with the shaft turning.',
+  rows: (context) => [
+    sheetRow(
+      'Seal chamber vented',
+      [
+        choiceBox({
+          id: 'seal.vented',
+          label: 'vented',
+          tip: 'Whether air was let out of the seal chamber before the start',
+        }),
+      ],
+      { expected: 'yes' },
+    ),
+    sheetRow(
+      'Flush line',
+      [
+        choiceBox(
+          {
+            id: 'seal.flush',
+            label: 'open',
+            tip: 'Whether the flush line of the seal is open, where it has one',
+          },
+          ['yes', 'no', 'has none'],
+        ),
+      ],
+      { expected: 'yes' },
+    ),
+    sheetRow(
+      'Leakage ten minutes after the start',
+      [
+        numberBox(
+          {
+            id: 'seal.leakage',
+            label: 'drops in a minute',
+            tip: 'Drops of leakage a minute, ten minutes after the start',
+          },
+          'count',
+          context,
+        ),
+      ],
+      { limit: NO_LIMIT },
+    ),
+    makerRow('seal.leakage-limit', 'drops in a minute', 'count', context),
+  ],
+};
