@@ -24,6 +24,25 @@ export function assembleStiffness(
   unknowns: Unknowns,
   holds: readonly Hold[],
 ): ProfileMatrix {
+  const matrix = assembleElements(prepared, clusters, unknowns);
+  addSupportStiffness(matrix, unknowns, holds);
+  return matrix;
+}
+
+/**
+ * Stiffness of the elements alone: the first sum of `assembleStiffness`.
+ *
+ * @param prepared - elements [N/m]
+ * @param clusters - which joints stand
+ * @param unknowns - numbering and Φ
+ * @returns profile matrix [N/m]
+ * @source beam-theory
+ */
+export function assembleElements(
+  prepared: PreparedFrame,
+  clusters: Clusters,
+  unknowns: Unknowns,
+): ProfileMatrix {
   const matrix = emptyProfile(unknowns.first);
   const near = new Float64Array(36);
   const cross = new Float64Array(36);
@@ -38,18 +57,31 @@ export function assembleStiffness(
     addBlock(matrix, unknowns, from, to, cross, false);
     addBlock(matrix, unknowns, to, to, S, true);
   }
+  return matrix;
+}
+
+/**
+ * Adds the springs of the supports: the second sum of `assembleStiffness`.
+ *
+ * @param matrix - changed [N/m]
+ * @param unknowns - numbering and Φ
+ * @param holds - what the supports do; rigid ones are constraints, not springs
+ * @returns nothing [-]
+ * @source statics
+ */
+export function addSupportStiffness(matrix: ProfileMatrix, unknowns: Unknowns, holds: readonly Hold[]): void {
+  const block = new Float64Array(36);
   for (const hold of holds) {
     if (!Number.isFinite(hold.stiffness) || hold.stiffness === 0) continue;
-    near.fill(0);
+    block.fill(0);
     const shift = hold.acts === 'translation' ? 0 : 3;
     for (let i = 0; i < 3; i++) {
       for (let j = 0; j < 3; j++) {
-        near[6 * (i + shift) + j + shift] = hold.stiffness * hold.direction[i]! * hold.direction[j]!;
+        block[6 * (i + shift) + j + shift] = hold.stiffness * hold.direction[i]! * hold.direction[j]!;
       }
     }
-    addBlock(matrix, unknowns, hold.point, hold.point, near, true);
+    addBlock(matrix, unknowns, hold.point, hold.point, block, true);
   }
-  return matrix;
 }
 
 /**

@@ -38,3 +38,22 @@ export function holdsKey(holds: readonly Hold[]): string {
   }
   return key;
 }
+
+/**
+ * Text that is the same for two lists of holds of which the same are rigid, at the same places of the list.
+ *
+ * @param holds - what acts
+ * @returns key [-]
+ * @source statics
+ */
+export function rigidKey(holds: readonly Hold[]): string {
+  let key = '';
+  for (const hold of holds) {
+    if (hold.stiffness === Number.POSITIVE_INFINITY) {
+      const way = hold.role === 'normal' ? '' : hold.direction.join(',');
+      key += `${hold.support}.${hold.restraint}.${way}`;
+    }
+    key += ';';
+  }
+  return key;
+}

@@ -1,12 +1,18 @@
 import { EngineError } from '../issues/issue.js';
 import type { Frame, FrameCondition } from '../model/frame.js';
-import { type BuiltSystem, buildSystem, systemCondition } from './build-system.js';
+import {
+  type BuiltSystem,
+  buildSystem,
+  numberPipework,
+  type Pipework,
+  systemCondition,
+} from './build-system.js';
 import { type Clusters, joinClusters } from './cluster.js';
 import { conditionLoads } from './condition-loads.js';
 import { type Contact, contactsOf, stateWord } from './contact.js';
 import { movementAlong } from './element-forces.js';
 import { energyOf, LARGEST_ENERGY_ERROR } from './energy.js';
-import { type Hold, holdsKey } from './hold.js';
+import { type Hold, holdsKey, rigidKey } from './hold.js';
 import { type JointPlayState, jointPlays, playKey, withPlay } from './joint-play.js';
 import { type PreparedFrame, prepareFrame } from './prepare-frame.js';
 import { respond } from './respond.js';
@@ -67,6 +73,7 @@ export interface SolvedCondition {
  */
 export function frameSolver(prepared: PreparedFrame): (condition: FrameCondition) => SolvedCondition {
   const systems = new Map<string, BuiltSystem>();
+  const pipeworks = new Map<string, Pipework>();
   const clustersByKey = new Map<string, Clusters>();
   return (condition) => {
     const removed = [...condition.removed].sort().join('\u0000');
@@ -76,14 +83,21 @@ export function frameSolver(prepared: PreparedFrame): (condition: FrameCondition
     const contacts = contactsOf(prepared, clusters, condition);
     const plays = jointPlays(prepared, clusters);
     const systemFor = (holds: readonly Hold[], playStates: readonly JointPlayState[]): BuiltSystem => {
-      const key = `${removed}|${playKey(playStates)}|${holdsKey(holds)}`;
+      const joints = `${removed}|${playKey(playStates)}|`;
+      const key = joints + holdsKey(holds);
       const known = systems.get(key);
       if (known !== undefined) return known;
-      const built = buildSystem(withPlay(prepared, plays, playStates), clusters, holds);
       // Friction, leaning rods and bent joints change the stiffness a little every round: such systems are not kept.
+      const isBent = playStates.some(({ turning }) => turning === 'limit');
       const isPassing =
-        playStates.some(({ turning }) => turning === 'limit') ||
+        isBent ||
         holds.some((hold) => hold.role !== 'normal' && Number.isFinite(hold.stiffness) && hold.stiffness > 0);
+      const frameNow = withPlay(prepared, plays, playStates);
+      const pipeworkKey = joints + rigidKey(holds);
+      const pipework =
+        (isBent ? undefined : pipeworks.get(pipeworkKey)) ?? numberPipework(frameNow, clusters, holds);
+      if (!isBent) pipeworks.set(pipeworkKey, pipework);
+      const built = buildSystem(frameNow, clusters, holds, pipework);
       if (!isPassing) systems.set(key, built);
       return built;
     };
