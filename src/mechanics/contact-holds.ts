@@ -23,45 +23,51 @@ export function holdsOf(
   swings: Float64Array,
 ): readonly Hold[] {
   const holds: Hold[] = [];
-  contacts.forEach((contact, index) => {
+  for (let index = 0; index < contacts.length; index++) {
+    const contact = contacts[index]!;
     const { where, side, slip, end } = states[index]!;
-    if (where === 'free') return;
-    const { support, restraint, point, direction, acts, stiffness, preload, low, high, travel } = contact;
-    const base = { support, restraint, point, acts, contact: index };
-    const rigid = { stiffness: Number.POSITIVE_INFINITY, preload: 0 };
+    if (where === 'free') continue;
+    const { direction, stiffness, preload, low, high, travel, swing } = contact;
     if (where === 'centred') {
-      holds.push({ ...base, ...rigid, direction, at: (low + high) / 2, role: 'normal' });
-      return;
+      holds.push(holdOf(contact, index, 'normal', direction, Number.POSITIVE_INFINITY, (low + high) / 2, 0));
+      continue;
     }
     if (end !== undefined && travel !== undefined) {
-      holds.push({ ...base, ...rigid, direction, at: travel[end], role: 'normal' });
+      holds.push(holdOf(contact, index, 'normal', direction, Number.POSITIVE_INFINITY, travel[end], 0));
     } else {
       const at = side === 1 ? high : low;
-      holds.push({ ...base, direction, stiffness, at, preload, role: 'normal' });
+      holds.push(holdOf(contact, index, 'normal', direction, stiffness, at, preload));
     }
-    const { ways, length } = contact.swing ?? { ways: [], length: 1 };
-    for (const way of ways) {
-      const sideways = swings[index]! / length;
-      const at = dot(contact.carried, way);
-      holds.push({ ...base, direction: way, stiffness: sideways, at, preload: 0, role: 'swing' });
+    if (swing !== undefined) {
+      const sideways = swings[index]! / swing.length;
+      for (const way of swing.ways) {
+        holds.push(holdOf(contact, index, 'swing', way, sideways, dot(contact.carried, way), 0));
+      }
     }
-    const across = (way: Vec3, k: number, force: number): Hold => ({
-      ...base,
-      direction: way,
-      stiffness: k,
-      at: dot(contact.carried, way),
-      preload: force,
-      role: 'friction',
-    });
+    const across = (way: Vec3, k: number, force: number): Hold =>
+      holdOf(contact, index, 'friction', way, k, dot(contact.carried, way), force);
     if (slip === undefined) {
       for (const way of contact.tangents) holds.push(across(way, Number.POSITIVE_INFINITY, 0));
-      return;
+      continue;
     }
     const force = contact.friction * slip.normal;
     holds.push(across(slip.direction, 0, -force));
-    if (contact.tangents.length < 2) return;
+    if (contact.tangents.length < 2) continue;
     const square = slip.distance > 0 ? force / slip.distance : Number.POSITIVE_INFINITY;
     holds.push(across(unit(cross(direction, slip.direction)), square, 0));
-  });
+  }
   return holds;
+}
+
+/** Written out field by field: this runs for every contact in every round, and copying objects takes ten times as long. */
+function holdOf(
+  { support, restraint, point, acts }: Contact,
+  contact: number,
+  role: Hold['role'],
+  direction: Vec3,
+  stiffness: number,
+  at: number,
+  preload: number,
+): Hold {
+  return { support, restraint, point, direction, acts, stiffness, at, preload, contact, role };
 }

@@ -75,6 +75,17 @@ export function frameSolver(prepared: PreparedFrame): (condition: FrameCondition
   const systems = new Map<string, BuiltSystem>();
   const pipeworks = new Map<string, Pipework>();
   const clustersByKey = new Map<string, Clusters>();
+  const pipeworkFor = (
+    standing: PreparedFrame,
+    clusters: Clusters,
+    holds: readonly Hold[],
+    joints: string,
+  ): Pipework => {
+    const key = joints + rigidKey(holds);
+    const known = pipeworks.get(key) ?? numberPipework(standing, clusters, holds);
+    pipeworks.set(key, known);
+    return known;
+  };
   return (condition) => {
     const removed = [...condition.removed].sort().join('\u0000');
     const clusters = clustersByKey.get(removed) ?? joinClusters(prepared, condition);
@@ -83,22 +94,21 @@ export function frameSolver(prepared: PreparedFrame): (condition: FrameCondition
     const contacts = contactsOf(prepared, clusters, condition);
     const plays = jointPlays(prepared, clusters);
     const systemFor = (holds: readonly Hold[], playStates: readonly JointPlayState[]): BuiltSystem => {
-      const joints = `${removed}|${playKey(playStates)}|`;
-      const key = joints + holdsKey(holds);
-      const known = systems.get(key);
-      if (known !== undefined) return known;
       // Friction, leaning rods and bent joints change the stiffness a little every round: such systems are not kept.
       const isBent = playStates.some(({ turning }) => turning === 'limit');
       const isPassing =
         isBent ||
         holds.some((hold) => hold.role !== 'normal' && Number.isFinite(hold.stiffness) && hold.stiffness > 0);
-      const frameNow = withPlay(prepared, plays, playStates);
-      const pipeworkKey = joints + rigidKey(holds);
-      const pipework =
-        (isBent ? undefined : pipeworks.get(pipeworkKey)) ?? numberPipework(frameNow, clusters, holds);
-      if (!isBent) pipeworks.set(pipeworkKey, pipework);
-      const built = buildSystem(frameNow, clusters, holds, pipework);
-      if (!isPassing) systems.set(key, built);
+      const joints = `${removed}|${playKey(playStates)}|`;
+      const key = isPassing ? undefined : joints + holdsKey(holds);
+      const known = key === undefined ? undefined : systems.get(key);
+      if (known !== undefined) return known;
+      const standing = withPlay(prepared, plays, playStates);
+      const pipework = isBent
+        ? numberPipework(standing, clusters, holds)
+        : pipeworkFor(standing, clusters, holds, joints);
+      const built = buildSystem(standing, clusters, holds, pipework);
+      if (key !== undefined) systems.set(key, built);
       return built;
     };
     const settled = settleFrame({ prepared, contacts, plays, loads, systemFor });
