@@ -43,6 +43,7 @@ const filled = (row: MarkupElement): number =>
  */
 export function judgeDocument(root: MarkupElement, complain: Complain): void {
   const ids = new Set<string>();
+  const boxes: MarkupElement[] = [];
   const links: { readonly to: string; readonly line: number }[] = [];
   const visit = (element: MarkupElement): void => {
     const { id, to } = element.attributes;
@@ -52,11 +53,27 @@ export function judgeDocument(root: MarkupElement, complain: Complain): void {
     }
     if (to !== undefined) links.push({ to, line: element.line });
     if (element.name === 'table') judgeTable(element, complain);
+    if (element.name === 'box') boxes.push(element);
     for (const child of elementsOf(element)) visit(child);
   };
   visit(root);
+  judgeBoxes(boxes, complain);
   for (const { to, line } of links)
     if (!ids.has(to)) complain('link-leads-nowhere', line, { to, available: [...ids].slice(0, 40) });
+}
+
+/** A box is a field or a group of fields, not both; who chooses needs something to choose from. */
+function judgeBoxes(boxes: readonly MarkupElement[], complain: Complain): void {
+  const names = new Set(boxes.map((box) => box.attributes.id ?? ''));
+  for (const box of boxes) {
+    const words = (box.attributes.id ?? '').split('.');
+    const group = words.map((_, i) => words.slice(0, i).join('.')).find((name) => names.has(name));
+    if (group !== undefined) complain('box-in-box', box.line, { id: box.attributes.id ?? '', group });
+    const choices = elementsOf(box).length;
+    const isChoice = box.attributes.kind === 'choice';
+    if (isChoice ? choices < 2 : choices > 0)
+      complain('choices-do-not-fit', box.line, { id: box.attributes.id ?? '', found: choices });
+  }
 }
 
 function judgeTable(table: MarkupElement, complain: Complain): void {

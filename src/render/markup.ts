@@ -16,6 +16,13 @@
  *        <step role="formula|numbers|result|where|source">…</step>
  *   <facts [columns="2|3"]><fact label="…">…</fact></facts>   label and value, for title blocks; side by side if wished
  *   <signatures><line label="…"/></signatures>
+ *   <readings what="…" filled="…" left-out="…">   lines to fill in, under these three column heads; in a PDF a form
+ *        <reading label="…">
+ *             <aside role="expected|limit|source">…</aside>
+ *             <box id kind="number|text|choice|tick|date|signature" tip="…" [label] [unit] [expected] [lines="3"]
+ *                  [place="left-out"]>           id: name of the field; the place is for why it was not read
+ *                  <choice>…</choice></box>
+ *        </reading></readings>
  *   <keep>blocks that stay on one page</keep>
  *   <columns [count="2|3"]>blocks</columns>       blocks that run down one narrow column and on in the next
  *   <beside [shares="3 2"]><side>…</side><side>…</side></beside>   blocks side by side, never parted

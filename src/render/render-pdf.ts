@@ -27,6 +27,10 @@ export interface PdfOptions {
   /** Hexadecimal digest of the input: the file's identity. */
   readonly fingerprint: string;
   readonly attachments: readonly Attachment[];
+  /** Words a program may look for in what the file says of itself. */
+  readonly keywords?: readonly string[];
+  /** What a form says of itself in hidden fields, by name of the field. */
+  readonly stated?: Readonly<Record<string, string>>;
   /** Name and version of the tool; the left of the foot when not given. */
   readonly producer?: string;
 }
@@ -60,8 +64,10 @@ export async function renderPdf(markup: MarkupElement | string, options: PdfOpti
       date: options.date,
       language: options.language,
       fingerprint: options.fingerprint,
+      ...(options.keywords === undefined ? {} : { keywords: options.keywords }),
       producer: options.producer ?? options.foot.left,
     },
     attachments: options.attachments,
+    ...(options.stated === undefined ? {} : { stated: options.stated }),
   });
 }

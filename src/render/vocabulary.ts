@@ -20,6 +20,10 @@ const id: AttributeRule = {
   pattern: /^[A-Za-z][\w.:-]*$/,
   wanted: 'an id: a letter, then letters, digits, - . : _',
 };
+const boxName: AttributeRule = {
+  pattern: /^[A-Za-z0-9][A-Za-z0-9-]*(\.[A-Za-z0-9][A-Za-z0-9-]*)*$/,
+  wanted: 'a name of words separated by dots; in a word letters, digits and hyphens',
+};
 const span: AttributeRule = { pattern: /^([1-9]|[1-3]\d)$/, wanted: 'a whole number from 1 to 39' };
 const columns: AttributeRule = {
   pattern:
@@ -48,6 +52,7 @@ export const BLOCKS = [
   'calculation',
   'facts',
   'signatures',
+  'readings',
   'keep',
   'columns',
   'beside',
@@ -90,6 +95,24 @@ export const VOCABULARY: Readonly<Record<string, ElementRule>> = {
   fact: rule('inline', { label: text }, ['label']),
   signatures: rule(['line']),
   line: rule('empty', { label: text }, ['label']),
+  readings: rule(['reading'], { what: text, filled: text, 'left-out': text }, ['what', 'filled', 'left-out']),
+  reading: rule(['aside', 'box'], { label: text }, ['label']),
+  aside: rule('inline', { role: { oneOf: ['expected', 'limit', 'source'] } }, ['role']),
+  box: rule(
+    ['choice'],
+    {
+      id: boxName,
+      kind: { oneOf: ['number', 'text', 'choice', 'tick', 'date', 'signature'] },
+      tip: text,
+      label: anyText,
+      unit: anyText,
+      expected: anyText,
+      lines: { pattern: /^([1-9]|1\d|20)$/, wanted: 'a whole number from 1 to 20' },
+      place: { oneOf: ['row', 'left-out'] },
+    },
+    ['id', 'kind', 'tip'],
+  ),
+  choice: rule('inline'),
   keep: rule('blocks'),
   columns: rule('blocks', { count: { oneOf: ['2', '3'] } }),
   beside: rule(['side'], { shares }),

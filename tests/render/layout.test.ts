@@ -39,8 +39,8 @@ function boxesOf(page: Page): readonly Box[] {
       if (item.kind === 'fill' || item.kind === 'page-number') return [];
       const left = item.x;
       const right = item.x + item.width;
-      if (item.kind === 'drawing')
-        return [{ left, right, top: y + item.y, bottom: y + item.y + item.height, what: 'drawing' }];
+      if (item.kind === 'drawing' || item.kind === 'box')
+        return [{ left, right, top: y + item.y, bottom: y + item.y + item.height, what: item.kind }];
       const { size } = item.style;
       const what = item.kind === 'text' ? item.text : item.verdict;
       return [{ left, right, top: y + item.y - 0.66 * size, bottom: y + item.y + 0.02 * size, what }];

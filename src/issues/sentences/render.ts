@@ -76,6 +76,15 @@ export const renderSentences = {
     wanted: 'as many cells as columns, or cells with span',
     example: '<cell span="2">…</cell>',
   }),
+  'render.markup.box-in-box': (data) => ({
+    message: `${where(data)}: the box ${String(data.id)} stands in a group named like the box ${String(data.group)}`,
+    wanted: 'names of which none is the beginning of another',
+  }),
+  'render.markup.choices-do-not-fit': (data) => ({
+    message: `${where(data)}: the box ${String(data.id)} has ${String(data.found)} choices`,
+    wanted: 'two or more in a box of kind "choice", none in any other',
+    example: '<box id="valve.open" kind="choice" tip="Open?"><choice>yes</choice><choice>no</choice></box>',
+  }),
   'render.template.missing': (data) => ({
     message: `the template ${String(data.name)} is missing`,
     wanted: `a file ${String(data.name)}.hbs in the folder of templates`,

@@ -78,6 +78,15 @@ dt{${font(STYLES.factLabel)}}
 dd{${font(STYLES.fact)};margin:0}
 .signatures{display:grid;grid-template-columns:1fr 1fr;column-gap:24pt;margin-top:${GAP.block}pt}
 .signatures>p{${font(STYLES.signature)};margin:34pt 0 0;padding-top:2pt;border-top:0.5pt solid ${cssInk('black')}}
+table.readings th[scope=row]{vertical-align:top;width:32%}
+.aside{font-weight:400}
+.box{display:inline-block;vertical-align:top;margin:0 6pt 4pt 0}
+.box>.label{display:block;${font(STYLES.boxLabel)}}
+.box>.source{display:block;margin:0!important;padding:0}
+.frame{display:block;min-width:62pt;height:21pt;border:0.6pt solid ${cssInk('grey')};text-align:right;padding:5pt 3pt}
+.text>.frame,.signature>.frame{min-width:150pt}
+.tick>.frame{display:inline-block;min-width:0;width:12pt;height:12pt}
+.frame>.unit{${font(STYLES.boxUnit)}}
 nav ol{list-style:none;padding:0}
 nav .level2{padding-left:13pt}
 nav .level1{font-weight:600}

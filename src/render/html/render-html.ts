@@ -10,6 +10,7 @@ import { isInline } from '../vocabulary.js';
 import { NOTE_WORDS, noteTitle } from '../words.js';
 import { inlineToHtml } from './inline-html.js';
 import { pageStyle } from './page-style.js';
+import { readingsToHtml } from './readings-html.js';
 import { tableToHtml } from './table-html.js';
 
 export interface HtmlOptions {
@@ -119,6 +120,8 @@ function blockToHtml(block: MarkupElement, around: Around): string {
       return `<div class="signatures">${elementsOf(block)
         .map((line) => `<p>${escapeText(line.attributes.label ?? '')}</p>`)
         .join('')}</div>`;
+    case 'readings':
+      return readingsToHtml(block);
     case 'keep':
       return `<div class="keep">${blocksToHtml(elementsOf(block), around).join('\n')}</div>`;
     case 'columns':

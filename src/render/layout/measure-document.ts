@@ -6,6 +6,7 @@ import { measureBeside, measureColumns } from './measure-beside.js';
 import { measureContents, measureSignatures } from './measure-closing.js';
 import { measureFigures } from './measure-figures.js';
 import { measureCalculation, measureCaution, measureFacts, measureNote } from './measure-framed.js';
+import { measureReadings } from './measure-readings.js';
 import { measureTable } from './measure-table.js';
 import { heldTogether, type Piece, type Tag, withGap } from './piece.js';
 import { paragraphPieces } from './place-lines.js';
@@ -54,6 +55,7 @@ const FRAMED: ReadonlySet<string> = new Set([
   'contents',
   'columns',
   'beside',
+  'readings',
 ]);
 
 const measureBlocks: MeasureBlocks = (blocks, space) => {
@@ -83,9 +85,14 @@ const measureBlocks: MeasureBlocks = (blocks, space) => {
   return pieces;
 };
 
-/** Whether a block is the paragraph that opens a section and speaks of the table or figure below it. */
-const leadsIn = (index: number, block: StyledBlock, next: StyledBlock | undefined, space: Space): boolean =>
-  index === 0 && block.kind === 'paragraph' && space.parent.role === 'Sect' && FRAMED.has(next?.kind ?? '');
+/** Whether a block opens a section and speaks of the table or figure below it, or of the caution before that. */
+const leadsIn = (index: number, block: StyledBlock, next: StyledBlock | undefined, space: Space): boolean => {
+  if (block.kind !== 'paragraph' || space.parent.role !== 'Sect') return false;
+  const isCaution = next?.kind === 'paragraph' && next.role === 'caution';
+  return index === 0
+    ? isCaution || FRAMED.has(next?.kind ?? '')
+    : block.role === 'caution' && next?.kind === 'readings';
+};
 
 const heldToNext = (pieces: readonly Piece[]): readonly Piece[] =>
   pieces.map((piece, i) =>
@@ -125,6 +132,8 @@ function measureBlock(block: StyledBlock, space: Space): readonly Piece[] {
       return measureFacts(block.facts, space);
     case 'signatures':
       return measureSignatures(block.labels, space);
+    case 'readings':
+      return measureReadings(block, space);
     case 'contents':
       return measureContents(block.title, block.entries, space);
     case 'keep':

@@ -1,5 +1,6 @@
 /** What the measure step hands to the paginate step: pieces that are never split, with everything placed inside them. */
 import type { Drawing } from '../../drawing/drawing.js';
+import type { FormField } from '../form/field.js';
 import type { VerdictWord } from '../vocabulary.js';
 import type { InkName, TextStyle } from './style-sheet.js';
 
@@ -54,6 +55,20 @@ export type Item =
       readonly height: number;
       readonly scale: number;
       readonly drawing: Drawing;
+      readonly tag: Tag;
+    }
+  | {
+      /** A field to fill in, or one button of a choice. Its frame is printed, so that a pen finds it too. */
+      readonly kind: 'box';
+      readonly x: number;
+      readonly y: number;
+      readonly width: number;
+      readonly height: number;
+      readonly field: FormField;
+      /** Which button of a choice, from 0. */
+      readonly choice?: number;
+      /** Room at the right of the frame that is not to be filled in: the unit stands there. */
+      readonly taken: number;
       readonly tag: Tag;
     }
   | {

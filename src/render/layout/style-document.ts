@@ -4,6 +4,7 @@ import type { MarkupElement, MarkupNode } from '../markup.js';
 import { isInline } from '../vocabulary.js';
 import { noteTitle } from '../words.js';
 import { plain, styleInline } from './style-inline.js';
+import { styleReadings } from './style-readings.js';
 import { STYLES, type TextStyle } from './style-sheet.js';
 import type {
   ContentsEntry,
@@ -114,6 +115,8 @@ function styleBlock(element: MarkupElement, depth: 1 | 2, contents: readonly Con
         kind: 'signatures',
         labels: elementsOf(element).map((line) => plain(line.attributes.label ?? '', STYLES.signature)),
       };
+    case 'readings':
+      return styleReadings(element);
     case 'keep':
       return { kind: 'keep', blocks: elementsOf(element).map(inside) };
     case 'columns':

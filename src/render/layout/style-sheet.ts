@@ -53,6 +53,14 @@ export const STYLES = {
   where: style('regular', 7.8, 9.5),
   source: style('regular', 7.4, 9, 'grey'),
   signature: style('regular', 7.6, 9.6, 'grey'),
+  columnHead: style('bold', 8, 10.5),
+  reading: style('bold', 9, 11.5),
+  expected: style('regular', 8, 10),
+  limit: style('regular', 8, 10),
+  boxSource: style('regular', 7, 8.6, 'grey'),
+  boxLabel: style('regular', 7.5, 9),
+  boxUnit: style('regular', 8, 10, 'grey'),
+  choice: style('regular', 9, 11),
   running: style('regular', 7.2, 9.5, 'grey'),
 } as const satisfies Record<string, TextStyle>;
 

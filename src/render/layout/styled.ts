@@ -1,4 +1,5 @@
 /** What the style step hands to the measure step: blocks with every text in its style. */
+import type { FormField } from '../form/field.js';
 import type { Column } from '../judge-markup.js';
 import type { VerdictWord } from '../vocabulary.js';
 import type { TextStyle } from './style-sheet.js';
@@ -55,6 +56,32 @@ export interface StyledFigure {
   readonly line: number;
 }
 
+export type AsideRole = 'expected' | 'limit' | 'source';
+
+/** A box to fill in with the words around it. */
+export interface StyledBox {
+  readonly field: FormField;
+  readonly label: readonly Span[];
+  readonly unit: readonly Span[];
+  readonly expected: readonly Span[];
+  readonly choices: readonly (readonly Span[])[];
+}
+
+export interface StyledReading {
+  readonly label: readonly Span[];
+  readonly asides: readonly { readonly role: AsideRole; readonly spans: readonly Span[] }[];
+  readonly boxes: readonly StyledBox[];
+  /** Boxes for why it was not read. */
+  readonly leftOut: readonly StyledBox[];
+}
+
+/** Lines to fill in, under three column heads. */
+export interface StyledReadings {
+  readonly kind: 'readings';
+  readonly heads: readonly (readonly Span[])[];
+  readonly rows: readonly StyledReading[];
+}
+
 export type StepRole = 'formula' | 'numbers' | 'result' | 'where' | 'source';
 export type NoteKind = 'caution' | 'information' | 'assumption';
 
@@ -92,6 +119,7 @@ export type StyledBlock =
       readonly facts: readonly { readonly label: readonly Span[]; readonly value: readonly Span[] }[];
     }
   | { readonly kind: 'signatures'; readonly labels: readonly (readonly Span[])[] }
+  | StyledReadings
   | { readonly kind: 'keep'; readonly blocks: readonly StyledBlock[] }
   | { readonly kind: 'columns'; readonly count: number; readonly blocks: readonly StyledBlock[] }
   | { readonly kind: 'beside'; readonly sides: readonly StyledSide[] }

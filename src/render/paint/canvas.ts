@@ -17,6 +17,8 @@ export interface Canvas {
   readonly path: (steps: readonly PathStep[], look: PathLook) => void;
   /** Draws inside a path only. */
   readonly clipped: (steps: readonly PathStep[], draw: () => void) => void;
+  /** How many stretches of marked content there are so far. */
+  readonly marked: () => number;
   /** Ends the page: its content, and the element of each marked content by number. */
   readonly finish: () => { readonly content: string; readonly tags: readonly Tag[] };
 }
@@ -119,6 +121,7 @@ export function openCanvas(pageHeight: number, encode: Encode): Canvas {
       out.push('Q');
       [fillColour, strokeColour] = before;
     },
+    marked: () => tags.length,
     finish: () => {
       if (current !== null) out.push('EMC');
       current = null;

@@ -20,6 +20,8 @@ export interface About {
   readonly language: string;
   /** Hexadecimal digest of the input. */
   readonly fingerprint: string;
+  /** Words a program may look for. */
+  readonly keywords?: readonly string[];
   /** Name and version of the tool. */
   readonly producer: string;
 }
@@ -41,6 +43,7 @@ export function writeMetadata(pdf: PDFDocument, about: About): void {
   pdf.setTitle(about.title, { showInWindowTitleBar: true });
   if (about.author !== undefined) pdf.setAuthor(about.author);
   pdf.setSubject(about.subject);
+  if (about.keywords !== undefined) pdf.setKeywords([...about.keywords]);
   pdf.setCreator(about.producer);
   pdf.setProducer(about.producer);
   pdf.setCreationDate(date);
@@ -106,6 +109,9 @@ function xmpPacket(about: About, date: Date): string {
     `<xmp:CreateDate>${when}</xmp:CreateDate>`,
     `<xmp:ModifyDate>${when}</xmp:ModifyDate>`,
     `<xmp:CreatorTool>${escaped(about.producer)}</xmp:CreatorTool>`,
+    ...(about.keywords === undefined
+      ? []
+      : [`<pdf:Keywords>${escaped(about.keywords.join(' '))}</pdf:Keywords>`]),
     `<pdf:Producer>${escaped(about.producer)}</pdf:Producer>`,
     '</rdf:Description>',
     '</rdf:RDF>',

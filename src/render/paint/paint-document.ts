@@ -6,8 +6,10 @@ import { locateAnchors } from '../layout/paginate.js';
 import type { Page } from '../layout/placed-piece.js';
 import type { Frame } from '../layout/style-sheet.js';
 import { FONT_NAMES, openCanvas } from './canvas.js';
+import { openForm } from './form.js';
 import { type About, type Attachment, writeAttachments, writeMetadata } from './metadata.js';
 import { type Bookmark, writeOutline } from './outline.js';
+import type { BoxArea } from './paint-box.js';
 import { type LinkArea, paintPage, type Running } from './paint-page.js';
 import { openStructure } from './structure.js';
 
@@ -17,6 +19,8 @@ export interface PaintOptions {
   readonly foot: Running;
   readonly about: About;
   readonly attachments: readonly Attachment[];
+  /** What a form says of itself in fields nobody sees or fills in, by name. */
+  readonly stated?: Readonly<Record<string, string>>;
 }
 
 /**
@@ -48,12 +52,14 @@ export async function paintDocument(
   const structure = openStructure(context, pages.length);
   const places = locateAnchors(pages);
   const sheets = pages.map(() => pdf.addPage([frame.pageWidth, frame.pageHeight]));
+  const form = openForm(context);
   const links: { readonly area: LinkArea; readonly page: number }[] = [];
 
   const tagLists = pages.map((page, i) => {
     const sheet = sheets[i];
     if (!sheet) return [];
     const canvas = openCanvas(frame.pageHeight, (text, face) => faces[face].encode(text));
+    const boxes: BoxArea[] = [];
     const place = { frame, number: i + 1, count: pages.length, head: options.head, foot: options.foot };
     paintPage(canvas, page, place, typeface.measure, {
       link: (area) => links.push({ area, page: i }),
@@ -67,15 +73,30 @@ export async function paintDocument(
             number,
           ],
         ),
+      box: (area) => boxes.push(area),
       pageNumber: (id) => String((places.get(id)?.page ?? 0) + 1),
     });
     const { content, tags } = canvas.finish();
     sheet.node.set(PDFName.Contents, context.register(context.flateStream(content)));
     tags.forEach((tag, number) => {
+      addBoxes(number);
       structure.addContent(tag, sheet.ref, number);
       for (const link of links) if (link.page === i && link.area.tag === tag) writeLink(link.area);
     });
+    addBoxes(Number.POSITIVE_INFINITY);
     return tags;
+
+    /** Fields take their place in the structure behind the words painted before them. */
+    function addBoxes(before: number): void {
+      while (sheet && (boxes[0]?.after ?? Number.POSITIVE_INFINITY) <= before) {
+        const area = boxes.shift();
+        if (!area) return;
+        const ref = context.nextRef();
+        const key = structure.addObject(area.tag, sheet.ref, ref);
+        form.add(area, { ref, key, page: sheet.ref, pageHeight: frame.pageHeight });
+        sheet.node.addAnnot(ref);
+      }
+    }
 
     function writeLink(area: LinkArea): void {
       const target = places.get(area.to);
@@ -106,6 +127,9 @@ export async function paintDocument(
     }
   });
 
+  const first = sheets[0];
+  const stated = first ? form.write(pdf.catalog, options.stated ?? {}, first.ref) : [];
+  for (const ref of stated) first?.node.addAnnot(ref);
   finishPages();
   writeCatalog(pdf, structure.write(tagLists), bookmarksOf());
   const used = FACES.filter((face) => faces[face].used.size > 0);

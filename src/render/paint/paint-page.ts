@@ -6,6 +6,7 @@ import { type Frame, INKS, RUNNING, STYLES, type TextStyle } from '../layout/sty
 import { MARK_SIDE, type PathStep, VERDICT_SHAPES } from '../shapes.js';
 import { pageWords } from '../words.js';
 import type { Canvas } from './canvas.js';
+import { type BoxArea, fillableArea, paintFrame } from './paint-box.js';
 import { paintDrawing } from './paint-drawing.js';
 
 /** Words at the left and the right of a running head or foot. */
@@ -28,6 +29,8 @@ export interface LinkArea {
 export interface PageNotes {
   readonly link: (area: LinkArea) => void;
   readonly figure: (tag: Tag, x: number, y: number, width: number, height: number) => void;
+  /** A field at its place on the page. */
+  readonly box: (area: BoxArea) => void;
   /** Number printed for the page an id stands on. */
   readonly pageNumber: (id: string) => string;
 }
@@ -93,6 +96,11 @@ function paintItem(
       canvas.mark(item.tag);
       paintDrawing(canvas, item.drawing, { x, y, scale: item.scale }, measure);
       notes.figure(item.tag, x, y, item.width, item.height);
+      return;
+    case 'box':
+      canvas.mark(undefined);
+      paintFrame(canvas, item, x, y);
+      notes.box({ ...fillableArea(item, x, y), tag: item.tag, after: canvas.marked() });
       return;
     case 'page-number': {
       const words = notes.pageNumber(item.target);

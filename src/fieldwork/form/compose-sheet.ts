@@ -1,0 +1,112 @@
+/** A field sheet as a view of finished text for its template, and what the PDF says of itself. */
+import {
+  type Box,
+  type FieldSheet,
+  notReadBox,
+  remarksBox,
+  type SheetPart,
+  type SheetRow,
+} from '../sheet.js';
+
+/** What the form was made for, in words that the reader knows again. */
+export const FORM_KIND = 'pipeborne-field-sheet/1';
+
+/** Names of the hidden fields that say what the sheet was made from. */
+export const STATED = {
+  kind: 'about-this-sheet.kind',
+  fingerprint: 'about-this-sheet.fingerprint',
+  mark: 'about-this-sheet.mark',
+  revision: 'about-this-sheet.revision',
+} as const;
+
+/** Before the fingerprint among the keywords of the file. */
+export const FINGERPRINT_KEYWORD = 'input-';
+
+/**
+ * The view of a sheet.
+ *
+ * @param sheet - what it asks
+ * @returns strings, truth values and lists
+ */
+export function sheetView(sheet: FieldSheet) {
+  const { mark, project, revision, date, fingerprint } = sheet;
+  return {
+    title: sheetTitle(sheet),
+    mark,
+    project,
+    revision,
+    date,
+    fingerprint,
+    parts: sheet.parts.map((part, i) => partView(part, String(i + 1))),
+  };
+}
+
+/** Title of the document. */
+export const sheetTitle = ({ mark, project }: FieldSheet): string =>
+  `Field sheet of pump ${mark}, ${project}`;
+
+/**
+ * The hidden fields of a sheet.
+ *
+ * @param sheet - what it was made from
+ * @returns value by name of field
+ */
+export function statedOf({ mark, revision, fingerprint }: FieldSheet): Readonly<Record<string, string>> {
+  return {
+    [STATED.kind]: FORM_KIND,
+    [STATED.fingerprint]: fingerprint,
+    [STATED.mark]: mark,
+    [STATED.revision]: revision,
+  };
+}
+
+/** Words by which a program finds the file again when its fields are gone. */
+export const keywordsOf = ({ mark, revision, fingerprint }: FieldSheet): readonly string[] => [
+  FORM_KIND,
+  `${FINGERPRINT_KEYWORD}${fingerprint}`,
+  `pump-${mark.replace(/\s+/g, '-')}`,
+  ...(revision === '' ? [] : [`revision-${revision.replace(/\s+/g, '-')}`]),
+];
+
+function partView(part: SheetPart, number: string) {
+  const { id, title, trade, how, caution = '' } = part;
+  return {
+    number,
+    id,
+    title,
+    trade,
+    how,
+    caution,
+    rows: part.rows.map(rowView),
+    remarks: boxView(remarksBox(part)),
+  };
+}
+
+function rowView(row: SheetRow) {
+  const { label, expected = '', limit = '', source = '' } = row;
+  const why = notReadBox(row);
+  return {
+    label,
+    expected,
+    limit,
+    source,
+    boxes: row.boxes.map(boxView),
+    notRead: why === undefined ? false : boxView(why),
+  };
+}
+
+/** How a day is written, which every program takes. */
+const DAY = 'year-month-day';
+
+function boxView({ id, kind, label, tip, unit = '', choices = [], expected = '', lines = 1 }: Box) {
+  return {
+    id,
+    kind,
+    label: kind === 'date' ? [label, DAY].filter((words) => words !== '').join(', ') : label,
+    tip: kind === 'date' ? `${tip} (${DAY}, as 2026-03-14)` : unit === '' ? tip : `${tip} [${unit}]`,
+    unit,
+    expected,
+    lines: String(lines),
+    choices: choices.map((words) => ({ words })),
+  };
+}

@@ -1,0 +1,48 @@
+/** A field sheet as a PDF to fill in: fill the template, lay out, paint. Loaded only when a sheet is printed. */
+import { keywordsOf, sheetTitle, sheetView, statedOf } from './fieldwork/form/compose-sheet.js';
+import type { FieldSheet } from './fieldwork/sheet.js';
+import { EngineError } from './issues/issue.js';
+import { fillTemplate, renderPdf, type TemplateRecord } from './render/index.js';
+import type { RenderOptions } from './render-review.js';
+import { version } from './version.js';
+
+/** Template of the sheet. */
+const TEMPLATE = 'field-sheet';
+
+/** How a sheet is printed. */
+export type SheetOptions = Pick<RenderOptions, 'templates' | 'fonts' | 'page'>;
+
+/**
+ * The sheet as a PDF with a form.
+ *
+ * @param sheet - what it asks
+ * @param options - templates, fonts, page; letter where no page is said
+ * @returns the bytes; the same for the same sheet and options
+ * @throws EngineError, IssuesError `render.…` for a template that cannot be used
+ */
+export async function fieldSheetPdf(sheet: FieldSheet, options: SheetOptions): Promise<Uint8Array> {
+  const { [TEMPLATE]: template, ...partials } = options.templates;
+  if (template === undefined) throw new EngineError('render.template.missing', { name: TEMPLATE });
+  const view: TemplateRecord = sheetView(sheet);
+  const markup = fillTemplate(template, view, { name: TEMPLATE, partials });
+  const { mark, project, revision, date, fingerprint } = sheet;
+  return renderPdf(markup, {
+    fonts: options.fonts,
+    drawings: {},
+    page: options.page ?? 'letter',
+    head: {
+      left: `${project} · pump ${mark}${revision === '' ? '' : ` · revision ${revision}`} · ${date}`,
+      right: 'field sheet',
+    },
+    foot: { left: `Made from input ${fingerprint.slice(0, 12)}`, right: '' },
+    title: sheetTitle(sheet),
+    subject: `Readings at the installed pump ${mark}`,
+    date,
+    language: 'en',
+    fingerprint,
+    producer: `pipeborne ${version}`,
+    keywords: keywordsOf(sheet),
+    stated: statedOf(sheet),
+    attachments: [],
+  });
+}
