@@ -19,7 +19,13 @@ const choice = (id: string, label: string, choices: readonly string[]): Box => (
   choices,
 });
 const yesNo = (id: string, label = ''): Box => choice(id, label, ['yes', 'no']);
-const text = (id: string, label: string, lines = 1): Box => ({ id, kind: 'text', label, tip: label || 'What is written here', lines });
+const text = (id: string, label: string, lines = 1): Box => ({
+  id,
+  kind: 'text',
+  label,
+  tip: label || 'What is written here',
+  lines,
+});
 
 const flange = (side: string): readonly SheetRow[] => [
   {
