@@ -2,6 +2,7 @@
 import type { UnitSystem } from './input/installation.js';
 import { EngineError } from './issues/issue.js';
 import {
+  type Attachment,
   type FontFiles,
   fillTemplate,
   type PageName,
@@ -11,6 +12,8 @@ import {
 } from './render/index.js';
 import { type ComposedReview, composeReview, type ReviewSubject } from './report/compose-review.js';
 import type { Reader } from './report/context.js';
+import { placeId } from './report/place-id.js';
+import { resultsFile } from './report/results-file.js';
 import { version } from './version.js';
 
 export type { FontFiles } from './render/index.js';
@@ -54,7 +57,10 @@ export async function reviewPdf(review: ReviewSubject, options: RenderOptions): 
     language: 'en',
     fingerprint: installation.fingerprint,
     producer: `pipeborne ${version}`,
-    attachments: options.input === undefined ? [] : [attachment(options.input)],
+    attachments: [
+      ...(options.input === undefined ? [] : [inputFile(options.input)]),
+      resultsAttachment(review),
+    ],
   });
 }
 
@@ -92,7 +98,19 @@ function fill(review: ReviewSubject, options: RenderOptions): Filled {
   return { composed, markup, units };
 }
 
-function attachment({ name, text }: { readonly name: string; readonly text: string }) {
+/** The results as `--results` writes them, to the byte. */
+function resultsAttachment(review: ReviewSubject): Attachment {
+  const text = `${JSON.stringify(resultsFile(review, review.findings, { version }), null, 2)}\n`;
+  return {
+    name: `${placeId(review.installation.pump.mark) || 'pump'}-results.json`,
+    mime: 'application/json',
+    bytes: new TextEncoder().encode(text),
+    description: 'The results of this review for machines, in SI units.',
+    relation: 'data',
+  };
+}
+
+function inputFile({ name, text }: { readonly name: string; readonly text: string }): Attachment {
   const base = name.split(/[/\\]/).at(-1) ?? name;
   const isJson = base.toLowerCase().endsWith('.json');
   return {
@@ -100,6 +118,6 @@ function attachment({ name, text }: { readonly name: string; readonly text: stri
     mime: isJson ? 'application/json' : 'application/yaml',
     bytes: new TextEncoder().encode(text),
     description: 'The input this review was made from.',
-    relation: 'source' as const,
+    relation: 'source',
   };
 }

@@ -20,6 +20,9 @@ export const CONTINUED = 'continued';
 
 export const pageWords = (page: number, pages: number): string => `page ${page} of ${pages}`;
 
+/** Leads from a section back to the first one. */
+export const BACK_WORDS = '↑ summary';
+
 /** A title after its kind: `Caution – hot surfaces`; a title that already starts with the word is left alone. */
 export function noteTitle(kind: NoteKind, title: string | undefined): string {
   const word = NOTE_WORDS[kind];

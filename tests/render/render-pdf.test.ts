@@ -108,6 +108,9 @@ test('bookmarks lead to the sections, nested as they are', () => {
     ['1 Loads', 2, [['1.1 Deeper', 2, []]]],
     ['2 Proof', 3, []],
   ]);
+  // Two show at first; what is below the first is folded.
+  expect(String(get(pdf.catalog, 'Outlines', 'Count'))).toBe('2');
+  expect(String(get(pdf.catalog, 'Outlines', 'First', 'Count'))).toBe('-1');
 });
 
 test('links lead to pages of the document and are part of the structure', () => {
@@ -115,6 +118,13 @@ test('links lead to pages of the document and are part of the structure', () => 
   const links = pdf.getPages().flatMap((page) => page.node.Annots()?.asArray() ?? []);
   // One in the words, one in a cell, three in the contents.
   expect(links).toHaveLength(5);
+  expect(links.map((link) => words(get(dict(link), 'Contents')))).toEqual([
+    'page 3',
+    '1 Loads, page 2',
+    '1.1 Deeper, page 2',
+    '2 Proof, page 3',
+    'page 3',
+  ]);
   for (const link of links) expect(refs.has(array(get(dict(link), 'Dest')).get(0) as PDFRef)).toBe(true);
   const objects = elements()
     .filter((one) => role(one) === '/Link')
@@ -193,10 +203,10 @@ function textOf(page: number): string {
   return contentOf(page)
     .split('\n')
     .map((line) => {
-      const match = /\/(F\d) .*<([0-9a-f]*)> Tj/.exec(line);
-      if (!match) return '';
-      face = match[1] ?? face;
-      return (match[2]?.match(/.{4}/g) ?? []).map((code) => tables[face]?.get(code) ?? '?').join('');
+      const words = /<([0-9a-f]*)> Tj/.exec(line);
+      if (!words) return '';
+      face = /\/(F\d) /.exec(line)?.[1] ?? face;
+      return (words[1]?.match(/.{4}/g) ?? []).map((code) => tables[face]?.get(code) ?? '?').join('');
     })
     .join('\n');
 }

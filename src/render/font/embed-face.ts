@@ -1,5 +1,5 @@
 /** Puts a subset of a face into a PDF: text is written as glyph numbers, with a table back to Unicode. */
-import { type PDFContext, PDFHexString, PDFName, type PDFRef } from 'pdf-lib';
+import { type PDFContext, PDFName, type PDFRef, PDFString } from 'pdf-lib';
 import { subsetTrueType } from './subset.js';
 import type { TrueType } from './true-type.js';
 import { type Face, glyphOf } from './typeface.js';
@@ -82,8 +82,8 @@ export function embedFace(
     Subtype: 'CIDFontType2',
     BaseFont: name,
     CIDSystemInfo: {
-      Registry: PDFHexString.fromText('Adobe'),
-      Ordering: PDFHexString.fromText('Identity'),
+      Registry: PDFString.of('Adobe'),
+      Ordering: PDFString.of('Identity'),
       Supplement: 0,
     },
     FontDescriptor: context.register(descriptor),

@@ -29,7 +29,7 @@ export function measureContents(
     tag: { role: 'P', parent: space.parent },
   });
   const rows = entries.flatMap((entry, i): readonly Piece[] => {
-    const tag: Tag = { role: 'TOCI', parent: list };
+    const tag: Tag = { role: 'Reference', parent: { role: 'TOCI', parent: list } };
     const indent = entry.level === 1 ? 0 : 13;
     const room = width - indent - NUMBER_ROOM;
     const lines = breakLines(

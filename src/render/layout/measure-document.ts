@@ -1,6 +1,7 @@
 /** Measure step: styled blocks become pieces of known height with everything placed inside them. */
 import type { Drawing } from '../../drawing/drawing.js';
 import type { Measure } from '../font/typeface.js';
+import { BACK_WORDS } from '../words.js';
 import { breakLines } from './break-lines.js';
 import { measureBeside, measureColumns } from './measure-beside.js';
 import { measureContents, measureSignatures } from './measure-closing.js';
@@ -11,7 +12,7 @@ import { measureTable } from './measure-table.js';
 import { heldTogether, type Piece, type Tag, withGap } from './piece.js';
 import { paragraphPieces } from './place-lines.js';
 import type { MeasureBlocks, Space } from './space.js';
-import { type Frame, GAP, STYLES, WIDEST_TEXT } from './style-sheet.js';
+import { baselineOf, type Frame, GAP, STYLES, type TextStyle, WIDEST_TEXT } from './style-sheet.js';
 import type { StyledBlock, StyledDocument } from './styled.js';
 
 /**
@@ -151,9 +152,10 @@ function measureSection(block: Extract<StyledBlock, { kind: 'section' }>, space:
   const tag: Tag = { role: 'Sect', parent: space.parent };
   const heading: Tag = { role: block.level === 1 ? 'H1' : 'H2', parent: tag };
   const style = block.level === 1 ? STYLES.heading1 : STYLES.heading2;
+  const way = block.back === undefined ? undefined : wayBack(block.back, space, style, tag);
   const lines = breakLines(
     [{ kind: 'text', text: block.title.trim(), style, rise: 0 }],
-    space.width,
+    space.width - (way ? way.width + GAP.block : 0),
     space.measure,
   );
   const pieces = paragraphPieces(lines, {
@@ -167,6 +169,7 @@ function measureSection(block: Extract<StyledBlock, { kind: 'section' }>, space:
   const opened = pieces.map(
     (piece, i): Piece => ({
       ...piece,
+      ...(way && i === pieces.length - 1 ? { items: [...piece.items, way] } : {}),
       hold: inside.length > 0 || i < pieces.length - 1 ? 'strong' : 'free',
       ...(i === 0
         ? {
@@ -181,8 +184,26 @@ function measureSection(block: Extract<StyledBlock, { kind: 'section' }>, space:
   return [...opened, ...withGap(inside, Math.min(first, GAP.afterHeading))];
 }
 
+/** Words at the right of a heading that lead back to where the section was spoken of first. */
+function wayBack(to: string, space: Space, heading: TextStyle, section: Tag) {
+  const style = STYLES.back;
+  const width = space.measure(BACK_WORDS, style.face, style.size);
+  return {
+    kind: 'text' as const,
+    x: space.x + space.width - width,
+    y: baselineOf(heading.leading, heading.size),
+    width,
+    text: BACK_WORDS,
+    style,
+    link: to,
+    quiet: true,
+    tag: { role: 'P', parent: section },
+  };
+}
+
 function measureList(block: Extract<StyledBlock, { kind: 'list' }>, space: Space): readonly Piece[] {
-  const list: Tag = { role: 'L', parent: space.parent };
+  const numbering = block.ordered ? 'Decimal' : 'Disc';
+  const list: Tag = { role: 'L', parent: space.parent, numbering };
   const style = STYLES.body;
   const labels = block.items.map((_, i) => (block.ordered ? `${i + 1}.` : '–'));
   const widest = Math.max(...labels.map((label) => space.measure(label, style.face, style.size)));
@@ -204,7 +225,7 @@ function measureList(block: Extract<StyledBlock, { kind: 'list' }>, space: Space
     const marker = {
       kind: 'text' as const,
       x,
-      y: style.leading / 2 + 0.33 * style.size,
+      y: baselineOf(style.leading, style.size),
       width: labelWidth,
       text: label,
       style,

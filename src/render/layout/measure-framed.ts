@@ -81,7 +81,7 @@ export function measureNote(
   space: Space,
   measureBlocks: MeasureBlocks,
 ): readonly Piece[] {
-  const tag: Tag = { role: 'Div', parent: space.parent };
+  const tag: Tag = { role: 'Note', parent: space.parent };
   const look = NOTE_LOOKS[block.note];
   const width = space.width;
   const inner: Space = {

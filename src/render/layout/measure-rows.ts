@@ -96,6 +96,7 @@ export function measureRow(row: GridRow, grid: Grid, measure: Measure): readonly
     const items: Item[] = [...decorate(row, grid, height, from === 0, from + count >= lineCount)];
     for (const set of cells) {
       const lines = set.lines.slice(from, from + count);
+      if (set.lines.length === 0 && from === 0 && set.cell.tag) items.push(emptyCell(set, row.style));
       const drop = row.stands === 'foot' ? (count - lines.length) * leading : 0;
       lines.forEach((line, i) => {
         const y = grid.cellTop + drop + i * leading;
@@ -112,10 +113,26 @@ export function measureRow(row: GridRow, grid: Grid, measure: Measure): readonly
       });
     }
     const isLast = from + count >= lineCount;
-    pieces.push({ before: from === 0 ? row.before : 0, height, hold: isLast ? row.hold : 'free', items });
+    pieces.push({
+      before: from === 0 ? row.before : 0,
+      height,
+      hold: isLast ? row.hold : 'free',
+      items,
+    });
   }
   return pieces;
 }
+
+/** A cell without words is a cell all the same: it keeps its place in the structure. */
+const emptyCell = (set: SetCell, style: GridRow['style']): Item => ({
+  kind: 'text',
+  x: set.x,
+  y: style.leading,
+  width: 0,
+  text: '',
+  style: { ...style, face: 'regular', ink: 'black' },
+  ...(set.cell.tag ? { tag: set.cell.tag } : {}),
+});
 
 function setCell(cell: GridCell, grid: Grid, measure: Measure): SetCell {
   const left = grid.x + total(grid.widths.slice(0, cell.first));

@@ -8,7 +8,7 @@ import { heldTogether, moved, type Piece, stackHeight, type Tag } from './piece.
 import { paragraphPieces } from './place-lines.js';
 import { GAP, STYLES } from './style-sheet.js';
 import type { RowRole, Span, StyledRow, StyledTable } from './styled.js';
-import { fitTable, gridOf, placeCells, type TableSpace } from './table-grid.js';
+import { fitTable, gridOf, type PlacedCell, placeCells, type TableSpace } from './table-grid.js';
 
 /** A table of no more rows than this stays on one page. */
 const FEW_ROWS = 8;
@@ -33,10 +33,12 @@ export function measureTable(table: StyledTable, space: TableSpace, measure: Mea
   const grid = gridOf(fit, space, measure);
 
   const caption = captionPieces(table, space, tag, measure);
+  const headTag: Tag = { role: 'THead', parent: tag };
+  const bodyTag: Tag = fitted.head.length > 0 ? { role: 'TBody', parent: tag } : tag;
   const kinds = fitted.columns.map((column) => column.kind);
   const head = fitted.head.flatMap((row, i) => {
     const isLast = i === fitted.head.length - 1;
-    const pieces = measureRow(headRow(row, kinds, tag, i === 0, isLast), grid, measure);
+    const pieces = measureRow(headRow(row, kinds, headTag, i === 0, isLast), grid, measure);
     return pieces.map((piece) => ({ ...underSpans(piece, row, grid, isLast), headOf: tag }));
   });
   // A head that would fill much of every page is printed once.
@@ -49,12 +51,12 @@ export function measureTable(table: StyledTable, space: TableSpace, measure: Mea
   const rowGrid: Grid = { ...grid, tallest: Math.max(grid.tallest - above, grid.tallest / 3) };
   let group: readonly Piece[] = [];
   const body = fitted.rows.flatMap((row, i) => {
-    const pieces = measureRow(bodyRow(row, fitted, i, tag), rowGrid, measure);
+    const pieces = measureRow(bodyRow(row, fitted, i, bodyTag), rowGrid, measure);
     if (row.role === 'group') group = [];
     const repeat = { table: tag, pieces: [...repeated, ...group] };
     if (row.role === 'group' && isRepeated) {
       const again = { ...row, cells: row.cells.map((cell) => ({ ...cell, spans: continued(cell.spans) })) };
-      group = measureRow(bodyRow(again, fitted, i, tag), rowGrid, measure).map(asDecoration);
+      group = measureRow(bodyRow(again, fitted, i, bodyTag), rowGrid, measure).map(asDecoration);
     }
     return pieces.map((piece, k): Piece => {
       const anchors = k === 0 && row.id !== undefined ? { anchors: [row.id] } : {};
@@ -106,6 +108,20 @@ function captionPieces(table: StyledTable, space: TableSpace, tag: Tag, measure:
   return pieces.map((piece, i) => (i === pieces.length - 1 ? { ...piece, height: piece.height + 3 } : piece));
 }
 
+/** What a cell heads, if anything: its columns, its row, or, for the row that names a group, the rows below. */
+function scopeOf(
+  cell: PlacedCell,
+  row: StyledRow,
+  kinds: readonly ColumnKind[],
+  isHead: boolean,
+): Tag['scope'] {
+  if (cell.spans.length === 0) return undefined;
+  if (isHead) return 'Column';
+  return cell.first === 0 && kinds.length > 1 && (kinds[0] === 'left' || row.role === 'group')
+    ? 'Row'
+    : undefined;
+}
+
 function gridCells(
   row: StyledRow,
   kinds: readonly ColumnKind[],
@@ -124,14 +140,16 @@ function gridCells(
         : isHead && kinds[cell.first] === 'decimal'
           ? 'right'
           : (kinds[cell.first] ?? 'left'),
-    tag: {
-      role: isHead ? 'TH' : 'TD',
-      parent: tag,
-      columns: cell.columns,
-      ...(isHead ? { scope: 'Column' as const } : {}),
-    },
+    tag: cellTag(cell, tag, scopeOf(cell, row, kinds, isHead)),
   }));
 }
+
+const cellTag = (cell: PlacedCell, parent: Tag, scope: Tag['scope']): Tag => ({
+  role: scope ? 'TH' : 'TD',
+  parent,
+  columns: cell.columns,
+  ...(scope ? { scope } : {}),
+});
 
 function headRow(
   row: StyledRow,

@@ -12,6 +12,8 @@ export interface Tag {
   /** Table head cells: what they head. */
   readonly scope?: 'Column' | 'Row';
   readonly columns?: number;
+  /** Lists: what stands before an entry. */
+  readonly numbering?: 'Decimal' | 'Disc';
 }
 
 /** Something painted. Places count from the top left of the piece [points], y down. Without a tag it is decoration. */

@@ -1,4 +1,5 @@
 /** Style step: markup elements become blocks with every text in its style. */
+import { backLinks } from '../back-links.js';
 import { elementsOf, readColumns } from '../judge-markup.js';
 import type { MarkupElement, MarkupNode } from '../markup.js';
 import { isInline } from '../vocabulary.js';
@@ -25,8 +26,15 @@ import type {
  */
 export function styleDocument(root: MarkupElement): StyledDocument {
   const contents = collectSections(root);
-  const blocks = elementsOf(root).map((element) => styleBlock(element, 1, contents));
+  const found: Found = { contents, back: backLinks(root) };
+  const blocks = elementsOf(root).map((element) => styleBlock(element, 1, found));
   return { title: plain(root.attributes.title ?? '', STYLES.title), blocks };
+}
+
+/** What blocks must know of the whole document. */
+interface Found {
+  readonly contents: readonly ContentsEntry[];
+  readonly back: ReadonlyMap<string, string>;
 }
 
 function collectSections(root: MarkupElement): readonly ContentsEntry[] {
@@ -51,19 +59,22 @@ function collectSections(root: MarkupElement): readonly ContentsEntry[] {
 const levelOf = (section: MarkupElement, depth: 1 | 2): 1 | 2 =>
   section.attributes.level === '2' ? 2 : section.attributes.level === '1' ? 1 : depth;
 
-function styleBlock(element: MarkupElement, depth: 1 | 2, contents: readonly ContentsEntry[]): StyledBlock {
+function styleBlock(element: MarkupElement, depth: 1 | 2, found: Found): StyledBlock {
   const at = element.attributes;
-  const inside = (child: MarkupElement): StyledBlock => styleBlock(child, depth, contents);
+  const inside = (child: MarkupElement): StyledBlock => styleBlock(child, depth, found);
   switch (element.name) {
-    case 'section':
+    case 'section': {
+      const back = found.back.get(at.id ?? '');
       return {
         kind: 'section',
         id: at.id ?? '',
         title: at.title ?? '',
         level: levelOf(element, depth),
         newPage: at.page === 'new',
-        blocks: elementsOf(element).map((child) => styleBlock(child, 2, contents)),
+        ...(back === undefined ? {} : { back }),
+        blocks: elementsOf(element).map((child) => styleBlock(child, 2, found)),
       };
+    }
     case 'list':
       return {
         kind: 'list',
@@ -130,7 +141,7 @@ function styleBlock(element: MarkupElement, depth: 1 | 2, contents: readonly Con
       return { kind: 'beside', sides };
     }
     case 'contents': {
-      const entries = at.level === '1' ? contents.filter((entry) => entry.level === 1) : contents;
+      const entries = at.level === '1' ? found.contents.filter((entry) => entry.level === 1) : found.contents;
       return { kind: 'contents', title: plain(at.title ?? '', STYLES.heading2), entries };
     }
     case 'page-break':

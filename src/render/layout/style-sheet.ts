@@ -61,6 +61,7 @@ export const STYLES = {
   boxLabel: style('regular', 7.5, 9),
   boxUnit: style('regular', 8, 10, 'grey'),
   choice: style('regular', 9, 11),
+  back: style('regular', 7.6, 9.6, 'grey'),
   running: style('regular', 7.2, 9.5, 'grey'),
 } as const satisfies Record<string, TextStyle>;
 

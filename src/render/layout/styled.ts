@@ -92,6 +92,8 @@ export type StyledBlock =
       readonly title: string;
       readonly level: 1 | 2;
       readonly newPage: boolean;
+      /** Id of the section that leads here from the start of the document. */
+      readonly back?: string;
       readonly blocks: readonly StyledBlock[];
     }
   | {

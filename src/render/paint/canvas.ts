@@ -7,9 +7,19 @@ import type { Colour, PathStep } from '../shapes.js';
 /** Turns text into glyph numbers, written in hexadecimal, and remembers them. */
 export type Encode = (text: string, face: Face) => string;
 
+/** What is painted beside the matter: rules and tints, running head and foot, the head of a table painted again. */
+export type Decoration = 'layout' | 'head' | 'foot' | 'repeated';
+
+const DECORATIONS: Readonly<Record<Decoration, string>> = {
+  layout: '/Type /Layout',
+  head: '/Type /Pagination /Subtype /Header /Attached [/Top]',
+  foot: '/Type /Pagination /Subtype /Footer /Attached [/Bottom]',
+  repeated: '/Type /Pagination',
+};
+
 export interface Canvas {
-  /** Starts marked content that belongs to a structure element, or decoration without one. */
-  readonly mark: (tag: Tag | undefined) => void;
+  /** Starts marked content that belongs to a structure element, or decoration of a kind. */
+  readonly mark: (owner: Tag | Decoration) => void;
   readonly text: (words: string, x: number, y: number, face: Face, size: number, colour: Colour) => void;
   /** Says what the text that follows stands for, until called without words. */
   readonly speak: (words: string | undefined) => void;
@@ -17,8 +27,6 @@ export interface Canvas {
   readonly path: (steps: readonly PathStep[], look: PathLook) => void;
   /** Draws inside a path only. */
   readonly clipped: (steps: readonly PathStep[], draw: () => void) => void;
-  /** How many stretches of marked content there are so far. */
-  readonly marked: () => number;
   /** Ends the page: its content, and the element of each marked content by number. */
   readonly finish: () => { readonly content: string; readonly tags: readonly Tag[] };
 }
@@ -48,14 +56,20 @@ const colourText = (colour: Colour): string => {
  *
  * @param pageHeight - height of the page [points], to turn y upside down
  * @param encode - text to glyph numbers
+ * @param opened - told of each marked content and its number as it starts
  * @returns the canvas
  */
-export function openCanvas(pageHeight: number, encode: Encode): Canvas {
+export function openCanvas(
+  pageHeight: number,
+  encode: Encode,
+  opened: (tag: Tag, number: number) => void,
+): Canvas {
   const out: string[] = [];
   const tags: Tag[] = [];
-  let current: Tag | undefined | null = null; // null: no marked content open
+  let current: Tag | Decoration | undefined;
   let fillColour = '';
   let strokeColour = '';
+  let font = '';
 
   const setFill = (colour: Colour): void => {
     const text = colourText(colour);
@@ -80,20 +94,25 @@ export function openCanvas(pageHeight: number, encode: Encode): Canvas {
   };
 
   return {
-    mark: (tag) => {
-      if (tag === current) return;
-      if (current !== null) out.push('EMC');
-      current = tag;
-      if (tag === undefined) out.push('/Artifact BMC');
+    mark: (owner) => {
+      if (owner === current) return;
+      if (current !== undefined) out.push('EMC');
+      current = owner;
+      if (typeof owner === 'string') out.push(`/Artifact <<${DECORATIONS[owner]}>> BDC`);
       else {
-        out.push(`/${tag.role} <</MCID ${tags.length}>> BDC`);
-        tags.push(tag);
+        out.push(`/${owner.role} <</MCID ${tags.length}>> BDC`);
+        opened(owner, tags.length);
+        tags.push(owner);
       }
     },
     text: (words, x, y, face, size, colour) => {
       if (words === '') return;
       setFill(colour);
-      out.push(`BT /${FONT_NAMES[face]} ${num(size)} Tf ${point(x, y)} Td <${encode(words, face)}> Tj ET`);
+      // Face and size hold from one text to the next.
+      const wanted = `/${FONT_NAMES[face]} ${num(size)} Tf`;
+      const change = wanted === font ? '' : `${wanted} `;
+      font = wanted;
+      out.push(`BT ${change}${point(x, y)} Td <${encode(words, face)}> Tj ET`);
     },
     speak: (words) => {
       out.push(words === undefined ? 'EMC' : `/Span <</ActualText ${PDFHexString.fromText(words)}>> BDC`);
@@ -113,18 +132,17 @@ export function openCanvas(pageHeight: number, encode: Encode): Canvas {
       out.push(look.fill && look.stroke ? 'B' : look.fill ? 'f' : look.stroke ? 'S' : 'n');
     },
     clipped: (steps, draw) => {
-      const before = [fillColour, strokeColour] as const;
+      const before = [fillColour, strokeColour, font] as const;
       out.push('q');
       trace(steps);
       out.push('W n');
       draw();
       out.push('Q');
-      [fillColour, strokeColour] = before;
+      [fillColour, strokeColour, font] = before;
     },
-    marked: () => tags.length,
     finish: () => {
-      if (current !== null) out.push('EMC');
-      current = null;
+      if (current !== undefined) out.push('EMC');
+      current = undefined;
       return { content: `${out.join('\n')}\n`, tags };
     },
   };

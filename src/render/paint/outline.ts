@@ -1,4 +1,4 @@
-/** Bookmarks: the tree a reader shows beside the pages. */
+/** Bookmarks: the tree a reader shows beside the pages, sections open to be chosen, what is below them folded. */
 import { type PDFContext, PDFHexString, PDFName, type PDFRef } from 'pdf-lib';
 
 export interface Bookmark {
@@ -32,7 +32,7 @@ export function writeOutline(context: PDFContext, bookmarks: readonly Bookmark[]
   }
   const root = context.nextRef();
   writeLevel(context, top, root);
-  context.assign(root, context.obj({ Type: 'Outlines', ...ends(top), Count: bookmarks.length }));
+  context.assign(root, context.obj({ Type: 'Outlines', ...ends(top), Count: top.length }));
   return root;
 }
 
@@ -55,7 +55,8 @@ function writeLevel(context: PDFContext, entries: readonly Entry[], parent: PDFR
     const after = entries[i + 1];
     if (before) dict.set(PDFName.of('Prev'), before.ref);
     if (after) dict.set(PDFName.of('Next'), after.ref);
-    if (children.length > 0) dict.set(PDFName.of('Count'), context.obj(children.length));
+    // Below zero: so many would show if the reader opened it.
+    if (children.length > 0) dict.set(PDFName.of('Count'), context.obj(-children.length));
     context.assign(entry.ref, dict);
     writeLevel(context, children, entry.ref);
   });

@@ -15,8 +15,6 @@ export interface BoxArea {
   readonly y: number;
   readonly width: number;
   readonly height: number;
-  /** Stretches of marked content painted before it on its page. */
-  readonly after: number;
 }
 
 type BoxItem = Extract<Item, { kind: 'box' }>;
@@ -39,7 +37,7 @@ const isButton = (field: FormField): boolean =>
  * @param y - top on the page [points]
  * @returns field and area
  */
-export function fillableArea(item: BoxItem, x: number, y: number): Omit<BoxArea, 'tag' | 'after'> {
+export function fillableArea(item: BoxItem, x: number, y: number): Omit<BoxArea, 'tag'> {
   const { field, choice, width, height, taken } = item;
   const inset = isButton(field) ? 0 : WEIGHT;
   return {

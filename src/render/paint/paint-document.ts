@@ -1,17 +1,21 @@
 /** Paint step: pages with their places become a PDF. */
-import { PDFDocument, PDFHexString, PDFName, type PDFRef } from 'pdf-lib';
+import { PDFDocument, PDFName, type PDFRef, PDFStreamWriter } from 'pdf-lib';
 import { embedFace, type UsedFace, useFace } from '../font/embed-face.js';
 import { FACES, type Face, type Typeface } from '../font/typeface.js';
 import { locateAnchors } from '../layout/paginate.js';
 import type { Page } from '../layout/placed-piece.js';
 import type { Frame } from '../layout/style-sheet.js';
 import { FONT_NAMES, openCanvas } from './canvas.js';
+import { writeOutputIntent } from './colour-profile.js';
 import { openForm } from './form.js';
+import { ABOVE_TARGET, hundredths, type LinkTarget, openLinks } from './links.js';
 import { type About, type Attachment, writeAttachments, writeMetadata } from './metadata.js';
 import { type Bookmark, writeOutline } from './outline.js';
 import type { BoxArea } from './paint-box.js';
-import { type LinkArea, paintPage, type Running } from './paint-page.js';
+import { paintPage, type Running } from './paint-page.js';
 import { openStructure } from './structure.js';
+
+const OBJECTS_PER_STREAM = 1000;
 
 export interface PaintOptions {
   readonly frame: Frame;
@@ -53,76 +57,37 @@ export async function paintDocument(
   const places = locateAnchors(pages);
   const sheets = pages.map(() => pdf.addPage([frame.pageWidth, frame.pageHeight]));
   const form = openForm(context);
-  const links: { readonly area: LinkArea; readonly page: number }[] = [];
+  const links = openLinks(context);
+  const titles = titlesOf(pages);
 
   const tagLists = pages.map((page, i) => {
     const sheet = sheets[i];
     if (!sheet) return [];
-    const canvas = openCanvas(frame.pageHeight, (text, face) => faces[face].encode(text));
-    const boxes: BoxArea[] = [];
+    const canvas = openCanvas(
+      frame.pageHeight,
+      (text, face) => faces[face].encode(text),
+      (tag, number) => structure.addContent(tag, sheet.ref, number),
+    );
     const place = { frame, number: i + 1, count: pages.length, head: options.head, foot: options.foot };
     paintPage(canvas, page, place, typeface.measure, {
-      link: (area) => links.push({ area, page: i }),
+      element: structure.addElement,
+      links,
       figure: (tag, x, y, width, height) =>
-        structure.setBox(
-          tag,
-          [x, frame.pageHeight - y - height, x + width, frame.pageHeight - y].map(hundredths) as [
-            number,
-            number,
-            number,
-            number,
-          ],
-        ),
-      box: (area) => boxes.push(area),
+        structure.setBox(tag, boxFrom(x, frame.pageHeight - y - height, width, height)),
+      box: addBox,
       pageNumber: (id) => String((places.get(id)?.page ?? 0) + 1),
     });
     const { content, tags } = canvas.finish();
     sheet.node.set(PDFName.Contents, context.register(context.flateStream(content)));
-    tags.forEach((tag, number) => {
-      addBoxes(number);
-      structure.addContent(tag, sheet.ref, number);
-      for (const link of links) if (link.page === i && link.area.tag === tag) writeLink(link.area);
-    });
-    addBoxes(Number.POSITIVE_INFINITY);
+    links.write(sheet, targetOf, structure);
     return tags;
 
     /** Fields take their place in the structure behind the words painted before them. */
-    function addBoxes(before: number): void {
-      while (sheet && (boxes[0]?.after ?? Number.POSITIVE_INFINITY) <= before) {
-        const area = boxes.shift();
-        if (!area) return;
-        const ref = context.nextRef();
-        const key = structure.addObject(area.tag, sheet.ref, ref);
-        form.add(area, { ref, key, page: sheet.ref, pageHeight: frame.pageHeight });
-        sheet.node.addAnnot(ref);
-      }
-    }
-
-    function writeLink(area: LinkArea): void {
-      const target = places.get(area.to);
-      const targetSheet = target && sheets[target.page];
-      if (!target || !targetSheet || !sheet) return;
+    function addBox(area: BoxArea): void {
+      if (!sheet) return;
       const ref = context.nextRef();
       const key = structure.addObject(area.tag, sheet.ref, ref);
-      const top = frame.pageHeight - frame.top - target.y + 6;
-      context.assign(
-        ref,
-        context.obj({
-          Type: 'Annot',
-          Subtype: 'Link',
-          Rect: [
-            area.x,
-            frame.pageHeight - area.y - area.height,
-            area.x + area.width,
-            frame.pageHeight - area.y,
-          ].map(hundredths),
-          Border: [0, 0, 0],
-          F: 4,
-          Dest: [targetSheet.ref, 'XYZ', null, hundredths(top), null],
-          Contents: PDFHexString.fromText(`page ${target.page + 1}`),
-          StructParent: key,
-        }),
-      );
+      form.add(area, { ref, key, page: sheet.ref, pageHeight: frame.pageHeight });
       sheet.node.addAnnot(ref);
     }
   });
@@ -136,7 +101,24 @@ export async function paintDocument(
   for (const face of used) embedFace(context, face, typeface.faces[face], faces[face].used, fontRefs[face]);
   await writeAttachments(pdf, options.attachments, options.about.date);
   writeMetadata(pdf, options.about);
-  return pdf.save({ useObjectStreams: true, addDefaultPage: false, updateFieldAppearances: false });
+  writeOutputIntent(pdf);
+  await pdf.flush();
+  // The elements of the structure are many and alike: the more of them in one stream, the smaller they are.
+  return PDFStreamWriter.forContext(
+    context,
+    Number.POSITIVE_INFINITY,
+    true,
+    OBJECTS_PER_STREAM,
+  ).serializeToBuffer();
+
+  function targetOf(id: string): LinkTarget | undefined {
+    const place = places.get(id);
+    const page = place && sheets[place.page];
+    if (!place || !page) return undefined;
+    const title = titles.get(id);
+    const top = frame.pageHeight - frame.top - place.y + ABOVE_TARGET;
+    return { page, number: place.page + 1, top, ...(title === undefined ? {} : { title }) };
+  }
 
   function finishPages(): void {
     const fonts = Object.fromEntries(
@@ -155,13 +137,24 @@ export async function paintDocument(
       page.flatMap(({ piece, y }) => {
         const sheet = sheets[i];
         if (!piece.bookmark || !sheet) return [];
-        return [{ ...piece.bookmark, page: sheet.ref, top: frame.pageHeight - frame.top - y + 6 }];
+        return [{ ...piece.bookmark, page: sheet.ref, top: frame.pageHeight - frame.top - y + ABOVE_TARGET }];
       }),
     );
   }
 }
 
-const hundredths = (value: number): number => Math.round(value * 100) / 100;
+const boxFrom = (x: number, y: number, width: number, height: number) =>
+  [hundredths(x), hundredths(y), hundredths(x + width), hundredths(y + height)] as const;
+
+/** Titles of what links lead to, where it has one. */
+const titlesOf = (pages: readonly Page[]): ReadonlyMap<string, string> =>
+  new Map(
+    pages.flatMap((page) =>
+      page.flatMap(({ piece }) =>
+        (piece.anchors ?? []).flatMap((id) => (piece.bookmark ? [[id, piece.bookmark.title] as const] : [])),
+      ),
+    ),
+  );
 
 function writeCatalog(pdf: PDFDocument, tree: PDFRef, bookmarks: readonly Bookmark[]): void {
   const { context, catalog } = pdf;

@@ -5,7 +5,8 @@ import type { Page } from '../layout/placed-piece.js';
 import { type Frame, INKS, RUNNING, STYLES, type TextStyle } from '../layout/style-sheet.js';
 import { MARK_SIDE, type PathStep, VERDICT_SHAPES } from '../shapes.js';
 import { pageWords } from '../words.js';
-import type { Canvas } from './canvas.js';
+import type { Canvas, Decoration } from './canvas.js';
+import type { Links } from './links.js';
 import { type BoxArea, fillableArea, paintFrame } from './paint-box.js';
 import { paintDrawing } from './paint-drawing.js';
 
@@ -15,19 +16,11 @@ export interface Running {
   readonly right: string;
 }
 
-/** A place that leads to another. Page coordinates from the top left [points]. */
-export interface LinkArea {
-  readonly tag: Tag;
-  readonly to: string;
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
-
-/** What painting finds out that the document needs: links, and the boxes of figures. */
+/** What painting finds out that the document needs: elements, links, and the boxes of figures. */
 export interface PageNotes {
-  readonly link: (area: LinkArea) => void;
+  /** An element that is there even if nothing is painted for it. */
+  readonly element: (tag: Tag) => void;
+  readonly links: Pick<Links, 'elementOf' | 'end' | 'add'>;
   readonly figure: (tag: Tag, x: number, y: number, width: number, height: number) => void;
   /** A field at its place on the page. */
   readonly box: (area: BoxArea) => void;
@@ -52,69 +45,80 @@ export function paintPage(
   notes: PageNotes,
 ): void {
   const { frame } = place;
-  for (const { piece, y } of page)
-    for (const item of piece.items) paintItem(canvas, item, frame.left, frame.top + y, measure, notes);
+  for (const { piece, y, isRepeat } of page) {
+    const around: Around = { canvas, measure, notes, decoration: isRepeat ? 'repeated' : 'layout' };
+    for (const item of piece.items) paintItem(item, frame.left, frame.top + y, around);
+  }
   paintRunning(canvas, place, measure);
 }
 
-function paintItem(
-  canvas: Canvas,
-  item: Item,
-  left: number,
-  top: number,
-  measure: Measure,
-  notes: PageNotes,
-): void {
+interface Around {
+  readonly canvas: Canvas;
+  readonly measure: Measure;
+  readonly notes: PageNotes;
+  /** What an item without an element is. */
+  readonly decoration: Decoration;
+}
+
+function paintItem(item: Item, left: number, top: number, around: Around): void {
+  const { canvas, notes, decoration } = around;
   const x = left + item.x;
   const y = top + item.y;
   switch (item.kind) {
-    case 'text': {
-      const { style, link, tag, width } = item;
-      const owner: Tag | undefined = link !== undefined && tag ? { role: 'Link', parent: tag } : tag;
-      canvas.mark(owner);
-      if (item.spoken !== undefined) canvas.speak(item.spoken);
-      canvas.text(item.text, x, y, style.face, style.size, INKS[style.ink]);
-      if (item.spoken !== undefined) canvas.speak(undefined);
-      if (link === undefined || !owner) return;
-      if (!item.quiet) {
-        // A hair line below says that the words lead somewhere, on paper too.
-        canvas.mark(undefined);
-        canvas.fill(x, y + 0.16 * style.size, width, 0.35, INKS.grey);
-      }
-      notes.link({ tag: owner, to: link, x, y: y - 0.8 * style.size, width, height: style.size * 1.1 });
+    case 'text':
+      paintText(item, item.text, x, y, around);
       return;
-    }
     case 'fill':
-      canvas.mark(undefined);
+      canvas.mark(decoration);
       canvas.fill(x, y, item.width, item.height, INKS[item.ink]);
       return;
     case 'mark':
-      canvas.mark(undefined);
+      canvas.mark(decoration);
       paintMark(canvas, item, x, y);
       return;
     case 'drawing':
       canvas.mark(item.tag);
-      paintDrawing(canvas, item.drawing, { x, y, scale: item.scale }, measure);
+      paintDrawing(canvas, item.drawing, { x, y, scale: item.scale }, around.measure);
       notes.figure(item.tag, x, y, item.width, item.height);
       return;
     case 'box':
-      canvas.mark(undefined);
+      canvas.mark(decoration);
       paintFrame(canvas, item, x, y);
-      notes.box({ ...fillableArea(item, x, y), tag: item.tag, after: canvas.marked() });
+      notes.box({ ...fillableArea(item, x, y), tag: item.tag });
       return;
     case 'page-number': {
       const words = notes.pageNumber(item.target);
-      canvas.mark(item.tag);
-      canvas.text(
-        words,
-        x - measure(words, item.style.face, item.style.size),
-        y,
-        item.style.face,
-        item.style.size,
-        INKS[item.style.ink],
-      );
+      const width = around.measure(words, item.style.face, item.style.size);
+      paintText({ ...item, width, link: item.target, quiet: true }, words, x - width, y, around);
     }
   }
+}
+
+/** What painting needs to know of words. */
+type Words = Pick<Extract<Item, { kind: 'text' }>, 'style' | 'width' | 'link' | 'spoken' | 'quiet' | 'tag'>;
+
+function paintText(item: Words, words: string, x: number, y: number, around: Around): void {
+  const { canvas, notes, decoration } = around;
+  const { style, link, tag, width } = item;
+  if (words === '') {
+    if (tag) notes.element(tag);
+    return;
+  }
+  const owner = link !== undefined && tag ? notes.links.elementOf(link, tag) : tag;
+  canvas.mark(owner ?? decoration);
+  if (item.spoken !== undefined) canvas.speak(item.spoken);
+  canvas.text(words, x, y, style.face, style.size, INKS[style.ink]);
+  if (item.spoken !== undefined) canvas.speak(undefined);
+  if (link === undefined || !owner) {
+    if (owner) notes.links.end();
+    return;
+  }
+  if (!item.quiet) {
+    // A hair line below says that the words lead somewhere, on paper too.
+    canvas.mark('layout');
+    canvas.fill(x, y + 0.16 * style.size, width, 0.35, INKS.grey);
+  }
+  notes.links.add({ tag: owner, to: link, x, y: y - 0.8 * style.size, width, height: style.size * 1.1 });
 }
 
 function paintMark(canvas: Canvas, item: Extract<Item, { kind: 'mark' }>, x: number, baseline: number): void {
@@ -141,17 +145,18 @@ function paintRunning(canvas: Canvas, place: PagePlace, measure: Measure): void 
   const style: TextStyle = STYLES.running;
   const right = frame.left + frame.width;
   const colour = INKS[style.ink];
-  canvas.mark(undefined);
   const words = (text: string, x: number, y: number, align: 'left' | 'right', room: number): number => {
     const shown = shortened(text.normalize('NFC'), room, style, measure);
     const width = measure(shown, style.face, style.size);
     canvas.text(shown, align === 'left' ? x : x - width, y, style.face, style.size, colour);
     return width;
   };
+  canvas.mark('head');
   const headY = RUNNING.head;
   words(head.left, frame.left, headY, 'left', frame.width * 0.62);
   words(head.right, right, headY, 'right', frame.width * 0.35);
   canvas.fill(frame.left, headY + 6, frame.width, 0.4, INKS.grey);
+  canvas.mark('foot');
   const footY = frame.pageHeight - RUNNING.foot;
   canvas.fill(frame.left, footY - 11, frame.width, 0.4, INKS.hairline);
   const pageWidth = words(pageWords(place.number, place.count), right, footY, 'right', frame.width * 0.3);
