@@ -6,7 +6,14 @@
  */
 export type { Calculation, CheckUnit, Finding, Subject, Verdict } from './checks/finding.js';
 export { overallVerdict, runChecks } from './checks/index.js';
-export { installationJsonSchema, type ReadInstallation, readInstallation } from './input/index.js';
+export {
+  type Firm,
+  installationJsonSchema,
+  type ReadFirm,
+  type ReadInstallation,
+  readFirm,
+  readInstallation,
+} from './input/index.js';
 export type * from './input/installation.js';
 export { EngineError, type Issue, type IssueData, IssuesError, type Place } from './issues/issue.js';
 export { printIssue } from './issues/print.js';
@@ -25,10 +32,18 @@ export type { Movement, Wrench } from './model/conventions.js';
 export type * from './model/frame.js';
 export { buildFrame, buildLayout } from './model/index.js';
 export type * from './model/layout.js';
-export type { FontFiles, RenderOptions } from './render-review.js';
+export type { FontFiles, Logo, RenderOptions } from './render-review.js';
 export type { Reader } from './report/context.js';
+export { fixedTemplates } from './report/fixed-templates.js';
 export { type Glance, glance } from './report/glance.js';
 export { type ResultsFile, resultsJsonSchema } from './report/results-schema.js';
-export { type Review, renderReviewHtml, renderReviewPdf, review, reviewResults } from './review.js';
+export {
+  type Review,
+  readLogo,
+  renderReviewHtml,
+  renderReviewPdf,
+  review,
+  reviewResults,
+} from './review.js';
 export type { Citation, Confidence, Source, SourceId } from './sources/index.js';
 export { version } from './version.js';

@@ -1,14 +1,15 @@
 /** The last step of a review: compose, fill the templates, lay out, paint. Loaded only when a review is printed. */
+import { fillReview } from './fill-review.js';
+import type { Firm } from './input/index.js';
 import type { UnitSystem } from './input/installation.js';
-import { EngineError } from './issues/issue.js';
 import {
   type Attachment,
   type FontFiles,
-  fillTemplate,
+  type Logo,
+  type MarkupElement,
   type PageName,
   renderHtml,
   renderPdf,
-  type TemplateRecord,
 } from './render/index.js';
 import { type ComposedReview, composeReview, type ReviewSubject } from './report/compose-review.js';
 import type { Reader } from './report/context.js';
@@ -16,7 +17,7 @@ import { placeId } from './report/place-id.js';
 import { resultsFile } from './report/results-file.js';
 import { version } from './version.js';
 
-export type { FontFiles } from './render/index.js';
+export type { FontFiles, Logo } from './render/index.js';
 
 /** How a review is printed. */
 export interface RenderOptions {
@@ -32,6 +33,10 @@ export interface RenderOptions {
   readonly page?: PageName;
   /** The input as read, attached to the PDF where given. */
   readonly input?: { readonly name: string; readonly text: string };
+  /** The firm's own style, as `readFirm` gives it. A letterhead in the input comes before that of the firm. */
+  readonly firm?: Partial<Firm>;
+  /** Logo of the letterhead, as `readLogo` gives it. */
+  readonly logo?: Logo;
 }
 
 /**
@@ -48,7 +53,7 @@ export async function reviewPdf(review: ReviewSubject, options: RenderOptions): 
     fonts: options.fonts,
     drawings: composed.drawings,
     page: options.page ?? (units === 'us' ? 'letter' : 'a4'),
-    head: { left: composed.head, right: '' },
+    head: { left: composed.head, right: composed.firm },
     foot: { left: composed.foot, right: '' },
     title: composed.title,
     author: composed.author,
@@ -61,6 +66,7 @@ export async function reviewPdf(review: ReviewSubject, options: RenderOptions): 
       ...(options.input === undefined ? [] : [inputFile(options.input)]),
       resultsAttachment(review),
     ],
+    ...(options.logo && { logo: options.logo }),
   });
 }
 
@@ -80,21 +86,36 @@ export function reviewHtml(review: ReviewSubject, options: RenderOptions): strin
     author: composed.author,
     subject: composed.about,
     foot: composed.foot,
+    ...(options.logo && { logo: options.logo }),
   });
 }
 
 interface Filled {
   readonly composed: ComposedReview;
-  readonly markup: string;
+  readonly markup: MarkupElement;
   readonly units: UnitSystem;
 }
 
 function fill(review: ReviewSubject, options: RenderOptions): Filled {
   const units = options.units ?? review.installation.review.units;
-  const composed = composeReview(review, { reader: options.reader ?? 'engineer', units, version });
-  const { review: master, ...partials } = options.templates;
-  if (master === undefined) throw new EngineError('render.template.missing', { name: 'review' });
-  const markup = fillTemplate(master, composed.view as TemplateRecord, { name: 'review', partials });
+  const reader = options.reader ?? 'engineer';
+  const { letterhead, cautions, outline } = options.firm ?? {};
+  const order = outline?.[reader];
+  const composed = composeReview(review, {
+    reader,
+    units,
+    version,
+    firm: {
+      ...(letterhead && { letterhead }),
+      ...(cautions && { cautions }),
+      ...(order && { outline: order }),
+    },
+  });
+  const markup = fillReview(composed, {
+    templates: options.templates,
+    headings: options.firm?.headings ?? {},
+    hasOwnOrder: order !== undefined,
+  });
   return { composed, markup, units };
 }
 

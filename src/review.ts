@@ -25,7 +25,7 @@ import {
   startCase,
   startingConditions,
 } from './model/index.js';
-import type { RenderOptions } from './render-review.js';
+import type { Logo, RenderOptions } from './render-review.js';
 import { resultsFile } from './report/results-file.js';
 import type { ResultsFile } from './report/results-schema.js';
 import { version } from './version.js';
@@ -111,4 +111,20 @@ export async function renderReviewPdf(review: Review, options: RenderOptions): P
 export async function renderReviewHtml(review: Review, options: RenderOptions): Promise<string> {
   const { reviewHtml } = await import('./render-review.js');
   return reviewHtml(review, options);
+}
+
+/**
+ * Reads the logo of a letterhead: PNG, JPEG, or the part of SVG that draws filled and stroked outlines.
+ *
+ * @param bytes - the file
+ * @param options - its name for messages, and what it shows, for those who cannot see it
+ * @returns the logo, checked
+ * @throws EngineError `render.logo.…` for what cannot or may not be drawn
+ */
+export async function readLogo(
+  bytes: Uint8Array,
+  options: { readonly file: string; readonly alt: string },
+): Promise<Logo> {
+  const { readLogo: read } = await import('./render/logo/logo.js');
+  return read(bytes, options);
 }

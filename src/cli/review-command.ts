@@ -1,6 +1,8 @@
 /** `pipeborne review`: writes the review of each file as PDF, and its results and its page where asked. */
-import { join } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import {
+  type Letterhead,
+  type Logo,
   type Reader,
   type RenderOptions,
   renderReviewHtml,
@@ -10,7 +12,9 @@ import {
 } from '../index.js';
 import { eachFile } from './each-file.js';
 import { type ExitStatus, statusOfVerdict } from './exit-status.js';
+import { readFirmFile, readLetterheadLogo } from './firm-folder.js';
 import { nameOutputs, type OutputNames } from './output-names.js';
+import { STANDARD_INPUT } from './read-input.js';
 import { reviewFile } from './review-file.js';
 import { readFonts } from './shipped-fonts.js';
 import { showFailure } from './show-failure.js';
@@ -43,12 +47,18 @@ export async function reviewCommand(
   surroundings: Surroundings,
 ): Promise<ExitStatus> {
   let names: readonly OutputNames[];
-  let look: Pick<RenderOptions, 'templates' | 'fonts' | 'reader' | 'page' | 'units'>;
+  let look: Pick<RenderOptions, 'templates' | 'fonts' | 'reader' | 'page' | 'units' | 'firm'>;
   try {
     names = nameOutputs(files, askedNames(options), surroundings.folder);
     const shipped = join(surroundings.packageFolder, 'templates');
+    const templates = await readTemplates(shipped, options.templates, surroundings.folder);
+    const firm =
+      options.templates === undefined
+        ? undefined
+        : await readFirmFile(options.templates, surroundings.folder, templates);
     look = {
-      templates: await readTemplates(shipped, options.templates, surroundings.folder),
+      templates,
+      ...(firm === undefined ? {} : { firm }),
       fonts: await readFonts(join(shipped, 'fonts')),
       reader: options.for,
       ...(options.page === undefined ? {} : { page: options.page }),
@@ -60,7 +70,11 @@ export async function reviewCommand(
   return eachFile(files, surroundings, async (file, index) => {
     const name = names[index] as OutputNames;
     const { input, review } = await reviewFile(file, surroundings);
-    const rendering = { ...look, input };
+    const logo = await readLogoOf(review.installation.review.letterhead, look.firm?.letterhead, {
+      input: file === STANDARD_INPUT ? surroundings.folder : dirname(resolve(surroundings.folder, file)),
+      firm: resolve(surroundings.folder, options.templates ?? '.'),
+    });
+    const rendering = { ...look, input, ...(logo === undefined ? {} : { logo }) };
     const written: NewFile[] = [{ ...name.pdf, content: await renderReviewPdf(review, rendering) }];
     if (name.html) written.push({ ...name.html, content: await renderReviewHtml(review, rendering) });
     if (name.results) written.push({ ...name.results, content: resultsText(reviewResults(review)) });
@@ -68,6 +82,15 @@ export async function reviewCommand(
     surroundings.output.write(closingLines(input.name, review.verdict, written));
     return statusOfVerdict(review.verdict);
   });
+}
+
+/** The letterhead of the input comes before that of the firm; each names its logo from its own folder. */
+function readLogoOf(
+  own: Letterhead | undefined,
+  firm: Letterhead | undefined,
+  folders: { readonly input: string; readonly firm: string },
+): Promise<Logo | undefined> {
+  return own === undefined ? readLetterheadLogo(firm, folders.firm) : readLetterheadLogo(own, folders.input);
 }
 
 function askedNames({ output, results, html }: ReviewOptions) {

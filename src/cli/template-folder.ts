@@ -1,6 +1,7 @@
 /** Reading templates: the shipped ones, and in their place those of a folder of the user's own. */
 import { readdir, readFile, realpath, stat } from 'node:fs/promises';
 import { join, resolve, sep } from 'node:path';
+import { fixedTemplates } from '../index.js';
 import { EngineError } from '../issues/issue.js';
 import { reasonOf } from './system-reason.js';
 
@@ -18,7 +19,7 @@ const LIMIT_BYTES = 256 * 1024;
  * @param own - folder named by `--templates`, if any; each file in it replaces the shipped one of the same name
  * @param workingFolder - folder that the name of `own` starts from
  * @returns all templates by name
- * @throws EngineError `cli.arguments.…` for a folder that cannot be used, `cli.read.shipped-missing`
+ * @throws EngineError `cli.arguments.…` for a folder that cannot be used or a template that stands in every review, `cli.read.shipped-missing`
  */
 export async function readTemplates(
   shipped: string,
@@ -28,7 +29,12 @@ export async function readTemplates(
   const texts = await readFolder(shipped).catch((error: unknown) => {
     throw new EngineError('cli.read.shipped-missing', { file: shipped, reason: reasonOf(error) });
   });
-  return own === undefined ? texts : { ...texts, ...(await readOwnFolder(own, workingFolder)) };
+  if (own === undefined) return texts;
+  const ours = await readOwnFolder(own, workingFolder);
+  const fixed = fixedTemplates.find((name) => Object.hasOwn(ours, name) && ours[name] !== texts[name]);
+  if (fixed !== undefined)
+    throw new EngineError('cli.arguments.template-fixed', { file: join(own, `${fixed}${ENDING}`) });
+  return { ...texts, ...ours };
 }
 
 async function readOwnFolder(folder: string, workingFolder: string): Promise<TemplateTexts> {

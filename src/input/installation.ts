@@ -47,6 +47,16 @@ export interface Revision {
   readonly note: string;
 }
 
+/** Who writes the review, as printed at the head of page one. */
+export interface Letterhead {
+  readonly name: string;
+  readonly address: readonly string[];
+  /** File of the logo, from the folder of the file that names it. */
+  readonly logo?: string;
+  /** What the logo shows, for those who cannot see it. */
+  readonly logoText?: string;
+}
+
 /** What stands in the title block. */
 export interface ReviewData {
   readonly project: string;
@@ -54,6 +64,7 @@ export interface ReviewData {
   readonly client?: string;
   readonly preparedBy?: string;
   readonly engineerOfRecord?: string;
+  readonly letterhead?: Letterhead;
   readonly status: 'preliminary' | 'for review' | 'for record';
   /** Date printed, as given (ISO 8601). The clock is never read. */
   readonly date: string;

@@ -4,6 +4,7 @@
  *
  * Blocks
  *   <review title language>                     root, written by templates/review.hbs
+ *   <letterhead name [logo="none"]><p>…</p></letterhead>   who writes it, with the logo; stands above the title
  *   <section id title [level="1|2"] [page="new"]>   heading with bookmark; blocks inside
  *   <p [role="lead|small|verdict|caution"]>      paragraph of inline content
  *   <list [ordered="yes"]><item>…</item></list>

@@ -3,6 +3,7 @@ import { SaxesParser } from 'saxes';
 import { type Issue, IssuesError } from '../issues/issue.js';
 import { judgeDocument } from './judge-markup.js';
 import type { MarkupElement, MarkupNode } from './markup.js';
+import type { TemplatePlace } from './template/origins.js';
 import { allowedInside, takesText, VOCABULARY } from './vocabulary.js';
 
 /** Largest filled template that is read [bytes of UTF-16 / 2]. */
@@ -11,6 +12,14 @@ export const LARGEST_MARKUP = 5_000_000;
 const DEEPEST = 40;
 /** More faults than this are not listed. */
 const MOST_ISSUES = 20;
+
+export interface MarkupOptions {
+  readonly name?: string;
+  /** Place in a template of a place in the text, where the text was filled from templates. */
+  readonly placeOf?: (line: number, column: number) => TemplatePlace | undefined;
+  /** True where links that lead nowhere are dealt with afterwards. */
+  readonly looseLinks?: boolean;
+}
 
 interface OpenElement {
   readonly name: string;
@@ -23,20 +32,24 @@ interface OpenElement {
  * Reads markup and checks it against the closed vocabulary.
  *
  * @param text - markup, for example a filled template
- * @param name - name of the template, for messages
+ * @param options - name of the template for messages, where its places were written, whether links may lead nowhere
  * @returns the root element `review`
  * @throws IssuesError with every fault: line, what was found, what is allowed
  */
-export function parseMarkup(text: string, name = 'review'): MarkupElement {
+export function parseMarkup(text: string, options: MarkupOptions = {}): MarkupElement {
+  const name = options.name ?? 'review';
   const issues: Issue[] = [];
   const lines = text.split('\n', 100_000);
   const complain = (code: string, line: number, column: number, data: Issue['data']): void => {
     const near = (lines[line - 1] ?? '').trim().slice(0, 80);
-    const place = { file: name, line, column: Math.max(1, column), path: 'markup' };
+    const written = options.placeOf?.(line, Math.max(1, column));
+    const place = written
+      ? { file: `${written.template}.hbs`, line: written.line, column: written.column, path: 'markup' }
+      : { file: name, line, column: Math.max(1, column), path: 'markup' };
     issues.push({
       code: `render.markup.${code}`,
       severity: 'error',
-      data: { ...data, template: name, line, near },
+      data: { ...data, template: written?.template ?? name, line: place.line, near },
       place,
     });
   };
@@ -108,7 +121,13 @@ export function parseMarkup(text: string, name = 'review'): MarkupElement {
   } catch (error) {
     stop((error as Error).message);
   }
-  if (!broken && root) judgeDocument(root, (code, line, data) => complain(code, line, 1, data));
+  if (!broken && root) {
+    judgeDocument(root, (code, line, data) => {
+      if (code === 'link-leads-nowhere' && options.looseLinks === true) return;
+      // The fault is of the element that begins or ends on this line: its first word tells where.
+      complain(code, line, (lines[line - 1] ?? '').search(/\S/) + 1, data);
+    });
+  }
   if (issues.length > 0 || !root) throw new IssuesError(issues.slice(0, MOST_ISSUES));
   return root;
 }

@@ -5,6 +5,7 @@ import { measureDocument } from './layout/measure-document.js';
 import { paginate } from './layout/paginate.js';
 import { styleDocument } from './layout/style-document.js';
 import { frameOf, type PageName } from './layout/style-sheet.js';
+import type { Logo } from './logo/logo-shape.js';
 import type { MarkupElement } from './markup.js';
 import { type Attachment, readDate } from './paint/metadata.js';
 import { paintDocument } from './paint/paint-document.js';
@@ -31,6 +32,8 @@ export interface PdfOptions {
   readonly keywords?: readonly string[];
   /** What a form says of itself in hidden fields, by name of the field. */
   readonly stated?: Readonly<Record<string, string>>;
+  /** Logo of the letterhead. */
+  readonly logo?: Logo;
   /** Name and version of the tool; the left of the foot when not given. */
   readonly producer?: string;
 }
@@ -51,7 +54,7 @@ export async function renderPdf(markup: MarkupElement | string, options: PdfOpti
   const typeface = openTypeface(options.fonts);
   const frame = frameOf(options.page);
   const styled = styleDocument(root);
-  const pieces = measureDocument(styled, frame, typeface.measure, options.drawings);
+  const pieces = measureDocument(styled, frame, typeface.measure, options.drawings, options.logo);
   const pages = paginate(pieces, frame.height);
   return paintDocument(pages, typeface, {
     frame,
@@ -69,5 +72,6 @@ export async function renderPdf(markup: MarkupElement | string, options: PdfOpti
     },
     attachments: options.attachments,
     ...(options.stated === undefined ? {} : { stated: options.stated }),
+    ...(options.logo === undefined ? {} : { logo: options.logo }),
   });
 }

@@ -67,13 +67,14 @@ export type VerdictWord = (typeof VERDICTS)[number];
 
 export const VOCABULARY: Readonly<Record<string, ElementRule>> = {
   review: rule(
-    'blocks',
+    ['letterhead', ...BLOCKS],
     {
       title: text,
       language: { pattern: /^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, wanted: 'a language such as en-US' },
     },
     ['title', 'language'],
   ),
+  letterhead: rule(['p'], { name: text, logo: { oneOf: ['none'] } }, ['name']),
   section: rule('blocks', { id, title: text, level: { oneOf: ['1', '2'] }, page: { oneOf: ['new'] } }, [
     'id',
     'title',

@@ -4,7 +4,7 @@
  */
 import type { Finding, Subject, Verdict } from '../checks/finding.js';
 import type { Drawing } from '../drawing/drawing.js';
-import type { UnitSystem } from '../input/installation.js';
+import type { Letterhead, UnitSystem } from '../input/installation.js';
 import { EngineError } from '../issues/issue.js';
 import type { Reader, ReportContext, View } from './context.js';
 import { outline, type SectionId, sections } from './outline.js';
@@ -24,6 +24,16 @@ export interface ReviewOptions {
   readonly units: UnitSystem;
   /** Version of the program, printed on page one. */
   readonly version: string;
+  /** The firm's own style: letterhead, order of sections, cautions it adds. */
+  readonly firm?: FirmStyle;
+}
+
+/** What a firm's style changes in a view; headings are changed in the markup. */
+export interface FirmStyle {
+  readonly letterhead?: Letterhead;
+  readonly cautions?: readonly string[];
+  /** Sections of this reader in printing order: those of the program, and the firm's own by the names of their templates. */
+  readonly outline?: readonly string[];
 }
 
 /** Everything the templates and the layout need; nothing in it is a number to be formatted. */
@@ -38,6 +48,10 @@ export interface ComposedReview {
   readonly head: string;
   /** Line at the foot of every page. */
   readonly foot: string;
+  /** Name of the firm; empty without a letterhead. */
+  readonly firm: string;
+  /** Ids of the sections, in printing order. */
+  readonly sections: readonly string[];
   /** Who is named as author in the document's properties. */
   readonly author: string;
   /** What the document is about, in one line. */
@@ -69,34 +83,66 @@ export function composeReview(review: ReviewSubject, options: ReviewOptions): Co
     version: options.version,
     write: createWriter(options.units),
     assumptions: rankAssumptions(installation.assumptions, review.findings),
+    furtherCautions: options.firm?.cautions ?? [],
   };
   const { project, status, date, revisions, preparedBy } = installation.review;
   const title = `Review of pump ${installation.pump.mark}, ${project}`;
   const revision = revisions.at(-1)?.mark;
+  const letterhead = installation.review.letterhead ?? options.firm?.letterhead;
+  const order = options.firm?.outline ?? outline[options.reader];
   return {
     view: {
       title,
       isContractor: options.reader === 'contractor',
       isEngineer: options.reader === 'engineer',
       isCommissioning: options.reader === 'commissioning',
-      sections: outline[options.reader].map((id, index) => sectionSlots(id, String(index + 1), context)),
+      letterhead: letterhead === undefined ? false : { name: letterhead.name, address: letterhead.address },
+      sections: order.map((id, index) => sectionSlots(id, String(index + 1), context)),
     },
     drawings: reviewDrawings(context),
     title,
     head: `${project} · pump ${installation.pump.mark} · ${status}${revision === undefined ? '' : ` · revision ${revision}`} · ${date}`,
     foot: `Estimate for review, input ${installation.fingerprint.slice(0, 12)}`,
-    author: preparedBy ?? '',
+    firm: letterhead?.name ?? '',
+    sections: order,
+    author: preparedBy ?? letterhead?.name ?? '',
     about: `Installation and piping loads of in-line pump ${installation.pump.mark}: ${installation.service.name}`,
   };
 }
 
 /**
  * One place of the master template's loop: a slot for every section there is, all but one of them empty, because a
- * template calls a section by its name and never by a value.
+ * template calls a section by its name and never by a value. A firm's own section has the slot `own`.
  */
-function sectionSlots(id: SectionId, number: string, context: ReportContext): View {
-  const slots: Record<string, View | false> = {};
+function sectionSlots(id: string, number: string, context: ReportContext): View {
+  const slots: Record<string, View | false> = { own: false };
   for (const each of Object.keys(sections)) slots[each] = false;
-  slots[id] = { ...sections[id](context), number };
+  if (isSection(id)) slots[id] = { ...sections[id](context), number };
+  else slots.own = { id, ...ownView(number, context) };
   return slots;
+}
+
+const isSection = (id: string): id is SectionId => Object.hasOwn(sections, id);
+
+/** What a firm's own section may print: the title block. */
+function ownView(number: string, context: ReportContext): View {
+  const { installation } = context.subject;
+  const { project, location, client, preparedBy, engineerOfRecord, status, date, revisions } =
+    installation.review;
+  return {
+    number,
+    project,
+    location: location ?? '',
+    client: client ?? '',
+    pump: installation.pump.mark,
+    service: installation.service.name,
+    preparedBy: preparedBy ?? '',
+    engineerOfRecord: engineerOfRecord ?? '',
+    status,
+    revision: revisions.at(-1)?.mark ?? '',
+    date,
+    isContractor: context.reader === 'contractor',
+    isEngineer: context.reader === 'engineer',
+    isCommissioning: context.reader === 'commissioning',
+  };
 }

@@ -17,6 +17,8 @@ export interface ReportContext {
   /** Version of the program, printed on page one. */
   readonly version: string;
   readonly write: Writer;
+  /** Cautions of the firm, printed behind those of every review. */
+  readonly furtherCautions?: readonly string[];
   /** Assumptions in the order of what they bear on; their number is their place, counted from 1. */
   readonly assumptions: readonly RankedAssumption[];
 }

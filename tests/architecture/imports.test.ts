@@ -48,7 +48,7 @@ const mayImport: Readonly<Record<string, Row>> = {
   render: {
     folders: ['issues'],
     types: ['report', 'drawing', 'input', 'sources'],
-    packages: ['handlebars', 'saxes', 'pdf-lib'],
+    packages: ['handlebars', 'saxes', 'pdf-lib', 'fastest-levenshtein'],
   },
   study: {
     folders: [

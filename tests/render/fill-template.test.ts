@@ -62,7 +62,14 @@ test.each([
 
 test('an unknown name lists what is available, and names the partial it stands in', () => {
   const { data } = fault('{{> part}}', { pump: 'P-3', project: 'x' }, { part: '\n\n{{pmup}}' });
-  expect(data).toMatchObject({ template: 'part', line: 3, found: 'pmup', available: ['pump', 'project'] });
+  expect(data).toMatchObject({
+    template: 'part',
+    line: 3,
+    column: 3,
+    found: 'pmup',
+    available: ['pump', 'project'],
+    nearest: 'pump',
+  });
 });
 
 test.each([
@@ -94,8 +101,49 @@ test.each([
   expect(fault(template, { list: ['a'], word: 'w' }).code).toBe(`render.template.${code}`);
 });
 
-test('a broken template names its line', () => {
-  expect(fault('a\nb\n{{#if x}}{{/each}}', { x: 'y' }).data).toMatchObject({ template: 'mine', line: 3 });
+test.each([
+  ['a\nb\n{{#if x}}{{/each}}', 3, 4],
+  ['a\n<p>{{x}</p>', 2, 7],
+  ['a\n<p>words before {{x y z}</p>', 2, 24],
+])('a broken template names its line and column: %j', (template, line, column) => {
+  expect(fault(template, { x: 'y' }).data).toMatchObject({ template: 'mine', line, column });
+});
+
+test.each([
+  ['inside if', '{{#if yes}}\n {{nmae}}{{/if}}', 'name', 4],
+  ['inside each', '{{#each rows}}\n {{nmae}}{{/each}}', 'name', 4],
+  ['as what if asks', '\n {{#if nmae}}{{/if}}', 'name', 8],
+  ['as a partial', '\n {{> prat}}', 'part', 2],
+  ['as a helper', '\n {{#ech rows}}{{/ech}}', '#each', 2],
+])('a slip of the hand %s is told with the name that was meant, line and column', (...given) => {
+  const [, template, nearest, column] = given;
+  const { data } = fault(template, { name: 'a', yes: true, rows: [{ name: 'b' }] }, { part: '' });
+  expect(data).toMatchObject({ line: 2, column, nearest });
+});
+
+test.each([
+  ['a partial that is called as deep as it goes', '{{#each list}}{{> part}}{{/each}}', '{{> part2}}'],
+  ['a partial chosen by a member of an object', '{{> [constructor]}}', ''],
+  ['a prototype by a bracketed path', '{{[__proto__]}}', ''],
+  ['a prototype from the root', '{{@root.__proto__}}', ''],
+  ['a constructor through this', '{{this.constructor.name}}', ''],
+  ['a constructor through a parent', '{{#with list}}{{../constructor}}{{/with}}', ''],
+  ['data of the program', '{{@process}}', ''],
+  ['a decorator', '{{* doIt}}', ''],
+  ['a raw block', '{{{{raw}}}}x{{{{/raw}}}}', ''],
+])('%s is refused', (_, template, part) => {
+  expect(fault(template, { list: ['a'] }, { part }).code).toMatch(/^render\.template\./);
+});
+
+test.each([
+  ['blocks', '{{#if a}}', '{{/if}}'],
+  ['blocks left open', '{{#if a}}', ''],
+  ['inverted blocks', '{{^a}}', '{{/a}}'],
+  ['branches', '{{#if a}}{{else if b}}', '{{/if}}'],
+  ['brackets', '{{(', ')}}'],
+])('%s nested ten thousand deep end in an error, not in a fall', (_, open, close) => {
+  const deep = open.repeat(10_000) + close.repeat(10_000);
+  expect(fault(deep, { a: true }).code).toMatch(/^render\.template\.(broken|not-allowed|unknown-helper)/);
 });
 
 test('a template that calls itself, or fills to more than 5 million characters, is stopped', () => {

@@ -39,7 +39,7 @@ function boxesOf(page: Page): readonly Box[] {
       if (item.kind === 'fill' || item.kind === 'page-number') return [];
       const left = item.x;
       const right = item.x + item.width;
-      if (item.kind === 'drawing' || item.kind === 'box')
+      if (item.kind === 'drawing' || item.kind === 'box' || item.kind === 'logo')
         return [{ left, right, top: y + item.y, bottom: y + item.y + item.height, what: item.kind }];
       const { size } = item.style;
       const what = item.kind === 'text' ? item.text : item.verdict;

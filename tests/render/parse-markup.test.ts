@@ -8,7 +8,7 @@ import { specimen } from './specimen.js';
 /** Issues found in a document whose root holds the given markup from line 2 on. */
 function issuesIn(inside: string): readonly Issue[] {
   try {
-    parseMarkup(`<review title="t" language="en">\n${inside}\n</review>`, 'mine');
+    parseMarkup(`<review title="t" language="en">\n${inside}\n</review>`, { name: 'mine' });
   } catch (error) {
     if (error instanceof IssuesError) return error.issues;
     throw error;

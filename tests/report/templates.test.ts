@@ -20,7 +20,9 @@ import { missingPaths } from './template-paths.js';
 const folder = fileURLToPath(new URL('../../templates', import.meta.url));
 const ids = readdirSync(`${folder}/sections`).map((name) => name.replace(/\.hbs$/, '') as SectionId);
 const textOf = (name: string) => readFileSync(`${folder}/${name}.hbs`, 'utf8');
-const partials = Object.fromEntries(ids.map((id) => [`sections/${id}`, textOf(`sections/${id}`)]));
+const partials = Object.fromEntries(
+  [...ids.map((id) => `sections/${id}`), 'letterhead', 'fixed/deferral'].map((name) => [name, textOf(name)]),
+);
 const readers = ['contractor', 'engineer', 'commissioning'] as const;
 
 const reviews = [
@@ -37,7 +39,7 @@ const reviews = [
     (['us', 'si'] as const).map((units) => ({
       reader,
       units,
-      composed: composeReview(whole, { reader, units, version: '0.0.0' }),
+      composed: composeReview(whole, { reader, units, version: '0.0.0', firm: { cautions: ['Ours.'] } }),
     })),
   ),
 );

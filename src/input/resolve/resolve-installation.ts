@@ -3,6 +3,7 @@ import type { Draft } from '../draft.js';
 import type { Assumption, Installation, Line, ReviewData } from '../installation.js';
 import type { FileContent } from '../schema/file-schema.js';
 import { startReading } from './reading.js';
+import { resolveLetterhead } from './resolve-letterhead.js';
 import { resolveLimits, rodEdition } from './resolve-limits.js';
 import { type MaterialFinder, materialFinder } from './resolve-materials.js';
 import { linePipe } from './resolve-pipe.js';
@@ -76,6 +77,7 @@ function resolveReview(file: FileContent['review']): ReviewData {
     ...(client !== undefined && { client }),
     ...(preparedBy !== undefined && { preparedBy }),
     ...(engineerOfRecord !== undefined && { engineerOfRecord }),
+    ...(file.letterhead !== undefined && { letterhead: resolveLetterhead(file.letterhead) }),
     status,
     date,
     revisions,

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { field, map, oneOf, text } from './field.js';
 import { day } from './labels.js';
+import { letterhead } from './letterhead.js';
 
 const revision = map({
   mark: field(text(), 'Mark of the revision', 'A'),
@@ -15,6 +16,11 @@ export const review = map({
   location: field(text(), 'Where the pump stands', 'Basement plant room').optional(),
   client: field(text(), 'For whom the review is made', 'Larkfield Parks Trust').optional(),
   'prepared-by': field(text(), 'Who prepared the file', 'R. Okafor').optional(),
+  letterhead: field(letterhead, 'Who writes the review, printed at the head of page one', {
+    name: 'Tarn & Weir, piping engineers',
+    address: ['12 Quarry Lane', 'Larkfield'],
+    logo: 'logo.svg',
+  }).optional(),
   'engineer-of-record': field(text(), 'Who decides on it', 'to be named').optional(),
   status: field(
     oneOf(['preliminary', 'for review', 'for record']),

@@ -38,6 +38,17 @@ export const cliSentences: Sentences = {
     wanted: 'a folder with files that end in .hbs, each replacing the shipped one of the same name',
     example: '--templates our-letterhead/',
   }),
+  'cli.arguments.template-fixed': ({ file }) => ({
+    message: `"${file}" would replace words that stand in every review`,
+    wanted: 'the shipped template, unchanged or not there at all',
+    example: 'cautions: [Report to the site office before work.]',
+    hint: 'add cautions in firm.yaml; a heading in your words goes there too, under headings',
+  }),
+  'cli.arguments.outside-folder': ({ file }) => ({
+    message: `"${file}" leads outside the folder of the file that names it`,
+    wanted: 'a file in that folder or below it',
+    example: 'logo: logo.svg',
+  }),
   'cli.arguments.template-outside': ({ file, folder }) => ({
     message: `"${file}" leads outside the folder of templates "${folder}"`,
     wanted: 'a file, or a link to a file, inside that folder',

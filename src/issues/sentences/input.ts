@@ -3,6 +3,7 @@ import { inputBehaviourSentences } from './input-behaviour.js';
 import { inputElectricalSentences } from './input-electrical.js';
 import { inputFieldsSentences } from './input-fields.js';
 import { inputFileSentences } from './input-file.js';
+import { inputFirmSentences } from './input-firm.js';
 import { inputScopeSentences } from './input-scope.js';
 import { inputSenseSentences } from './input-sense.js';
 import type { Sentences } from './sentence.js';
@@ -16,4 +17,5 @@ export const inputSentences = {
   ...inputScopeSentences,
   ...inputAccessSentences,
   ...inputElectricalSentences,
+  ...inputFirmSentences,
 } satisfies Sentences;

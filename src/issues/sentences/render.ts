@@ -16,8 +16,19 @@ function named(value: IssueData[string] | undefined): string {
 /** Where it stands: template, line, and the start of that line where known. */
 function where(data: IssueData): string {
   const near = data.near === undefined || data.near === '' ? '' : ` (${String(data.near)})`;
-  return `template ${String(data.template)}, line ${String(data.line)}${near}`;
+  const column = data.column === undefined ? '' : `, column ${String(data.column)}`;
+  return `template ${String(data.template)}, line ${String(data.line)}${column}${near}`;
 }
+
+/** A logo, with line and column where it is text. */
+const logoPlace = (data: IssueData): string =>
+  data.line === undefined
+    ? String(data.file)
+    : `${String(data.file)}, line ${String(data.line)}, column ${String(data.column)},`;
+
+/** The name that was probably meant. */
+const meant = (data: IssueData): { readonly hint?: string } =>
+  data.nearest === undefined ? {} : { hint: `did you mean ${String(data.nearest)}?` };
 
 const element = (name: IssueData[string] | undefined): string =>
   name === 'the document' ? 'the document' : `<${String(name)}>`;
@@ -89,6 +100,50 @@ export const renderSentences = {
     message: `the template ${String(data.name)} is missing`,
     wanted: `a file ${String(data.name)}.hbs in the folder of templates`,
   }),
+  'render.template.section-left-out': (data) => ({
+    message: `the master template leaves out what the outline asks for: ${named(data.missing)}`,
+    wanted: 'a line for each section in review.hbs, and for sections of your own the slot own',
+    example: '{{#with weights}}{{> sections/weights}}{{/with}}',
+    hint: 'a review.hbs copied from an earlier version lacks what was added since: copy it again',
+  }),
+  'render.template.fixed-words': (data) => ({
+    message: `words that stand in every review are missing: "${String(data.words)} …"`,
+    wanted: `the template ${String(data.template)} put in, unchanged`,
+    example: `{{> ${String(data.template)}}}`,
+    hint: 'what a review is and is not, and what can hurt someone, cannot be left out; cautions may be added in firm.yaml',
+  }),
+  'render.logo.unknown-kind': (data) => ({
+    message: `the logo ${String(data.file)} is not a PNG, JPEG or SVG`,
+    wanted: 'one of these, whatever its name ends in',
+  }),
+  'render.logo.too-large': (data) => ({
+    message: `the logo ${String(data.file)} has ${String(data.size)}`,
+    wanted: `at most ${String(data.largest)}`,
+    hint: 'an SVG of plain outlines takes a few kilobytes and prints sharp at any size',
+  }),
+  'render.logo.too-many-pixels': (data) => ({
+    message: `the logo ${String(data.file)} has ${String(data.width)} by ${String(data.height)} pixels`,
+    wanted: `at most ${String(data.most)} pixels; a few hundred a side print well`,
+  }),
+  'render.logo.too-thin': (data) => ({
+    message: `the logo ${String(data.file)} is more than ${String(data.times)} times as long as it is wide`,
+    wanted: 'a picture that can be seen at the height of a letterhead',
+  }),
+  'render.logo.damaged': (data) => ({
+    message: `the logo ${logoPlace(data)} cannot be read: ${String(data.reason)}`,
+    wanted: 'a whole file, saved again by the program that made it',
+  }),
+  'render.logo.not-drawn': (data) => ({
+    message: `the logo ${logoPlace(data)} holds something that is not drawn: ${String(data.found)}`,
+    wanted:
+      'of SVG: g, path, rect, circle, ellipse, line, polyline and polygon in plain opaque colours; PNG without interlacing; JPEG in grey or RGB',
+    hint: 'turn letters and strokes into paths and gradients into plain colours, or save the logo as PNG',
+  }),
+  'render.logo.not-allowed': (data) => ({
+    message: `the logo ${logoPlace(data)} holds ${String(data.found)}`,
+    wanted: 'a picture without scripts, references to other files, or entities',
+    hint: 'save it as a plain SVG',
+  }),
   'render.template.broken': (data) => ({
     message: `${where(data)}: the template cannot be read: ${String(data.reason)}`,
     wanted: 'every {{#if}}, {{#unless}}, {{#each}} and {{#with}} closed',
@@ -97,15 +152,20 @@ export const renderSentences = {
   'render.template.unknown-name': (data) => ({
     message: `${where(data)}: nothing is called ${String(data.found)} here; ${String(data.missing)} is not known`,
     wanted: `one of these: ${named(data.available)}`,
-    hint: 'inside {{#each}} and {{#with}} names of the data outside start with ../',
+    hint:
+      data.nearest === undefined
+        ? 'inside {{#each}} and {{#with}} names of the data outside start with ../'
+        : `did you mean ${String(data.nearest)}?`,
   }),
   'render.template.unknown-helper': (data) => ({
     message: `${where(data)}: ${String(data.found)} is not something a template can do`,
     wanted: `a plain name, or one of these with one name behind it: ${named(data.available)}`,
+    ...meant(data),
   }),
   'render.template.unknown-partial': (data) => ({
     message: `${where(data)}: there is no template ${String(data.found)} to put in`,
     wanted: `one of these: ${named(data.available)}`,
+    ...meant(data),
   }),
   'render.template.not-text': (data) => ({
     message: `${where(data)}: ${String(data.found)} is a list or a group of values, not a text`,

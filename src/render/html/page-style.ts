@@ -1,5 +1,5 @@
 /** Style of the HTML page: the same measures and inks as the PDF, and rules for printing. */
-import { GAP, STYLES, type TextStyle } from '../layout/style-sheet.js';
+import { GAP, LETTERHEAD, STYLES, type TextStyle } from '../layout/style-sheet.js';
 import { cssInk } from '../svg.js';
 
 const font = (style: TextStyle): string =>
@@ -15,6 +15,10 @@ export function pageStyle(): string {
 html{background:#fff}
 small{font-size:92%;color:${cssInk('grey')};font-weight:400}
 body{max-width:560pt;margin:32pt auto 48pt;padding:0 16pt;${font(STYLES.body)};font-variant-numeric:lining-nums tabular-nums;overflow-wrap:break-word}
+.letterhead{display:flex;align-items:center;gap:${LETTERHEAD.gap}pt;border-bottom:0.8pt solid ${cssInk('black')};padding-bottom:${LETTERHEAD.below}pt;margin-bottom:${GAP.block}pt}
+.letterhead>img,.letterhead>svg{flex:none;image-orientation:none}
+.letterhead>.firm{${font(STYLES.letterheadName)};margin:0;flex:1}
+.letterhead>address{${font(STYLES.letterheadLine)};text-align:right}
 h1{${font(STYLES.title)};margin:0 0 10pt}
 h2{${font(STYLES.heading1)};margin:${GAP.section1}pt 0 ${GAP.afterHeading}pt}
 h3{${font(STYLES.heading2)};margin:${GAP.section2}pt 0 ${GAP.afterHeading}pt}

@@ -3,12 +3,14 @@ import type { Drawing } from '../../drawing/drawing.js';
 import { EngineError } from '../../issues/issue.js';
 import { elementsOf } from '../judge-markup.js';
 import type { NoteKind } from '../layout/styled.js';
+import type { Logo } from '../logo/logo-shape.js';
 import type { MarkupElement } from '../markup.js';
 import { parseMarkup } from '../parse-markup.js';
 import { drawingToSvg, escapeText } from '../svg.js';
 import { isInline } from '../vocabulary.js';
 import { NOTE_WORDS, noteTitle } from '../words.js';
 import { inlineToHtml } from './inline-html.js';
+import { letterheadToHtml } from './letterhead-html.js';
 import { pageStyle } from './page-style.js';
 import { readingsToHtml } from './readings-html.js';
 import { tableToHtml } from './table-html.js';
@@ -21,6 +23,8 @@ export interface HtmlOptions {
   readonly subject?: string;
   /** Words at the end of the page, such as version and fingerprint. */
   readonly foot?: string;
+  /** Logo of the letterhead. */
+  readonly logo?: Logo;
 }
 
 /**
@@ -34,6 +38,10 @@ export interface HtmlOptions {
  */
 export function renderHtml(markup: MarkupElement | string, options: HtmlOptions): string {
   const root = typeof markup === 'string' ? parseMarkup(markup) : markup;
+  const head = elementsOf(root)
+    .filter(({ name }) => name === 'letterhead')
+    .slice(0, 1);
+  const blocks = elementsOf(root).filter(({ name }) => name !== 'letterhead');
   const meta = (name: string, content: string | undefined): readonly string[] =>
     content === undefined ? [] : [`<meta name="${name}" content="${escapeText(content)}">`];
   return [
@@ -48,8 +56,9 @@ export function renderHtml(markup: MarkupElement | string, options: HtmlOptions)
     `<style>\n${pageStyle()}\n</style>`,
     '</head>',
     '<body>',
+    ...head.map((element) => letterheadToHtml(element, options.logo)),
     `<h1>${escapeText(root.attributes.title ?? '')}</h1>`,
-    ...blocksToHtml(elementsOf(root), { root, depth: 1, drawings: options.drawings }),
+    ...blocksToHtml(blocks, { root, depth: 1, drawings: options.drawings }),
     ...(options.foot === undefined
       ? []
       : [`<footer><p class="small">${escapeText(options.foot)}</p></footer>`]),

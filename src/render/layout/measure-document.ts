@@ -1,12 +1,14 @@
 /** Measure step: styled blocks become pieces of known height with everything placed inside them. */
 import type { Drawing } from '../../drawing/drawing.js';
 import type { Measure } from '../font/typeface.js';
+import type { Logo } from '../logo/logo-shape.js';
 import { BACK_WORDS } from '../words.js';
 import { breakLines } from './break-lines.js';
 import { measureBeside, measureColumns } from './measure-beside.js';
 import { measureContents, measureSignatures } from './measure-closing.js';
 import { measureFigures } from './measure-figures.js';
 import { measureCalculation, measureCaution, measureFacts, measureNote } from './measure-framed.js';
+import { measureLetterhead } from './measure-letterhead.js';
 import { measureReadings } from './measure-readings.js';
 import { measureTable } from './measure-table.js';
 import { heldTogether, type Piece, type Tag, withGap } from './piece.js';
@@ -22,6 +24,7 @@ import type { StyledBlock, StyledDocument } from './styled.js';
  * @param frame - the part of the page blocks may use [points]
  * @param measure - width of a text
  * @param drawings - drawings by name
+ * @param logo - logo of the letterhead, where there is one
  * @returns pieces from the first to the last
  * @throws EngineError `render.unknown-drawing`, `render.table-too-wide`, `render.block-too-tall`
  */
@@ -30,6 +33,7 @@ export function measureDocument(
   frame: Frame,
   measure: Measure,
   drawings: Readonly<Record<string, Drawing>>,
+  logo?: Logo,
 ): readonly Piece[] {
   const root: Tag = { role: 'Document', parent: undefined };
   const space: Space = { x: 0, width: frame.width, tallest: frame.height, parent: root, measure, drawings };
@@ -41,7 +45,15 @@ export function measureDocument(
     before: 0,
     tag: { role: 'Title', parent: root },
   });
-  return [...heldTogether([...title], 'strong').map(strongLast), ...measureBlocks(document.blocks, space)];
+  const { letterhead } = document;
+  const above = letterhead
+    ? [measureLetterhead(letterhead, space, letterhead.hasLogo ? logo : undefined)]
+    : [];
+  return [
+    ...above,
+    ...heldTogether([...title], 'strong').map(strongLast),
+    ...measureBlocks(document.blocks, space),
+  ];
 }
 
 const strongLast = (piece: Piece): Piece => ({ ...piece, hold: 'strong' });

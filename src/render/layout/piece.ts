@@ -1,6 +1,7 @@
 /** What the measure step hands to the paginate step: pieces that are never split, with everything placed inside them. */
 import type { Drawing } from '../../drawing/drawing.js';
 import type { FormField } from '../form/field.js';
+import type { Logo } from '../logo/logo-shape.js';
 import type { VerdictWord } from '../vocabulary.js';
 import type { InkName, TextStyle } from './style-sheet.js';
 
@@ -71,6 +72,15 @@ export type Item =
       readonly choice?: number;
       /** Room at the right of the frame that is not to be filled in: the unit stands there. */
       readonly taken: number;
+      readonly tag: Tag;
+    }
+  | {
+      readonly kind: 'logo';
+      readonly x: number;
+      readonly y: number;
+      readonly width: number;
+      readonly height: number;
+      readonly logo: Logo;
       readonly tag: Tag;
     }
   | {

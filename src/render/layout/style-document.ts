@@ -15,6 +15,7 @@ import type {
   StepRole,
   StyledBlock,
   StyledDocument,
+  StyledLetterhead,
   StyledRow,
 } from './styled.js';
 
@@ -27,8 +28,23 @@ import type {
 export function styleDocument(root: MarkupElement): StyledDocument {
   const contents = collectSections(root);
   const found: Found = { contents, back: backLinks(root) };
-  const blocks = elementsOf(root).map((element) => styleBlock(element, 1, found));
-  return { title: plain(root.attributes.title ?? '', STYLES.title), blocks };
+  const [letterhead] = elementsOf(root).filter(({ name }) => name === 'letterhead');
+  const blocks = elementsOf(root)
+    .filter(({ name }) => name !== 'letterhead')
+    .map((element) => styleBlock(element, 1, found));
+  return {
+    ...(letterhead && { letterhead: styleLetterhead(letterhead) }),
+    title: plain(root.attributes.title ?? '', STYLES.title),
+    blocks,
+  };
+}
+
+function styleLetterhead(element: MarkupElement): StyledLetterhead {
+  return {
+    name: plain(element.attributes.name ?? '', STYLES.letterheadName),
+    lines: elementsOf(element).map((line) => styleInline(line.children, STYLES.letterheadLine)),
+    hasLogo: element.attributes.logo !== 'none',
+  };
 }
 
 /** What blocks must know of the whole document. */

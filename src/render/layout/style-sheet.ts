@@ -62,6 +62,8 @@ export const STYLES = {
   boxUnit: style('regular', 8, 10, 'grey'),
   choice: style('regular', 9, 11),
   back: style('regular', 7.6, 9.6, 'grey'),
+  letterheadName: style('bold', 13, 15.5),
+  letterheadLine: style('regular', 8, 10),
   running: style('regular', 7.2, 9.5, 'grey'),
 } as const satisfies Record<string, TextStyle>;
 
@@ -82,6 +84,9 @@ export const GAP = {
   noteSide: 8,
   noteTop: 4,
 } as const;
+
+/** The letterhead: largest logo, gap beside it, share of the name where there is an address, distance of the rule. */
+export const LETTERHEAD = { logoHeight: 42, logoWidth: 170, gap: 12, nameShare: 0.56, below: 6 } as const;
 
 export interface Frame {
   /** Page size. */

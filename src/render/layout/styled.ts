@@ -140,7 +140,15 @@ export interface ContentsEntry {
   readonly level: 1 | 2;
 }
 
+/** Who writes the document, above its title. */
+export interface StyledLetterhead {
+  readonly name: readonly Span[];
+  readonly lines: readonly (readonly Span[])[];
+  readonly hasLogo: boolean;
+}
+
 export interface StyledDocument {
+  readonly letterhead?: StyledLetterhead;
   readonly title: readonly Span[];
   readonly blocks: readonly StyledBlock[];
 }

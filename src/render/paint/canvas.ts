@@ -25,6 +25,8 @@ export interface Canvas {
   readonly speak: (words: string | undefined) => void;
   readonly fill: (x: number, y: number, width: number, height: number, colour: Colour) => void;
   readonly path: (steps: readonly PathStep[], look: PathLook) => void;
+  /** An image of the page's resources. */
+  readonly image: (name: string, x: number, y: number, width: number, height: number) => void;
   /** Draws inside a path only. */
   readonly clipped: (steps: readonly PathStep[], draw: () => void) => void;
   /** Ends the page: its content, and the element of each marked content by number. */
@@ -37,9 +39,18 @@ export interface PathLook {
   readonly width?: number;
   readonly dash?: readonly number[];
   readonly round?: boolean;
+  /** Fills by the even-odd rule. */
+  readonly evenOdd?: boolean;
+  /** Ends and corners of the stroke; those of drawings where not said. */
+  readonly cap?: 'butt' | 'round' | 'square';
+  readonly join?: 'miter' | 'round' | 'bevel';
+  readonly miter?: number;
 }
 
 export const FONT_NAMES: Readonly<Record<Face, string>> = { regular: 'F1', bold: 'F2', italic: 'F3' };
+
+const CAPS = { butt: 0, round: 1, square: 2 } as const;
+const JOINS = { miter: 0, round: 1, bevel: 2 } as const;
 
 /** A number as PDF writes it: two decimals are a hundredth of a point. */
 export const num = (value: number): string => String(Math.round(value * 100) / 100 || 0);
@@ -125,11 +136,16 @@ export function openCanvas(
       if (look.fill) setFill(look.fill);
       if (look.stroke) {
         setStroke(look.stroke);
-        const end = look.round ? '1 J 1 j' : '0 J 1 j';
+        const cap = CAPS[look.cap ?? (look.round ? 'round' : 'butt')];
+        const end = `${cap} J ${JOINS[look.join ?? 'round']} j${look.miter === undefined ? '' : ` ${num(Math.max(1, look.miter))} M`}`;
         out.push(`${num(look.width ?? 1)} w ${end} [${(look.dash ?? []).map(num).join(' ')}] 0 d`);
       }
       trace(steps);
-      out.push(look.fill && look.stroke ? 'B' : look.fill ? 'f' : look.stroke ? 'S' : 'n');
+      const star = look.evenOdd ? '*' : '';
+      out.push(look.fill && look.stroke ? `B${star}` : look.fill ? `f${star}` : look.stroke ? 'S' : 'n');
+    },
+    image: (name, x, y, width, height) => {
+      out.push(`q ${num(width)} 0 0 ${num(height)} ${point(x, y + height)} cm /${name} Do Q`);
     },
     clipped: (steps, draw) => {
       const before = [fillColour, strokeColour, font] as const;

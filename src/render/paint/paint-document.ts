@@ -5,6 +5,7 @@ import { FACES, type Face, type Typeface } from '../font/typeface.js';
 import { locateAnchors } from '../layout/paginate.js';
 import type { Page } from '../layout/placed-piece.js';
 import type { Frame } from '../layout/style-sheet.js';
+import type { Logo } from '../logo/logo-shape.js';
 import { FONT_NAMES, openCanvas } from './canvas.js';
 import { writeOutputIntent } from './colour-profile.js';
 import { openForm } from './form.js';
@@ -12,6 +13,7 @@ import { ABOVE_TARGET, hundredths, type LinkTarget, openLinks } from './links.js
 import { type About, type Attachment, writeAttachments, writeMetadata } from './metadata.js';
 import { type Bookmark, writeOutline } from './outline.js';
 import type { BoxArea } from './paint-box.js';
+import { LOGO_IMAGE } from './paint-logo.js';
 import { paintPage, type Running } from './paint-page.js';
 import { openStructure } from './structure.js';
 
@@ -25,6 +27,7 @@ export interface PaintOptions {
   readonly attachments: readonly Attachment[];
   /** What a form says of itself in fields nobody sees or fills in, by name. */
   readonly stated?: Readonly<Record<string, string>>;
+  readonly logo?: Logo;
 }
 
 /**
@@ -95,6 +98,7 @@ export async function paintDocument(
   const first = sheets[0];
   const stated = first ? form.write(pdf.catalog, options.stated ?? {}, first.ref) : [];
   for (const ref of stated) first?.node.addAnnot(ref);
+  const logoRef = await embedLogo(pdf, options.logo);
   finishPages();
   writeCatalog(pdf, structure.write(tagLists), bookmarksOf());
   const used = FACES.filter((face) => faces[face].used.size > 0);
@@ -124,7 +128,8 @@ export async function paintDocument(
     const fonts = Object.fromEntries(
       FACES.filter((face) => faces[face].used.size > 0).map((face) => [FONT_NAMES[face], fontRefs[face]]),
     );
-    const resources = context.register(context.obj({ Font: fonts }));
+    const images = logoRef ? { XObject: { [LOGO_IMAGE]: logoRef } } : {};
+    const resources = context.register(context.obj({ Font: fonts, ...images }));
     sheets.forEach((sheet, i) => {
       sheet.node.set(PDFName.of('Resources'), resources);
       sheet.node.set(PDFName.of('StructParents'), context.obj(i));
@@ -155,6 +160,13 @@ const titlesOf = (pages: readonly Page[]): ReadonlyMap<string, string> =>
       ),
     ),
   );
+
+/** The image of a logo of pixels; a logo of vectors needs none. The file was looked through before. */
+async function embedLogo(pdf: PDFDocument, logo: Logo | undefined): Promise<PDFRef | undefined> {
+  if (!logo || logo.kind === 'vector') return undefined;
+  const image = await (logo.kind === 'png' ? pdf.embedPng(logo.bytes) : pdf.embedJpg(logo.bytes));
+  return image.ref;
+}
 
 function writeCatalog(pdf: PDFDocument, tree: PDFRef, bookmarks: readonly Bookmark[]): void {
   const { context, catalog } = pdf;

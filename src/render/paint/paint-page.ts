@@ -9,6 +9,7 @@ import type { Canvas, Decoration } from './canvas.js';
 import type { Links } from './links.js';
 import { type BoxArea, fillableArea, paintFrame } from './paint-box.js';
 import { paintDrawing } from './paint-drawing.js';
+import { paintLogo } from './paint-logo.js';
 
 /** Words at the left and the right of a running head or foot. */
 export interface Running {
@@ -85,6 +86,11 @@ function paintItem(item: Item, left: number, top: number, around: Around): void 
       canvas.mark(decoration);
       paintFrame(canvas, item, x, y);
       notes.box({ ...fillableArea(item, x, y), tag: item.tag });
+      return;
+    case 'logo':
+      canvas.mark(item.tag);
+      paintLogo(canvas, item.logo, { x, y, width: item.width, height: item.height });
+      notes.figure(item.tag, x, y, item.width, item.height);
       return;
     case 'page-number': {
       const words = notes.pageNumber(item.target);

@@ -1,5 +1,6 @@
 /** Looks names of a template up in plain data: own members only, and an unknown name is an error. */
 import { EngineError, type IssueData } from '../../issues/issue.js';
+import { nearName } from './near-name.js';
 import type { TemplateRecord, TemplateView } from './template-view.js';
 
 /** Where the walk over a template stands. */
@@ -19,10 +20,18 @@ export const isRecord = (value: TemplateView): value is TemplateRecord =>
 
 export const isList = (value: TemplateView): value is readonly TemplateView[] => Array.isArray(value);
 
-/** Stops the filling with the template, the line, and what is known of the fault. */
+/** Stops the filling with the template, line and column, what is known of the fault, and the name that was meant. */
 export function fail(code: string, node: hbs.AST.Node, scope: Scope, data: IssueData): never {
-  const place = { template: scope.template, line: node.loc?.start.line ?? 1 };
-  throw new EngineError(`render.template.${code}`, { ...place, ...data });
+  const { line = 1, column = 0 } = node.loc?.start ?? {};
+  const { available, missing, found } = data;
+  const nearest = Array.isArray(available) ? nearName(String(missing ?? found ?? ''), available) : undefined;
+  throw new EngineError(`render.template.${code}`, {
+    template: scope.template,
+    line,
+    column: column + 1,
+    ...data,
+    ...(nearest !== undefined && { nearest }),
+  });
 }
 
 /**

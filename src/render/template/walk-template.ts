@@ -1,6 +1,7 @@
 /** The walk over a template's tree: repeats, chooses, calls partials, and writes escaped text within bounds. */
 
 import { evaluate, fail, isList, isRecord, type Scope } from './look-up.js';
+import type { Origins, TemplatePlace } from './origins.js';
 import type { TemplateView } from './template-view.js';
 
 /** Largest filled text, in characters. */
@@ -8,7 +9,7 @@ export const LARGEST_OUTPUT = 5_000_000;
 /** Most steps of one filling: repeats, partials and values together. */
 const MOST_STEPS = 2_000_000;
 /** Deepest nesting of blocks and partials. */
-const DEEPEST = 60;
+export const DEEPEST = 60;
 
 const BLOCK_HELPERS = ['if', 'unless', 'each', 'with'];
 const HELPER_NAMES = BLOCK_HELPERS.map((name) => `#${name}`);
@@ -40,6 +41,7 @@ const wordsOf = (node: hbs.AST.Expression): string =>
  * @param name - name of the template, for messages
  * @param view - plain data
  * @param partials - partials by name
+ * @param origins - where to note what comes from where
  * @returns the filled text
  */
 export function walkTemplate(
@@ -47,6 +49,7 @@ export function walkTemplate(
   name: string,
   view: TemplateView,
   partials: Partials,
+  origins?: Origins,
 ): string {
   const parts: string[] = [];
   let size = 0;
@@ -61,6 +64,13 @@ export function walkTemplate(
     size += text.length;
     if (size > LARGEST_OUTPUT) fail('too-large', node, scope, { largest: LARGEST_OUTPUT });
     parts.push(text);
+    if (!origins) return;
+    const { line = 1, column = 0 } = node.loc?.start ?? {};
+    const place = { template: scope.template, line, column: column + 1 };
+    const original =
+      node.type === 'ContentStatement' ? (node as hbs.AST.ContentStatement).original : undefined;
+    if (original === undefined) origins.note(text, place, false);
+    else origins.note(text, afterStripped(String(original), text, place), true);
   };
 
   const walk = (body: hbs.AST.Program, scope: Scope): void => {
@@ -141,6 +151,18 @@ export function walkTemplate(
 
   walk(program, { template: name, stack: [view], data: { root: view }, depth: 0, names: new Map() });
   return parts.join('');
+}
+
+/** The reader takes blanks round a block that stands alone: where what is left begins. */
+function afterStripped(original: string, text: string, place: TemplatePlace): TemplatePlace {
+  const at = original.endsWith(text) ? original.length - text.length : Math.max(0, original.indexOf(text));
+  const before = original.slice(0, at).split('\n');
+  const last = before.at(-1)?.length ?? 0;
+  return {
+    ...place,
+    line: place.line + before.length - 1,
+    column: before.length === 1 ? place.column + last : last + 1,
+  };
 }
 
 /** Steps into a value, giving it the names after `as`. */

@@ -19,7 +19,10 @@ export function cautions(context: ReportContext) {
   const springs = springTexts(context);
   const highest = highestWork(context);
   const hasHeight = room.floor !== undefined && highest.up - room.floor > STEP_LADDER;
+  const further = context.furtherCautions ?? [];
   return {
+    hasFurther: further.length > 0,
+    further,
     isHot: hot >= SCALDS,
     hotTemperature: glued(write.quantity(hot, 'temperature')),
     voltage: glued(write.quantity(pump.motor.voltage?.value, 'voltage')),

@@ -1,0 +1,82 @@
+/** From a composed review to its markup: templates filled, a firm's own sections put in, fixed words looked for. */
+import { EngineError } from './issues/issue.js';
+import {
+  fillTraced,
+  type MarkupElement,
+  parseMarkup,
+  refuseGaps,
+  type TemplateRecord,
+  withHeadings,
+  withoutLooseLinks,
+} from './render/index.js';
+import type { ComposedReview } from './report/compose-review.js';
+import { fixedTemplates } from './report/fixed-templates.js';
+
+/** What filling needs to know of how a review is printed. */
+export interface FillOptions {
+  readonly templates: Readonly<Record<string, string>>;
+  /** Headings in the firm's words, by section. */
+  readonly headings?: Readonly<Record<string, string>>;
+  /** True where sections may be left out, so that links to them become words. */
+  readonly hasOwnOrder: boolean;
+}
+
+/** Where the markup of one section stands by itself, on the same line as its first word. */
+const alone = (markup: string): string => `<review title="-" language="en">${markup}</review>`;
+const ALONE = alone('').indexOf('</review>');
+
+/**
+ * Fills the templates of a review.
+ *
+ * @param composed - views of its sections
+ * @param options - templates, headings, whether sections may be left out
+ * @returns the document
+ * @throws EngineError `render.template.…`; IssuesError `render.markup.…` with the places in the templates
+ */
+export function fillReview(composed: ComposedReview, options: FillOptions): MarkupElement {
+  const { hasOwnOrder, headings = {} } = options;
+  const { review: master, ...partials } = options.templates;
+  if (master === undefined) throw new EngineError('render.template.missing', { name: 'review' });
+  const slots = (composed.view.sections as readonly TemplateRecord[]).map((slot) =>
+    slot.own === false ? slot : { ...slot, own: fillOwn(slot.own as TemplateRecord, partials) },
+  );
+  const view: TemplateRecord = { ...(composed.view as TemplateRecord), sections: slots };
+  const { text, placeOf } = fillTraced(master, view, { name: 'review', partials });
+  const filled = parseMarkup(text, { placeOf, looseLinks: hasOwnOrder });
+  const root = withHeadings(hasOwnOrder ? withoutLooseLinks(filled) : filled, headings);
+  refuseGaps(root, composed.sections, fixedBlocks(slots, partials));
+  return root;
+}
+
+/** A firm's own section, filled and judged by itself, so that its faults are told where they were written. */
+function fillOwn(view: TemplateRecord, partials: Readonly<Record<string, string>>): TemplateRecord {
+  const name = `sections/${String(view.id)}`;
+  const template = Object.hasOwn(partials, name) ? partials[name] : undefined;
+  if (template === undefined) throw new EngineError('render.template.missing', { name });
+  const { text, placeOf } = fillTraced(template, view, { name, partials });
+  parseMarkup(alone(text), {
+    placeOf: (line, column) => placeOf(line, line === 1 ? Math.max(1, column - ALONE) : column),
+    looseLinks: true,
+  });
+  return { ...view, markup: text };
+}
+
+/** Blocks of the templates that stand in every review, filled by themselves. */
+function fixedBlocks(slots: readonly TemplateRecord[], partials: Readonly<Record<string, string>>) {
+  return fixedTemplates.map((template) => {
+    const id = template.split('/').at(-1) ?? '';
+    const view = slots.map((slot) => slot[id]).find((found) => found !== undefined && found !== false);
+    if (view === undefined && template.startsWith('sections/'))
+      throw new EngineError('render.template.section-left-out', { missing: [id] });
+    const words = Object.hasOwn(partials, template) ? partials[template] : undefined;
+    if (words === undefined) throw new EngineError('render.template.missing', { name: template });
+    const { text } = fillTraced(words, view ?? {}, { name: template, partials });
+    const root = withoutLooseLinks(parseMarkup(alone(text), { looseLinks: true }));
+    const blocks = root.children.filter((child) => child.kind === 'element');
+    // The heading of a section may be in the firm's words; what stands in it may not.
+    const inside = blocks.flatMap((block) =>
+      block.name === 'section' ? block.children.filter((child) => child.kind === 'element') : [block],
+    );
+    return { template, blocks: inside };
+  });
+}
