@@ -4,7 +4,8 @@
  */
 import { EngineError } from '../../../issues/issue.js';
 import { type Budget, LIMITS } from './limits.js';
-import { type Cursor, isBlank, isDigit, readValue, skipBlanks, standsAt } from './read-value.js';
+import { readValue, skipBlanks } from './read-value.js';
+import { type Cursor, isBlank, isDigit, standsAt } from './signs.js';
 import { isKind, type PdfGroup, type PdfObject, type PdfValue } from './value.js';
 
 /** What was found in a file, streams still packed. */

@@ -2,7 +2,7 @@
 import { EngineError } from '../../../issues/issue.js';
 import { findObjects } from './find-objects.js';
 import { type Budget, freshBudget, LIMITS } from './limits.js';
-import { standsAt } from './read-value.js';
+import { standsAt } from './signs.js';
 import { type Resolve, unpackObjects } from './unpack.js';
 import { isKind, type PdfGroup, type PdfValue } from './value.js';
 

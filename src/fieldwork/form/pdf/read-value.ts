@@ -1,49 +1,25 @@
 /** Reads one value from bytes. What is broken is passed over; only what is too much is an error. */
 import { EngineError } from '../../../issues/issue.js';
 import { type Budget, LIMITS } from './limits.js';
+import { readHex, readLiteral } from './read-text.js';
+import {
+  CAPITAL_R,
+  COMMENT,
+  type Cursor,
+  hexDigit,
+  isBlank,
+  isDelimiter,
+  isDigit,
+  isLineEnd,
+  LESS,
+  LIST,
+  LIST_END,
+  MORE,
+  OPEN,
+  SLASH,
+  standsAt,
+} from './signs.js';
 import type { PdfValue } from './value.js';
-
-/** A place in bytes that moves on. */
-export interface Cursor {
-  readonly bytes: Uint8Array;
-  at: number;
-}
-
-const code = (sign: string): number => sign.charCodeAt(0);
-const SLASH = code('/');
-const OPEN = code('(');
-const CLOSE = code(')');
-const LESS = code('<');
-const MORE = code('>');
-const LIST = code('[');
-const LIST_END = code(']');
-const COMMENT = code('%');
-const BACKSLASH = code('\\');
-const CAPITAL_R = code('R');
-
-/** Null, tab, line feed, form feed, carriage return, blank. */
-export const isBlank = (byte: number | undefined): boolean =>
-  byte === 32 || byte === 10 || byte === 13 || byte === 9 || byte === 12 || byte === 0;
-export const isDigit = (byte: number | undefined): boolean => byte !== undefined && byte >= 48 && byte <= 57;
-const isDelimiter = (byte: number | undefined): boolean =>
-  byte === undefined ||
-  isBlank(byte) ||
-  byte === SLASH ||
-  byte === OPEN ||
-  byte === CLOSE ||
-  byte === LESS ||
-  byte === MORE ||
-  byte === LIST ||
-  byte === LIST_END ||
-  byte === COMMENT ||
-  byte === 123 ||
-  byte === 125;
-
-/** Whether a word stands at a place. */
-export function standsAt(bytes: Uint8Array, at: number, word: string): boolean {
-  for (let i = 0; i < word.length; i++) if (bytes[at + i] !== word.charCodeAt(i)) return false;
-  return true;
-}
 
 /** Moves past blanks and comments. */
 export function skipBlanks(cursor: Cursor): void {
@@ -56,8 +32,6 @@ export function skipBlanks(cursor: Cursor): void {
     else return;
   }
 }
-
-const isLineEnd = (byte: number | undefined): boolean => byte === 10 || byte === 13;
 
 /**
  * Reads the value at the cursor.
@@ -192,93 +166,4 @@ function utf8(bytes: Uint8Array): string {
   } catch {
     return ONE_BYTE.decode(bytes);
   }
-}
-
-function hexDigit(byte: number | undefined): number {
-  if (byte === undefined) return -1;
-  if (isDigit(byte)) return byte - 48;
-  const letter = byte | 32;
-  return letter >= 97 && letter <= 102 ? letter - 87 : -1;
-}
-
-function spend(budget: Budget, signs: number): void {
-  budget.signs -= signs;
-  if (budget.signs < 0)
-    throw new EngineError('fieldwork.form.too-much', { what: 'bytes of text', limit: LIMITS.signs });
-}
-
-function readHex(cursor: Cursor, budget: Budget): PdfValue {
-  const { bytes } = cursor;
-  const found = bytes.indexOf(MORE, cursor.at);
-  const end = found < 0 ? bytes.length : found;
-  spend(budget, end - cursor.at);
-  const out = new Uint8Array(Math.ceil((end - cursor.at) / 2));
-  let digits = 0;
-  for (let at = cursor.at + 1; at < end; at++) {
-    const digit = hexDigit(bytes[at]);
-    if (digit < 0) continue;
-    const place = digits >> 1;
-    out[place] = (out[place] ?? 0) | (digits % 2 === 0 ? digit << 4 : digit);
-    digits += 1;
-  }
-  cursor.at = Math.min(bytes.length, end + 1);
-  return { kind: 'text', bytes: out.subarray(0, (digits + 1) >> 1) };
-}
-
-/** What a backslash makes of the letter behind it. */
-const ESCAPED: ReadonlyMap<number, number> = new Map(
-  [...'nrtbf'].map((sign, i) => [code(sign), [10, 13, 9, 8, 12][i] ?? 0]),
-);
-
-function readLiteral(cursor: Cursor, budget: Budget): Uint8Array {
-  const { bytes } = cursor;
-  const from = cursor.at + 1;
-  let end = from;
-  for (let open = 1; end < bytes.length; end++) {
-    const byte = bytes[end];
-    if (byte === BACKSLASH) end += 1;
-    else if (byte === OPEN) open += 1;
-    else if (byte === CLOSE) {
-      open -= 1;
-      if (open === 0) break;
-    }
-  }
-  end = Math.min(end, bytes.length);
-  spend(budget, end - from);
-  cursor.at = Math.min(bytes.length, end + 1);
-  const out = new Uint8Array(end - from);
-  let length = 0;
-  for (let at = from; at < end; at++) {
-    let byte = bytes[at] ?? 0;
-    if (byte === 13) {
-      // A line end inside is a line feed, however it is written.
-      if (bytes[at + 1] === 10) at += 1;
-      byte = 10;
-    } else if (byte === BACKSLASH) {
-      at += 1;
-      const next = bytes[at] ?? 0;
-      if (isLineEnd(next)) {
-        if (next === 13 && bytes[at + 1] === 10) at += 1;
-        continue;
-      }
-      let octal = 0;
-      let digits = 0;
-      while (
-        digits < 3 &&
-        (bytes[at + digits] ?? 0) >= 48 &&
-        (bytes[at + digits] ?? 0) <= 55 &&
-        at + digits < end
-      ) {
-        octal = 8 * octal + (bytes[at + digits] ?? 48) - 48;
-        digits += 1;
-      }
-      if (digits > 0) {
-        at += digits - 1;
-        byte = octal & 255;
-      } else byte = ESCAPED.get(next) ?? next;
-    }
-    out[length] = byte;
-    length += 1;
-  }
-  return out.subarray(0, length);
 }

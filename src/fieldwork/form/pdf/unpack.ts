@@ -3,7 +3,8 @@ import { Unzlib } from 'fflate';
 import { EngineError } from '../../../issues/issue.js';
 import { takeObject } from './find-objects.js';
 import { type Budget, LIMITS } from './limits.js';
-import { type Cursor, readValue } from './read-value.js';
+import { readValue } from './read-value.js';
+import type { Cursor } from './signs.js';
 import { isKind, type PdfGroup, type PdfObject, type PdfValue } from './value.js';
 
 /** Looks up what a reference leads to; anything else is returned as it is. */
