@@ -71,9 +71,12 @@ export function modalHistory(loaded: ModalCase, stepping: Stepping = 'exact'): M
     const shares = modes.map((mode, index) => shareOf(mode, name, index));
     const carried = shares.reduce((sum, share) => sum + share, 0);
     const rest = value - carried;
-    const values = fine.load.map((load, sample) =>
-      shares.reduce((sum, share, mode) => sum + share * responses[mode]![sample]!, rest * load),
-    );
+    // Mode by mode over all samples: there are a hundred thousand of them.
+    const values = fine.load.map((load) => rest * load);
+    shares.forEach((share, mode) => {
+      const response = responses[mode]!;
+      for (let sample = 0; sample < values.length; sample++) values[sample]! += share * response[sample]!;
+    });
     const peak = indexOfLargest(values);
     const quasiStatic = value * largestLoad;
     const output: OutputHistory = {

@@ -81,16 +81,58 @@ export function respondTo(
 ): readonly number[] {
   checkFrequency(oscillator.frequency);
   checkDamping(oscillator.dampingRatio);
-  const advance: Step =
-    stepping === 'exact'
-      ? exactStepper(oscillator)
-      : (state, piece) => averageAccelerationStep(oscillator, state, piece);
-  const { time, load } = history;
+  return stepping === 'exact' ? exactResponse(oscillator, history) : averagedResponse(oscillator, history);
+}
+
+/**
+ * Exact motion over straight pieces F = F₀ + a t. Sines of equal pieces are worked out once.
+ *
+ *     held part      d_p = F₀ − 2 ζ a / ω + a t
+ *     free part      e^(−ζ ω t) (A cos ω_d t + B sin ω_d t),  ω_d = ω √(1 − ζ²)
+ *     from the start A = d₀ − d_p(0),  B = (d'₀ − a + ζ ω A) / ω_d
+ */
+function exactResponse({ frequency, dampingRatio: ζ }: Oscillator, { time, load }: LoadHistory): number[] {
+  const ω = 2 * Math.PI * frequency;
+  const damped = ω * Math.sqrt(1 - ζ ** 2);
+  const response: number[] = [0];
+  let place = 0;
+  let rate = 0;
+  let known = Number.NaN;
+  let cosine = 1;
+  let sine = 0;
+  for (let index = 1; index < time.length; index += 1) {
+    const length = time[index]! - time[index - 1]!;
+    if (length > 0) {
+      // Pieces of one length differ in their last bits.
+      if (!(Math.abs(length - known) <= SAME_LENGTH * length)) {
+        const decay = Math.exp(-ζ * ω * length);
+        known = length;
+        cosine = decay * Math.cos(damped * length);
+        sine = decay * Math.sin(damped * length);
+      }
+      const from = load[index - 1]!;
+      const slope = (load[index]! - from) / length;
+      const offset = from - (2 * ζ * slope) / ω;
+      const A = place - offset;
+      const B = (rate - slope + ζ * ω * A) / damped;
+      place = A * cosine + B * sine + offset + slope * length;
+      rate = damped * (B * cosine - A * sine) - ζ * ω * (A * cosine + B * sine) + slope;
+    }
+    response.push(place);
+  }
+  return response;
+}
+
+/** Relative difference under which two pieces count as of one length [-]. */
+const SAME_LENGTH = 1e-11;
+
+function averagedResponse(oscillator: Oscillator, { time, load }: LoadHistory): number[] {
   const response: number[] = [0];
   let state: State = { place: 0, rate: 0 };
   for (let index = 1; index < time.length; index += 1) {
     const length = time[index]! - time[index - 1]!;
-    if (length > 0) state = advance(state, { length, from: load[index - 1]!, to: load[index]! });
+    const piece = { length, from: load[index - 1]!, to: load[index]! };
+    if (length > 0) state = averageAccelerationStep(oscillator, state, piece);
     response.push(state.place);
   }
   return response;
@@ -101,60 +143,11 @@ interface State {
   readonly rate: number;
 }
 
-/** Advances an oscillator over one piece. */
-type Step = (state: State, piece: StraightPiece) => State;
-
 interface StraightPiece {
   readonly length: number;
   readonly from: number;
   readonly to: number;
 }
-
-/** Motion over pieces of one length: what the exact step needs of damping and length alone. */
-interface ExactPiece {
-  readonly length: number;
-  readonly cosine: number;
-  readonly sine: number;
-}
-
-/**
- * Exact motion over straight pieces F = F₀ + a t. Sines of equal pieces are worked out once.
- *
- *     held part      d_p = F₀ − 2 ζ a / ω + a t
- *     free part      e^(−ζ ω t) (A cos ω_d t + B sin ω_d t),  ω_d = ω √(1 − ζ²)
- *     from the start A = d₀ − d_p(0),  B = (d'₀ − a + ζ ω A) / ω_d
- */
-function exactStepper(oscillator: Oscillator): Step {
-  const ω = 2 * Math.PI * oscillator.frequency;
-  const ζ = oscillator.dampingRatio;
-  const damped = ω * Math.sqrt(1 - ζ ** 2);
-  let known: ExactPiece | undefined;
-  const pieceOf = (length: number): ExactPiece => {
-    // Pieces of one length differ in their last bits.
-    if (known !== undefined && Math.abs(length - known.length) <= SAME_LENGTH * length) return known;
-    const decay = Math.exp(-ζ * ω * length);
-    known = {
-      length,
-      cosine: decay * Math.cos(damped * length),
-      sine: decay * Math.sin(damped * length),
-    };
-    return known;
-  };
-  return (state, piece) => {
-    const { cosine, sine } = pieceOf(piece.length);
-    const slope = (piece.to - piece.from) / piece.length;
-    const offset = piece.from - (2 * ζ * slope) / ω;
-    const A = state.place - offset;
-    const B = (state.rate - slope + ζ * ω * A) / damped;
-    return {
-      place: A * cosine + B * sine + offset + slope * piece.length,
-      rate: damped * (B * cosine - A * sine) - ζ * ω * (A * cosine + B * sine) + slope,
-    };
-  };
-}
-
-/** Relative difference under which two pieces count as of one length [-]. */
-const SAME_LENGTH = 1e-11;
 
 /**
  * Newmark's rule with the average of the accelerations at both ends of the step h:

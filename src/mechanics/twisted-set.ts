@@ -146,11 +146,12 @@ export function topMovement(
   if (loaded.length > 0) {
     const modes = loaded.map((mode) => ({ ...mode, outputs: { ...mode.outputs } }));
     const { time, outputs } = modalHistory({ modes, unitStatic, history, dampingRatio });
-    const [east, north, turn] = (['east', 'north', 'turn'] as const).map((name) => outputs[name]!.values);
+    const valuesOf = (name: 'east' | 'north' | 'turn') => outputs[name]!.values;
+    const [east, north, turn] = [valuesOf('east'), valuesOf('north'), valuesOf('turn')];
     byHistory = 0;
-    for (const sample of time.keys()) {
-      const sway: Vec3 = [east?.[sample] ?? Number.NaN, north?.[sample] ?? Number.NaN, 0];
-      byHistory = Math.max(byHistory, rimMovement(sway, turn?.[sample] ?? Number.NaN, radius));
+    for (let sample = 0; sample < time.length; sample++) {
+      const sway: Vec3 = [east[sample]!, north[sample]!, 0];
+      byHistory = Math.max(byHistory, rimMovement(sway, turn[sample]!, radius));
     }
   }
   return { quasiStatic, byFactor: quasiStatic * start.factor, byHistory };
