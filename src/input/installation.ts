@@ -12,6 +12,8 @@ export type Origin =
       readonly kind: 'given';
       readonly path: string;
       readonly known?: 'weighed' | 'maker' | 'handbook' | 'estimated';
+      /** How far it may be off either way, where the file says so, as a share of the value [-]. */
+      readonly within?: number;
       /** Document the user takes it from, where the file names one. */
       readonly document?: string;
     }

@@ -12,6 +12,11 @@ export const books = {
     edition: 'Brookhaven, 1980',
     kind: 'report',
   },
+  'latin-hypercube': {
+    title: 'M. D. McKay, R. J. Beckman, W. J. Conover, Technometrics 21 (2), on sampling by strata',
+    edition: '1979, from memory',
+    kind: 'paper',
+  },
   'page-estimator': {
     title: "J. S. Page, Estimator's Piping Man-Hour Manual",
     edition: '5th ed.',

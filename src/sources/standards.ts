@@ -67,6 +67,16 @@ export const standards = {
     edition: 'appendix E',
     kind: 'standard',
   },
+  'astm-a53': {
+    title: 'ASTM A53 Pipe, Steel, Black and Hot-Dipped, Zinc-Coated, Welded and Seamless',
+    edition: 'from memory',
+    kind: 'standard',
+  },
+  gum: {
+    title: 'JCGM 100 Evaluation of Measurement Data, Guide to the Expression of Uncertainty in Measurement',
+    edition: '2008, from memory',
+    kind: 'public document',
+  },
   'mss-sp-58': {
     title: 'MSS SP-58 Pipe Hangers and Supports',
     edition: '1993 (older) and 2002 on (later)',

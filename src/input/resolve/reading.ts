@@ -86,13 +86,25 @@ export function startReading(units: UnitSystem): Gathered {
   return { reading, drafts, assumptions: named };
 }
 
-/** A value the file gives. */
+/** A value the file gives, with how it is known and how far it may be off where the file says so. */
 export function given(
   value: number,
   path: Path,
-  known?: 'weighed' | 'maker' | 'handbook' | 'estimated',
+  how: {
+    readonly known?: 'weighed' | 'maker' | 'handbook' | 'estimated' | undefined;
+    readonly within?: number | undefined;
+  } = {},
 ): Sourced {
-  return { value, origin: { kind: 'given', path: pathText(path), ...(known !== undefined && { known }) } };
+  const { known, within } = how;
+  return {
+    value,
+    origin: {
+      kind: 'given',
+      path: pathText(path),
+      ...(known !== undefined && { known }),
+      ...(within !== undefined && { within }),
+    },
+  };
 }
 
 /** A value the file gives from a document it names. */

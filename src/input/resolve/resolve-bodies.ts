@@ -48,7 +48,7 @@ export function resolveValve(step: Step<'valve'>): Stepped {
         ? listed
           ? catalogued(listed.mass)
           : hole
-        : given(file.weight, [...path, 'weight'], file.known),
+        : given(file.weight, [...path, 'weight'], file),
     offset: centre ? offsetVector(centre) : [0, 0, 0],
     ends,
     ...valveFlange(step, ends, listed),
@@ -135,7 +135,7 @@ export function resolveDiffuser(step: Step<'suction-diffuser'>): Stepped {
     ...diffuserFlanges(step, to),
     pumpLeg: given(file['pump-leg'], [...path, 'pump-leg']),
     pipeLeg: given(file['pipe-leg'], [...path, 'pipe-leg']),
-    mass: given(file.weight, [...path, 'weight'], file.known),
+    mass: given(file.weight, [...path, 'weight'], file),
     contents: given(file.contents, [...path, 'contents']),
     ...diffuserPractice(step),
     ...attached(file.support, { walking, path, travel, pipe }),
@@ -168,7 +168,7 @@ export function resolveWeight(step: Step<'weight'>): Stepped {
     name: walking.name(file.name),
     path: pathText(path),
     section: pipe.section,
-    mass: given(file.weight, [...path, 'weight'], file.known),
+    mass: given(file.weight, [...path, 'weight'], file),
   };
   return { part };
 }

@@ -32,7 +32,7 @@ export function resolveElbow(step: Step<'elbow'>): Stepped {
     ...partBase(name, pathText(path), pipe),
     radius,
     turn,
-    mass: own?.weight === undefined ? mass : given(own.weight, [...path, 'weight'], own.known),
+    mass: own?.weight === undefined ? mass : given(own.weight, [...path, 'weight'], own),
     ...attached(own?.support, { walking, path, travel, pipe }),
   };
   return { part, travel: straight ? travel : turn };
@@ -120,7 +120,7 @@ export function resolveReducer(step: Step<'reducer'>): Stepped {
   const mass =
     file.weight === undefined
       ? found && catalogued(found.mass)
-      : given(file.weight, [...path, 'weight'], file.known);
+      : given(file.weight, [...path, 'weight'], file);
   if (
     (!length || !mass) &&
     file.to !== pipe.section.nps &&

@@ -34,7 +34,7 @@ export function resolveFlange(step: Step<'flange'>): Stepped {
   const mass =
     file.weight === undefined
       ? listed?.mass && withBolts(catalogued(listed.mass), standard ?? 'own', file.class, nps)
-      : given(file.weight, [...path, 'weight'], file.known);
+      : given(file.weight, [...path, 'weight'], file);
   reportUnlisted(step, standard, {
     isSized: joint !== undefined,
     isComplete: length !== undefined && mass !== undefined,

@@ -33,7 +33,7 @@ export function resolveConnector(step: Step<'flexible-connector'>): Stepped {
     section: pipe.section,
     connector: file.kind,
     length: file.length,
-    mass: given(file.weight, [...path, 'weight'], file.known),
+    mass: given(file.weight, [...path, 'weight'], file),
     stiffness: {
       axial: stiffness('axial'),
       lateral: stiffness('lateral'),
@@ -87,7 +87,7 @@ export function resolveCoupling(step: Step<'grooved-joint'>): Stepped {
     section: pipe.section,
     type: file.type,
     ...(free !== undefined && { freeRotation: free }),
-    mass: given(file.weight, [...path, 'weight'], file.known),
+    mass: given(file.weight, [...path, 'weight'], file),
     stiffness: {
       axial: file.axial ?? RIGID,
       lateral: file.lateral ?? RIGID,

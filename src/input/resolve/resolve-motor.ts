@@ -40,7 +40,7 @@ export function resolveMotor(reading: Reading, file: FileMotor): Motor {
 
 function motorMass(reading: Reading, file: FileMotor): Sourced {
   const path: Path = [...MOTOR, 'weight'];
-  if (file.weight !== undefined) return given(file.weight, path, file.known);
+  if (file.weight !== undefined) return given(file.weight, path, file);
   const mass = MASS_PER_POWER * file.power;
   reading.assume(path, {
     what: 'weight of the motor',

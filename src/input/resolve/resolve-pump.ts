@@ -37,7 +37,7 @@ export function resolvePump(reading: Reading, materials: MaterialFinder, file: F
     mount: pump.mount,
     position: resolvePosition(reading, file),
     casing: {
-      mass: given(pump.casing.weight, ['pump', 'casing', 'weight'], pump.casing.known),
+      mass: given(pump.casing.weight, ['pump', 'casing', 'weight'], pump.casing),
       centre: resolveCasingCentre(reading, pump),
       material,
     },

@@ -128,7 +128,7 @@ function teeSizes(
         ? found
           ? catalogued(found.mass)
           : hole
-        : given(file.weight, [...path, 'weight'], file.known),
+        : given(file.weight, [...path, 'weight'], file),
   };
 }
 

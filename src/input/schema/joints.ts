@@ -1,7 +1,7 @@
 /** Parts that give: flexible connectors and grooved couplings. */
 import { field, map, oneOf } from './field.js';
 import { quantity, stiffness } from './quantity.js';
-import { known, weight } from './weight.js';
+import { known, weight, within } from './weight.js';
 
 const jointStiffness = {
   axial: field(stiffness('stiffness'), 'Stiffness along the pipe, or rigid, or free', '800 lb/in').optional(),
@@ -28,6 +28,7 @@ export const connector = map({
   length: field(quantity('length', 'positive'), 'Length from face to face', '6 in'),
   weight: weight('Its weight', '14 lb'),
   known: known.optional(),
+  within: within.optional(),
   'thrust-area': field(quantity('area', 'not negative'), 'Area on which the pressure thrust acts', '44 in2'),
   rods: field(oneOf(['none', 'taut', 'gapped']), 'Control rods: none, taut, or with a gap', 'taut'),
   'rod-gap': field(
@@ -43,6 +44,7 @@ export const coupling = map({
   type: field(oneOf(['rigid', 'flexible']), 'Kind of joint', 'flexible'),
   weight: weight('Weight of the coupling', '9 lb'),
   known: known.optional(),
+  within: within.optional(),
   'free-rotation': field(
     quantity('angle', 'positive'),
     'Angle a flexible joint bends freely before it stiffens',

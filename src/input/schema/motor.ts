@@ -6,7 +6,7 @@ import { offset } from './position.js';
 import { motorPractice } from './practice.js';
 import { quantity } from './quantity.js';
 import { ratio } from './ratio.js';
-import { known, weight } from './weight.js';
+import { known, weight, within } from './weight.js';
 
 /** Ways of starting that need no number; the schema's own words, so that a slip can be told. */
 const bareStarts = ['across the line', 'wye-delta'] as const;
@@ -63,6 +63,7 @@ export const inertia = (what: string, example: string) =>
 export const motor = map({
   weight: weight('Weight of the motor', '310 lb').optional(),
   known: known.optional(),
+  within: within.optional(),
   'centre-of-gravity': field(
     offset,
     'Centre of gravity of the motor from the shaft axis at the height of the ports',

@@ -9,7 +9,7 @@ import { offset } from './position.js';
 import { diffuserPractice, fittings, yesOrNo } from './practice.js';
 import { quantity } from './quantity.js';
 import { attachedSupport } from './supports.js';
-import { known, weight } from './weight.js';
+import { known, weight, within } from './weight.js';
 
 const length = (what: string, example: string) => field(quantity('length', 'positive'), what, example);
 const contents = field(quantity('volume', 'not negative'), 'Liquid held', '5 gal');
@@ -21,6 +21,7 @@ const schedule = field(text(), 'Schedule of the pipe behind it, where it changes
 const ownWeight = {
   weight: weight('Own weight in place of the catalogue', '24 lb').optional(),
   known: known.optional(),
+  within: within.optional(),
 };
 /** Radius of elbows: a word or a length. */
 export const elbowRadius = z.union([oneOf(['long', 'short']), quantity('length', 'positive')]);
@@ -89,6 +90,7 @@ const diffuser = map({
   schedule,
   weight: weight('Its weight', '210 lb'),
   known: known.optional(),
+  within: within.optional(),
   contents,
   flange: field(bodyFlange, 'Its two flanges', { standard: 'B16.1', class: 125, face: 'flat' }).optional(),
   ...diffuserPractice,
@@ -124,6 +126,7 @@ export const plainParts = {
       name: field(text(), 'What hangs there', 'actuator'),
       weight: weight('Its weight', '40 lb'),
       known: known.optional(),
+      within: within.optional(),
     }),
     'Weight on the line, without length',
     { name: 'actuator', weight: '40 lb' },

@@ -5,7 +5,7 @@ import { exactlyOneKey } from './one-key.js';
 import { elbowRadius, plainParts } from './parts.js';
 import { quantity } from './quantity.js';
 import { supports } from './supports.js';
-import { known, weight } from './weight.js';
+import { known, weight, within } from './weight.js';
 
 const length = (what: string, example: string) => field(quantity('length', 'positive'), what, example);
 
@@ -51,6 +51,7 @@ const teeParts = {
   ).optional(),
   weight: weight('Own weight in place of the catalogue', '40 lb').optional(),
   known: known.optional(),
+  within: within.optional(),
   'centre-to-run-end': length('Own length from the centre to an end of the run', '5-5/8 in').optional(),
   'centre-to-branch-end': length(
     'Own length from the centre to the end of the branch',

@@ -8,7 +8,7 @@ import { inertia, motor } from './motor.js';
 import { offset, place } from './position.js';
 import { build, pumpPractice } from './practice.js';
 import { quantity, share } from './quantity.js';
-import { known, weight } from './weight.js';
+import { known, weight, within } from './weight.js';
 
 const length = (what: string, example: string) => field(quantity('length', 'positive'), what, example);
 const distance = (what: string, example: string) => field(quantity('length'), what, example);
@@ -49,6 +49,7 @@ export const pump = map({
     map({
       weight: weight('Weight of the casing with everything in it but the liquid', '520 lb'),
       known: known.optional(),
+      within: within.optional(),
       material: field(text(), 'Material of the casing', 'cast iron').optional(),
       'centre-of-gravity': field(offset, 'Centre of gravity from the shaft axis at the height of the ports', {
         up: '1 in',

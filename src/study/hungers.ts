@@ -1,0 +1,66 @@
+/** What to find out: the datum that would settle or turn a verdict, what matters most first. */
+import type { Finding } from '../checks/finding.js';
+import type { FindingBand, Hunger, Pull } from './bands.js';
+
+/** Part of what is left to a limit from which on a rough value is worth finding out [-]. */
+const WORTH = 0.1;
+
+/**
+ * What is missing first, by how many verdicts wait for it; then what is known so roughly that it turns verdicts; then
+ * what uses up much of what is left to a limit.
+ *
+ * @param findings - all findings
+ * @param bands - ratios with their bands
+ * @returns data to get
+ */
+export function hungersOf(findings: readonly Finding[], bands: readonly FindingBand[]): readonly Hunger[] {
+  return [...missing(findings), ...rough(bands.filter(({ comparison }) => !comparison))];
+}
+
+function missing(findings: readonly Finding[]): readonly Hunger[] {
+  const waiting = findings.filter(({ verdict, comparison }) => verdict === 'cannot-tell' && !comparison);
+  const byCode = new Map<string, Finding[]>();
+  for (const finding of waiting) {
+    const code = finding.reason?.code ?? finding.check;
+    byCode.set(code, [...(byCode.get(code) ?? []), finding]);
+  }
+  return [...byCode]
+    .sort(([, one], [, other]) => other.length - one.length)
+    .map(([code, held]) => ({
+      kind: 'missing',
+      code,
+      findings: held.map(({ check, title, at }) => ({ check, title, at })),
+      isLast: held.length === waiting.length,
+    }));
+}
+
+function rough(bands: readonly FindingBand[]): readonly Hunger[] {
+  const byDoubt = new Map<string, Extract<Hunger, { kind: 'rough' }>[]>();
+  for (const { check, title, at, value, pulls } of bands) {
+    for (const pull of pulls) {
+      const place = { check, title, at };
+      const share = Math.max(usedUp(value, pull.low), usedUp(value, pull.high));
+      const turns = turned(value, pull) ? [place] : [];
+      const list = byDoubt.get(pull.doubt.id) ?? [];
+      list.push({ kind: 'rough', doubt: pull.doubt, turns, most: { ...place, share } });
+      byDoubt.set(pull.doubt.id, list);
+    }
+  }
+  return [...byDoubt.values()]
+    .flatMap((list) => {
+      const [first] = [...list].sort((a, b) => b.most.share - a.most.share);
+      return first === undefined ? [] : [{ ...first, turns: list.flatMap(({ turns }) => turns) }];
+    })
+    .filter(({ turns, most }) => turns.length > 0 || most.share > WORTH)
+    .sort((a, b) => b.turns.length - a.turns.length || b.most.share - a.most.share);
+}
+
+function turned(value: number, { low, high }: Pull): boolean {
+  return [low, high].some((other) => other !== undefined && other <= 1 !== value <= 1);
+}
+
+/** Change towards the limit over what is left to it [-]; what is gained by moving away counts for nothing. */
+function usedUp(value: number, other: number | undefined): number {
+  const left = 1 - value;
+  return other === undefined || left === 0 ? 0 : Math.max(0, (other - value) / left);
+}
