@@ -4,7 +4,7 @@ import { join, resolve, sep } from 'node:path';
 import { type Firm, type Logo, readFirm, readLogo } from '../index.js';
 import { EngineError, IssuesError } from '../issues/issue.js';
 import { isMissing, reasonOf } from './system-reason.js';
-import type { TemplateTexts } from './template-folder.js';
+import type { TemplateSet } from './template-folder.js';
 
 const NAME = 'firm.yaml';
 const LIMIT_BYTES = 64 * 1024;
@@ -16,30 +16,49 @@ const LOGO_LIMIT_BYTES = 4 * 1024 * 1024;
  *
  * @param folder - folder as given
  * @param workingFolder - folder that its name starts from
- * @param templates - all templates by name: the sections there are
+ * @param templates - the templates there are
  * @returns the style; undefined where the folder has none
  * @throws IssuesError with everything wrong in it; EngineError when it cannot be read
  */
 export async function readFirmFile(
   folder: string,
   workingFolder: string,
-  templates: TemplateTexts,
+  templates: TemplateSet,
 ): Promise<Firm | undefined> {
   const shown = join(folder, NAME);
   const bytes = await readInside(resolve(workingFolder, folder), NAME, shown, LIMIT_BYTES);
-  if (bytes === undefined) return undefined;
+  if (bytes === undefined) {
+    refuseUnused(folder, templates, {});
+    return undefined;
+  }
   let text: string;
   try {
     text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
     throw new EngineError('cli.input.not-text', { file: shown });
   }
-  const sections = Object.keys(templates)
+  const sections = Object.keys(templates.all)
     .filter((name) => name.startsWith('sections/'))
     .map((name) => name.slice('sections/'.length));
   const reading = readFirm(text, { file: shown, sections });
   if (!reading.ok) throw new IssuesError(reading.issues);
+  refuseUnused(folder, templates, reading.firm.outline);
   return reading.firm;
+}
+
+/** A template that nothing puts in is a name with a slip in it, and the change meant would silently not be made. */
+function refuseUnused(folder: string, { all, shipped }: TemplateSet, outline: Firm['outline']): void {
+  const called = Object.values(all).flatMap((text) =>
+    [...text.matchAll(/\{\{~?>\s*([\w./-]+)/g)].map(([, name]) => name),
+  );
+  const sections = Object.values(outline).flatMap((ids) => (ids ?? []).map((id) => `sections/${id}`));
+  const used = new Set([...Object.keys(shipped), ...called, ...sections]);
+  const unused = Object.keys(all).find((name) => !used.has(name));
+  if (unused === undefined) return;
+  throw new EngineError('cli.arguments.template-unused', {
+    file: join(folder, `${unused}.hbs`),
+    available: Object.keys(shipped),
+  });
 }
 
 /**

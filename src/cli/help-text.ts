@@ -34,8 +34,10 @@ Examples:
   pipeborne review plant/*.yaml -o reviews/ --for contractor
   pipeborne review pump.yaml --templates our-letterhead/ --page a4
 
-A template folder replaces the shipped templates of the same names; nothing
-outside it is read. The same input gives the same bytes: the date printed is
+A template folder replaces the shipped templates of the same names, and may
+hold a letterhead: see pipeborne templates --help. Nothing outside it is read.
+
+The same input gives the same bytes: the date printed is
 the input's.
 
 ${statuses}
@@ -54,6 +56,20 @@ Examples:
 ${statuses}
 
 ${caution}`,
+  templates: `
+A folder of templates is used with review --templates DIR. Each .hbs file in it
+replaces the shipped one of its name; firm.yaml beside them has the letterhead
+with its logo, headings, further cautions and the order of sections. What a
+review is and is not, and what can hurt someone, stands in every review.
+
+Examples:
+  pipeborne templates
+  pipeborne templates --copy our-templates/
+  pipeborne templates --check our-templates/
+  pipeborne review pump.yaml --templates our-templates/
+
+Exit status: 0; 2 where a folder cannot be used, 3 where something cannot be
+read or written.`,
   schema: `
 Examples:
   pipeborne schema > pipeborne.schema.json

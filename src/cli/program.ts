@@ -66,6 +66,21 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     });
 
   program
+    .command('templates')
+    .summary('list, copy out or check templates of reviews')
+    .description(
+      'Lists the templates reviews are made from, copies them to start from, or checks a folder of your own.',
+    )
+    .usage('[options]')
+    .option('--copy <DIR>', 'new folder to copy the templates to')
+    .option('--check <DIR>', 'folder to check with every shipped sample and reader')
+    .addHelpText('after', helpText.templates)
+    .action(async (options: { copy?: string; check?: string }) => {
+      const { templatesCommand } = await import('./templates-command.js');
+      settle(await templatesCommand(options, surroundings));
+    });
+
+  program
     .command('schema')
     .summary('print the JSON Schema of the input')
     .description('Prints the JSON Schema of the input, with which an editor completes and checks.')

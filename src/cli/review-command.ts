@@ -57,7 +57,7 @@ export async function reviewCommand(
         ? undefined
         : await readFirmFile(options.templates, surroundings.folder, templates);
     look = {
-      templates,
+      templates: templates.all,
       ...(firm === undefined ? {} : { firm }),
       fonts: await readFonts(join(shipped, 'fonts')),
       reader: options.for,

@@ -8,6 +8,12 @@ import { reasonOf } from './system-reason.js';
 /** Text of templates by path below the folder, with forward slashes and without ending: `sections/weights`. */
 export type TemplateTexts = Readonly<Record<string, string>>;
 
+/** The templates to fill, and which of them the program ships. */
+export interface TemplateSet {
+  readonly all: TemplateTexts;
+  readonly shipped: TemplateTexts;
+}
+
 const ENDING = '.hbs';
 const LIMIT_FILES = 200;
 const LIMIT_BYTES = 256 * 1024;
@@ -18,23 +24,23 @@ const LIMIT_BYTES = 256 * 1024;
  * @param shipped - folder of the package's templates
  * @param own - folder named by `--templates`, if any; each file in it replaces the shipped one of the same name
  * @param workingFolder - folder that the name of `own` starts from
- * @returns all templates by name
+ * @returns all templates by name, those of the folder in the place of the shipped ones, and the shipped ones
  * @throws EngineError `cli.arguments.…` for a folder that cannot be used or a template that stands in every review, `cli.read.shipped-missing`
  */
 export async function readTemplates(
   shipped: string,
   own: string | undefined,
   workingFolder: string,
-): Promise<TemplateTexts> {
+): Promise<TemplateSet> {
   const texts = await readFolder(shipped).catch((error: unknown) => {
     throw new EngineError('cli.read.shipped-missing', { file: shipped, reason: reasonOf(error) });
   });
-  if (own === undefined) return texts;
+  if (own === undefined) return { all: texts, shipped: texts };
   const ours = await readOwnFolder(own, workingFolder);
   const fixed = fixedTemplates.find((name) => Object.hasOwn(ours, name) && ours[name] !== texts[name]);
   if (fixed !== undefined)
     throw new EngineError('cli.arguments.template-fixed', { file: join(own, `${fixed}${ENDING}`) });
-  return { ...texts, ...ours };
+  return { all: { ...texts, ...ours }, shipped: texts };
 }
 
 async function readOwnFolder(folder: string, workingFolder: string): Promise<TemplateTexts> {

@@ -16,12 +16,8 @@ import { firstStart } from './sections/first-start.js';
 import { fitUp } from './sections/fit-up.js';
 import { flanges } from './sections/flanges.js';
 import { frequencies } from './sections/frequencies.js';
-import { geometry } from './sections/geometry.js';
-import { handCheck } from './sections/hand-check.js';
-import { hangers } from './sections/hangers.js';
 import { inputs } from './sections/inputs.js';
 import { lockout } from './sections/lockout.js';
-import { matrix } from './sections/matrix.js';
 import { movements } from './sections/movements.js';
 import { nozzleLoads } from './sections/nozzle-loads.js';
 import { picture } from './sections/picture.js';
@@ -43,9 +39,7 @@ import { weights } from './sections/weights.js';
 /** Every section, by the id its template and its bookmark carry. */
 export const sections = {
   summary,
-  matrix,
   picture,
-  hangers,
   'support-loads': supportLoads,
   weights,
   'nozzle-loads': nozzleLoads,
@@ -69,10 +63,8 @@ export const sections = {
   'first-start': firstStart,
   readings,
   inputs,
-  geometry,
   conditions,
   assumptions,
-  'hand-check': handCheck,
   calculations,
   deviations,
   cautions,
@@ -87,7 +79,7 @@ export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
   contractor: [
     'summary',
     'picture',
-    'hangers',
+    'support-loads',
     'findings',
     'setting',
     'slack',
@@ -104,36 +96,36 @@ export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
   ],
   engineer: [
     'summary',
-    'matrix',
-    'conditions',
     'picture',
-    'inputs',
-    'geometry',
-    'assumptions',
-    'weights',
     'support-loads',
+    'weights',
     'nozzle-loads',
-    'movements',
     'stress',
+    'upsets',
     'flanges',
     'connectors',
-    'upsets',
+    'findings',
+    'movements',
     'setting',
     'slack',
     'fit-up',
     'pump-out',
+    'access',
+    'duty',
     'start-up',
     'frequencies',
-    'duty',
     'practice',
-    'access',
-    'findings',
-    'deviations',
-    'hand-check',
+    'lockout',
+    'seal-change',
+    'first-start',
+    'inputs',
+    'conditions',
+    'assumptions',
     'calculations',
+    'deviations',
     'cautions',
-    'signature',
     'sources',
+    'signature',
   ],
   commissioning: [
     'summary',

@@ -12,16 +12,14 @@ function folders() {
   writeFileSync(join(folder, 'shipped/review.hbs'), 'shipped review');
   writeFileSync(join(folder, 'shipped/sections/weights.hbs'), 'shipped weights');
   writeFileSync(join(folder, 'shipped/fonts.txt'), 'not a template');
-  const read = () => readTemplates(join(folder, 'shipped'), 'own', folder);
+  const read = async () => (await readTemplates(join(folder, 'shipped'), 'own', folder)).all;
   return { folder, own: (...parts: string[]) => join(folder, 'own', ...parts), read };
 }
 
 test('without a folder of their own a firm gets the shipped templates', async () => {
   const { folder } = folders();
-  expect(await readTemplates(join(folder, 'shipped'), undefined, folder)).toEqual({
-    review: 'shipped review',
-    'sections/weights': 'shipped weights',
-  });
+  const shipped = { review: 'shipped review', 'sections/weights': 'shipped weights' };
+  expect(await readTemplates(join(folder, 'shipped'), undefined, folder)).toEqual({ all: shipped, shipped });
 });
 
 test('a template of the firm takes the place of the shipped one of its name, and no other', async () => {

@@ -1,4 +1,5 @@
 import type { Sentences } from './sentence.js';
+import { say } from './tell.js';
 
 /** Sentences of the command line: arguments, files, and the fault that should not happen. */
 export const cliSentences: Sentences = {
@@ -43,6 +44,15 @@ export const cliSentences: Sentences = {
     wanted: 'the shipped template, unchanged or not there at all',
     example: 'cautions: [Report to the site office before work.]',
     hint: 'add cautions in firm.yaml; a heading in your words goes there too, under headings',
+  }),
+  'cli.arguments.template-unused': (data) => ({
+    message: `"${data.file}" is put in by nothing: no template calls it, and no outline in firm.yaml names it`,
+    wanted: `the name of a shipped template (${say(data, 'available')}), or of a section named in firm.yaml`,
+  }),
+  'cli.arguments.already-there': ({ file }) => ({
+    message: `"${file}" is already there and is not written over`,
+    wanted: 'a new or empty folder',
+    example: 'pipeborne templates --copy our-templates/',
   }),
   'cli.arguments.outside-folder': ({ file }) => ({
     message: `"${file}" leads outside the folder of the file that names it`,

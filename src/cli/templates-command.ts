@@ -1,0 +1,125 @@
+/** `pipeborne templates`: names the shipped templates, copies them out to start from, and checks a folder of templates. */
+import { existsSync } from 'node:fs';
+import { readdir, readFile } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
+import { fixedTemplates, readInstallation, renderReviewHtml, review } from '../index.js';
+import { EngineError } from '../issues/issue.js';
+import { type ExitStatus, exitStatus } from './exit-status.js';
+import { readFirmFile, readLetterheadLogo } from './firm-folder.js';
+import { readFonts } from './shipped-fonts.js';
+import { showFailure } from './show-failure.js';
+import { starterFirm } from './starter-firm.js';
+import type { Surroundings } from './surroundings.js';
+import { reasonOf } from './system-reason.js';
+import { readTemplates, type TemplateTexts } from './template-folder.js';
+import { writeFiles } from './write-files.js';
+
+/** Options of the command as the parser of arguments gives them. */
+export interface TemplatesOptions {
+  readonly copy?: string;
+  readonly check?: string;
+}
+
+const READERS = ['contractor', 'engineer', 'commissioning'] as const;
+
+/**
+ * Runs `templates`.
+ *
+ * @param options - options of the command
+ * @param surroundings - where to read and write
+ * @returns 0; 2 for a folder that cannot be used; 3 where something cannot be read or written
+ */
+export async function templatesCommand(
+  options: TemplatesOptions,
+  surroundings: Surroundings,
+): Promise<ExitStatus> {
+  const { copy, check } = options;
+  try {
+    const shippedFolder = join(surroundings.packageFolder, 'templates');
+    const { shipped } = await readTemplates(shippedFolder, undefined, surroundings.folder);
+    if (copy !== undefined) await copyOut(shipped, copy, surroundings);
+    if (check !== undefined) await checkFolder(check, surroundings);
+    if (copy === undefined && check === undefined) surroundings.output.write(listOf(shipped));
+    return exitStatus.meets;
+  } catch (error) {
+    return showFailure(error, check ?? copy ?? 'the templates', surroundings);
+  }
+}
+
+const isFixed = (name: string): boolean => (fixedTemplates as readonly string[]).includes(name);
+
+function listOf(shipped: TemplateTexts): string {
+  return Object.keys(shipped)
+    .sort()
+    .map((name) => `${name}.hbs${isFixed(name) ? '  (stands in every review, cannot be replaced)' : ''}\n`)
+    .join('');
+}
+
+async function copyOut(shipped: TemplateTexts, folder: string, surroundings: Surroundings): Promise<void> {
+  const names = Object.keys(shipped).filter((name) => !isFixed(name));
+  const files = [
+    ...names.map((name) => ({ name: `${name}.hbs`, content: shipped[name] ?? '' })),
+    { name: 'firm.yaml', content: starterFirm },
+  ].map(({ name, content }) => ({
+    path: resolve(surroundings.folder, folder, name),
+    shown: join(folder, name),
+    content,
+  }));
+  // Work of the firm is never written over.
+  const there = files.find(({ path }) => existsSync(path));
+  if (there) throw new EngineError('cli.arguments.already-there', { file: there.shown });
+  await writeFiles(files);
+  surroundings.output.write(
+    `${files.length} files written to ${folder}; keep what you change and delete the rest\n`,
+  );
+}
+
+/** Fills every template with every shipped sample for every reader: what none of them prints is not seen. */
+async function checkFolder(folder: string, surroundings: Surroundings): Promise<void> {
+  const { packageFolder } = surroundings;
+  const templates = await readTemplates(join(packageFolder, 'templates'), folder, surroundings.folder);
+  const firm = await readFirmFile(folder, surroundings.folder, templates);
+  const logo = await readLetterheadLogo(firm?.letterhead, resolve(surroundings.folder, folder));
+  const fonts = await readFonts(join(packageFolder, 'templates', 'fonts'));
+  const samples = await shippedSamples(join(packageFolder, 'samples'));
+  for (const { name, text } of samples) {
+    const reading = readInstallation(text, { file: name });
+    if (!reading.ok)
+      throw new EngineError('cli.read.shipped-missing', { file: name, reason: 'it is damaged' });
+    const reviewed = review(reading.installation);
+    for (const reader of READERS) {
+      await renderReviewHtml(reviewed, {
+        templates: templates.all,
+        fonts,
+        reader,
+        ...(firm && { firm }),
+        ...(logo && { logo }),
+      });
+    }
+  }
+  const { all, shipped } = templates;
+  const own = Object.keys(all).filter((name) => all[name] !== shipped[name]);
+  const replaced = own.filter((name) => Object.hasOwn(shipped, name));
+  const added = own.filter((name) => !Object.hasOwn(shipped, name));
+  const line = (what: string, names: readonly string[]): string =>
+    `  ${what}: ${names.length > 0 ? names.join(', ') : 'none'}\n`;
+  surroundings.output.write(
+    `${folder}: sound in ${samples.length * READERS.length} reviews of ${samples.length} installations\n` +
+      line('templates replaced', replaced) +
+      line('templates added', added) +
+      line('firm.yaml', firm === undefined ? [] : Object.keys(firm)),
+  );
+}
+
+async function shippedSamples(
+  folder: string,
+): Promise<readonly { readonly name: string; readonly text: string }[]> {
+  try {
+    const names = (await readdir(folder)).filter((name) => name.endsWith('.yaml')).sort();
+    return await Promise.all(
+      names.map(async (name) => ({ name, text: await readFile(join(folder, name), 'utf8') })),
+    );
+  } catch (error) {
+    throw new EngineError('cli.read.shipped-missing', { file: folder, reason: reasonOf(error) });
+  }
+}
