@@ -1,5 +1,6 @@
 /** The context of the report, for what field work takes from it. */
 import type { ReportContext } from '../report/context.js';
+import { outline } from '../report/outline.js';
 import { rankAssumptions } from '../report/rank-assumptions.js';
 import type { FieldContext } from './field-context.js';
 
@@ -16,6 +17,7 @@ export function reportContextOf({ review, write }: FieldContext, version = ''): 
     findings: review.findings,
     verdict: review.verdict,
     reader: 'commissioning',
+    printed: new Set(outline.commissioning),
     version,
     write,
     assumptions: rankAssumptions(review.installation.assumptions, review.findings),

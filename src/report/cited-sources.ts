@@ -5,6 +5,7 @@ import { type Citation, type Source, type SourceId, sources } from '../sources/i
 import { cardCitations } from './card-citations.js';
 
 export interface CitedSource {
+  readonly id: SourceId;
   readonly title: string;
   readonly edition: string;
   readonly kind: string;
@@ -44,6 +45,7 @@ export function citedSources(
     .map(([id, used]) => {
       const source: Source = sources[id];
       return {
+        id,
         title: source.title,
         edition: source.edition,
         kind: source.kind,

@@ -75,11 +75,13 @@ export function composeReview(review: ReviewSubject, options: ReviewOptions): Co
     });
   }
   if (Object.keys(review.response.conditions).length === 0) throw new EngineError('report.no-condition');
+  const order = options.firm?.outline ?? outline[options.reader];
   const context: ReportContext = {
     subject: review,
     findings: review.findings,
     verdict: review.verdict,
     reader: options.reader,
+    printed: new Set(order),
     version: options.version,
     write: createWriter(options.units),
     assumptions: rankAssumptions(installation.assumptions, review.findings),
@@ -89,7 +91,6 @@ export function composeReview(review: ReviewSubject, options: ReviewOptions): Co
   const title = `Review of pump ${installation.pump.mark}, ${project}`;
   const revision = revisions.at(-1)?.mark;
   const letterhead = installation.review.letterhead ?? options.firm?.letterhead;
-  const order = options.firm?.outline ?? outline[options.reader];
   return {
     view: {
       title,

@@ -27,23 +27,15 @@ export function everyCondition(response: Response): readonly ConditionResponse[]
   ];
 }
 
-/** Conditions that fit beside each other in a table of a page's width. */
-const MOST_COLUMNS = 6;
-
 /**
- * Cuts conditions into groups that fit the width of a page: those of service first, then the others, as even as can be.
+ * Cuts a list into groups no longer than they may be, as even as can be.
  *
- * @param conditions - in printing order
+ * @param list - in printing order
+ * @param most - longest group
  * @returns groups in the same order, none of them empty
  */
-export function columnGroups<Condition extends { readonly name: string }>(
-  conditions: readonly Condition[],
-): readonly (readonly Condition[])[] {
-  const inService = (condition: Condition): boolean => ORDER.includes(condition.name);
-  const service = conditions.filter(inService);
-  const others = conditions.filter((condition) => !inService(condition));
-  const tables = Math.ceil(others.length / MOST_COLUMNS);
-  const each = Math.ceil(others.length / Math.max(1, tables));
-  const cut = Array.from({ length: tables }, (_, index) => others.slice(index * each, (index + 1) * each));
-  return [service, ...cut].filter((group) => group.length > 0);
+export function evenGroups<Entry>(list: readonly Entry[], most: number): readonly (readonly Entry[])[] {
+  const groups = Math.ceil(list.length / most);
+  const each = Math.ceil(list.length / Math.max(1, groups));
+  return Array.from({ length: groups }, (_, index) => list.slice(index * each, (index + 1) * each));
 }

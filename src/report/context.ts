@@ -14,6 +14,8 @@ export interface ReportContext {
   readonly findings: readonly Finding[];
   readonly verdict: Verdict;
   readonly reader: Reader;
+  /** Ids of the sections this reader gets: a link to another section would lead nowhere. */
+  readonly printed: ReadonlySet<string>;
   /** Version of the program, printed on page one. */
   readonly version: string;
   readonly write: Writer;

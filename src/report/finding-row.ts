@@ -5,7 +5,6 @@ import type { Sentence } from '../issues/sentences/sentence.js';
 import { citationText } from '../sources/index.js';
 import type { Dimension } from '../units/index.js';
 import type { ReportContext, View } from './context.js';
-import { placeId } from './place-id.js';
 import type { Writer } from './writer.js';
 
 /** Checks whose pascals are a pressure in a pipe rather than a stress in metal. */
@@ -79,10 +78,12 @@ export function findingRow(finding: Finding, context: ReportContext) {
     hasRatio: finding.ratio !== undefined,
     hasNumbers: finding.demand !== undefined && finding.limit !== undefined,
     basis: citationText(finding.basis),
+    number: findingNumber(finding, context),
+    anchor: findingAnchor(finding, context),
     what: startSentence(sentence?.message),
     todo: sentence?.wanted ?? '',
     hint: startSentence(sentence?.hint),
-    section: checkAnchor(finding, context),
+    section: placeOf(finding, context),
   } satisfies View;
 }
 
@@ -96,10 +97,41 @@ function startSentence(words: string | undefined): string {
   return words === undefined ? '' : words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-/** Where a finding's check is printed, or the findings as a whole where the reader's review leaves it out. */
-function checkAnchor(finding: Finding, context: ReportContext): string {
-  if (isToldApart(finding, context)) return 'practice';
-  return context.reader === 'engineer' ? `check-${placeId(finding.check)}` : 'findings';
+/** Number of a finding: its place among all of the review, so that it is the same for every reader. */
+function findingNumber(finding: Finding, context: ReportContext): string {
+  return String(context.findings.indexOf(finding) + 1);
+}
+
+/**
+ * Id of the row a finding is printed in.
+ *
+ * @param finding - finding
+ * @param context - all findings
+ * @returns id for links
+ */
+export function findingAnchor(finding: Finding, context: ReportContext): string {
+  return `finding-${findingNumber(finding, context)}`;
+}
+
+/** Where a finding is printed: its row, or the section as a whole where the reader's review has no row of it. */
+function placeOf(finding: Finding, context: ReportContext): string {
+  const isPracticeRow = isToldApart(finding, context);
+  const full = context.reader === 'engineer';
+  const hasRow = isPracticeRow
+    ? finding.check !== SCOPE && (full || isOpen(finding))
+    : full
+      ? finding.verdict !== 'does-not-apply'
+      : isWorthReading(finding);
+  if (hasRow) return findingAnchor(finding, context);
+  return isPracticeRow ? 'practice' : 'findings';
+}
+
+/** The check that says what the review is meant for: printed apart, without a row. */
+export const SCOPE = 'within-scope';
+
+/** Whether something is to be done about a finding. */
+export function isOpen({ verdict }: Finding): boolean {
+  return verdict === 'exceeds' || verdict === 'cannot-tell';
 }
 
 /** Demand or limit with its unit; a number without one stands alone. A limit is a given number, a demand an estimate. */

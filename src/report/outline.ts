@@ -16,8 +16,12 @@ import { firstStart } from './sections/first-start.js';
 import { fitUp } from './sections/fit-up.js';
 import { flanges } from './sections/flanges.js';
 import { frequencies } from './sections/frequencies.js';
+import { geometry } from './sections/geometry.js';
+import { handCheck } from './sections/hand-check.js';
+import { hangers } from './sections/hangers.js';
 import { inputs } from './sections/inputs.js';
 import { lockout } from './sections/lockout.js';
+import { matrix } from './sections/matrix.js';
 import { movements } from './sections/movements.js';
 import { nozzleLoads } from './sections/nozzle-loads.js';
 import { picture } from './sections/picture.js';
@@ -39,7 +43,9 @@ import { weights } from './sections/weights.js';
 /** Every section, by the id its template and its bookmark carry. */
 export const sections = {
   summary,
+  matrix,
   picture,
+  hangers,
   'support-loads': supportLoads,
   weights,
   'nozzle-loads': nozzleLoads,
@@ -63,8 +69,10 @@ export const sections = {
   'first-start': firstStart,
   readings,
   inputs,
+  geometry,
   conditions,
   assumptions,
+  'hand-check': handCheck,
   calculations,
   deviations,
   cautions,
@@ -79,7 +87,7 @@ export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
   contractor: [
     'summary',
     'picture',
-    'support-loads',
+    'hangers',
     'findings',
     'setting',
     'slack',
@@ -96,36 +104,36 @@ export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
   ],
   engineer: [
     'summary',
+    'matrix',
+    'conditions',
     'picture',
-    'support-loads',
+    'inputs',
+    'geometry',
+    'assumptions',
     'weights',
+    'support-loads',
     'nozzle-loads',
+    'movements',
     'stress',
-    'upsets',
     'flanges',
     'connectors',
-    'findings',
-    'movements',
+    'upsets',
     'setting',
     'slack',
     'fit-up',
     'pump-out',
-    'access',
-    'duty',
     'start-up',
     'frequencies',
+    'duty',
     'practice',
-    'lockout',
-    'seal-change',
-    'first-start',
-    'inputs',
-    'conditions',
-    'assumptions',
-    'calculations',
+    'access',
+    'findings',
     'deviations',
+    'hand-check',
+    'calculations',
     'cautions',
-    'sources',
     'signature',
+    'sources',
   ],
   commissioning: [
     'summary',

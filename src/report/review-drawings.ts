@@ -16,7 +16,10 @@ import { speedBands } from './sections/frequencies.js';
 import { drawnMovement } from './sections/picture.js';
 
 /** Width of a page's frame, and heights that leave room for two pictures on a page [1/72 in]. */
-const WIDTH = 498;
+const WIDTH = 499;
+/** Width of the narrower side of a picture beside its tables, and of one of two pictures beside each other [1/72 in]. */
+const LIFT_WIDTH = 232;
+const HALF_WIDTH = 241;
 const ISOMETRIC_HEIGHT = 330;
 const MOVEMENT_HEIGHT = 260;
 const ELEVATION_HEIGHT = 300;
@@ -42,7 +45,7 @@ export function reviewDrawings(context: ReportContext): Readonly<Record<string, 
       movementDrawing({ ...request, height: MOVEMENT_HEIGHT, condition: drawnMovement(response) }),
     elevation: () => elevationDrawing({ ...request, height: ELEVATION_HEIGHT }),
     plan: () => planDrawing({ ...request, height: PLAN_HEIGHT }),
-    lift: () => liftDrawing({ ...request, height: LIFT_HEIGHT }),
+    lift: () => liftDrawing({ ...request, width: LIFT_WIDTH, height: LIFT_HEIGHT }),
     ratios: () => ratioBars(request),
     'speed-map': () => speedMapOf(context),
     'vibration-1': () => vibration(context, 0),
@@ -64,7 +67,7 @@ function vibration(context: ReportContext, index: 0 | 1): Drawing {
     words: shown === undefined ? 'nothing moves' : modeWords(shown, subject),
     name: `vibration-${index + 1}`,
     units: write.system,
-    width: WIDTH,
+    width: HALF_WIDTH,
     height: VIBRATION_HEIGHT,
   });
 }

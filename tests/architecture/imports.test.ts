@@ -81,7 +81,7 @@ const mayImport: Readonly<Record<string, Row>> = {
       'report',
       'render',
     ],
-    packages: ['pdf-lib', 'yaml', 'csv-parse'],
+    packages: ['fflate', 'yaml', 'csv-parse'],
   },
   door: {
     folders: [

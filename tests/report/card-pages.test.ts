@@ -4,11 +4,12 @@ import { PDFDocument } from 'pdf-lib';
 import { expect, test } from 'vitest';
 import { readInstallation } from '../../src/input/index.js';
 import { fillTemplate, renderPdf } from '../../src/render/index.js';
-import { composeReview, type ReviewSubject } from '../../src/report/compose-review.js';
+import type { ReviewSubject } from '../../src/report/compose-review.js';
 import { review } from '../../src/review.js';
 import { changed, fileText } from '../input/sample-text.js';
 import { options } from '../render/specimen.js';
 import { reviewed, reviewedInstallation, reviewedWithConnectors } from './fixture.js';
+import { sectionView } from './section-view.js';
 
 const cards = ['lockout', 'seal-change', 'first-start'] as const;
 
@@ -16,10 +17,12 @@ const templateOf = (id: string) =>
   readFileSync(fileURLToPath(new URL(`../../templates/sections/${id}.hbs`, import.meta.url)), 'utf8');
 
 /** Pages that one card takes alone, on one size of paper. */
-async function pagesOf(whole: ReviewSubject, id: string, units: 'us' | 'si'): Promise<number> {
-  const { view } = composeReview(whole, { reader: 'engineer', units, version: '0.0.0' });
-  const slots = view.sections as readonly Readonly<Record<string, unknown>>[];
-  const card = slots.find((one) => one[id] !== false)?.[id] as Parameters<typeof fillTemplate>[1];
+async function pagesOf(
+  whole: ReviewSubject,
+  id: (typeof cards)[number],
+  units: 'us' | 'si',
+): Promise<number> {
+  const card = sectionView(whole, id, units) as Parameters<typeof fillTemplate>[1];
   const section = fillTemplate(templateOf(id), card, { name: id, partials: {} });
   const markup = `<review title="Card" language="en">${section}</review>`;
   const pdf = await renderPdf(markup, { ...options, drawings: {}, page: units === 'us' ? 'letter' : 'a4' });

@@ -109,7 +109,7 @@ test('the weight table adds up to the weight that is solved', () => {
 });
 
 test('a support on a level run agrees with its tributary length as far as that goes', () => {
-  const { handChecks } = section(composeReview(whole, options), 'weights') as {
+  const { handChecks } = section(composeReview(whole, options), 'hand-check') as {
     handChecks: readonly { mark: string }[];
   };
   expect(handChecks.map((check) => check.mark)).toEqual(['H3', 'H4']);
@@ -188,20 +188,45 @@ test('a space that is short says by how much in both units, and the smallest mov
   expect(access.hasLiftPicture).toBe(true);
 });
 
-test('more conditions than fit a page are printed in several tables, each of them once', () => {
-  const { filled, hot } = whole.response.conditions;
-  if (filled === undefined || hot === undefined) throw new Error('the fixture lacks a condition');
-  const slack = ['slack-H1', 'slack-H2', 'slack-H3', 'slack-H4', 'slack-H5', 'slack-H6', 'slack-H7'];
-  const more = Object.fromEntries(slack.map((name) => [name, { ...filled, name }]));
-  const many = { ...whole, response: { ...whole.response, conditions: { ...more, filled, hot } } };
-  const { tables } = section(composeReview(many, options), 'support-loads') as {
-    tables: readonly { conditions: readonly string[] }[];
+test('more supports than fit a page are printed in several tables, each of them once', () => {
+  const [first] = whole.layout.supports;
+  if (first === undefined) throw new Error('the fixture lacks a support');
+  const more = Array.from({ length: 14 }, (_, i) => ({ ...first, mark: `X${i}`, kind: 'hanger' as const }));
+  const { tables } = section(
+    composeReview({ ...whole, layout: { ...whole.layout, supports: more } }, options),
+    'support-loads',
+  ) as { tables: readonly { marks: readonly string[]; isLast: boolean; rows: readonly unknown[] }[] };
+  expect(tables.flatMap((table) => table.marks)).toEqual(more.map(({ mark }) => mark));
+  expect(tables.map((table) => table.marks.length)).toEqual([7, 7]);
+  expect(tables.map((table) => table.isLast)).toEqual([false, true]);
+  expect(tables.every((table) => table.rows.length === Object.keys(whole.response.conditions).length)).toBe(
+    true,
+  );
+});
+
+test.each(['us', 'si'] as const)('the hand check adds up to nothing in %s units', (units) => {
+  const view = section(composeReview(whole, { ...options, units }), 'hand-check') as {
+    sums: readonly string[];
+    turns: readonly string[];
+    pumpSum: string;
+    supports: readonly { name: string; cells: readonly string[] }[];
   };
-  expect(tables.map((table) => table.conditions)).toEqual([
-    ['filled', 'hot'],
-    ['slack-H1', 'slack-H2', 'slack-H3', 'slack-H4'],
-    ['slack-H5', 'slack-H6', 'slack-H7'],
-  ]);
+  const numberOf = (text: string): number => Number(text.replace('−', '-').replace(/[^-0-9.]/g, ''));
+  const largest = Math.max(...view.supports.flatMap(({ cells }) => cells.slice(3, 6).map(numberOf)));
+  for (const sum of [...view.sums, view.pumpSum])
+    expect(Math.abs(numberOf(sum))).toBeLessThanOrEqual(1e-4 * largest);
+  const turning = Math.max(
+    ...view.supports.flatMap(({ cells }) => cells.slice(8).map((cell) => Math.abs(numberOf(cell)))),
+  );
+  for (const sum of view.turns) expect(Math.abs(numberOf(sum))).toBeLessThanOrEqual(1e-3 * turning);
+  expect(view.supports.map(({ name }) => name)).toEqual(whole.layout.supports.map(({ mark }) => mark));
+});
+
+test('the hand check would show a support that is left out', () => {
+  const [, ...others] = whole.layout.supports;
+  const lame = { ...whole, layout: { ...whole.layout, supports: others } };
+  const { sums } = section(composeReview(lame, options), 'hand-check') as { sums: readonly string[] };
+  expect(sums[2]).not.toBe('0');
 });
 
 test('the load a rod is compared with is the one the check of rods found', () => {

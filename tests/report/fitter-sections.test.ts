@@ -130,10 +130,10 @@ describe('the table of slack hangers', () => {
 
 test('the envelope holds no load less than any condition but those of slack hangers has', () => {
   interface LoadsView {
-    readonly envelope: readonly { readonly mark: string; readonly mostCondition: string }[];
+    readonly schedule: readonly { readonly mark: string; readonly mostCondition: string }[];
   }
-  const { envelope } = viewOf<LoadsView>(composed('engineer', 'si'), 'support-loads');
-  for (const { mark, mostCondition } of envelope) {
+  const { schedule } = viewOf<LoadsView>(composed('engineer', 'si'), 'support-loads');
+  for (const { mark, mostCondition } of schedule) {
     const load = (name: string) => -(whole.response.conditions[name]?.supports[mark]?.load.force[2] ?? 0);
     const others = Object.keys(whole.response.conditions).filter((name) => !name.startsWith('slack-'));
     expect(load(mostCondition)).toBeCloseTo(Math.max(...others.map(load)), 6);

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { frameOf } from '../../src/render/layout/style-sheet.js';
 import { composeReview } from '../../src/report/compose-review.js';
 import { reviewed } from './fixture.js';
 
@@ -18,7 +19,7 @@ test('a drawing is made once, however often it is looked at', () => {
 
 test('a drawing fits the frame of a page', () => {
   for (const drawing of Object.values(drawings)) {
-    expect(drawing.width).toBeLessThanOrEqual(498);
+    expect(drawing.width).toBeLessThanOrEqual(frameOf('a4').width);
     expect(drawing.height).toBeLessThanOrEqual(640);
   }
 });

@@ -1,6 +1,7 @@
 import { checksSentences } from './checks.js';
 import { cliSentences } from './cli.js';
 import { drawingSentences } from './drawing.js';
+import { fieldworkFormSentences } from './fieldwork-form.js';
 import { geometrySentences } from './geometry.js';
 import { inputSentences } from './input.js';
 import { mechanicsSentences } from './mechanics.js';
@@ -23,5 +24,6 @@ export const sentences: Sentences = {
   ...drawingSentences,
   ...renderSentences,
   ...reportSentences,
+  ...fieldworkFormSentences,
   ...cliSentences,
 };

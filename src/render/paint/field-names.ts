@@ -1,5 +1,5 @@
 /** The tree of field names: `a.b.c` is the field `c` under `b` under `a`, as ISO 32000-1, 12.7.3.2 has it. */
-import { type PDFContext, type PDFDict, PDFHexString, PDFName, type PDFRef } from 'pdf-lib';
+import { type PDFContext, type PDFDict, PDFName, type PDFRef, PDFString } from 'pdf-lib';
 
 /** A field and the object it is. */
 export interface NamedField {
@@ -45,7 +45,7 @@ function writeLevel(
 ): readonly PDFRef[] {
   return [...level].map(([word, node]) => {
     const dict = 'dict' in node ? node.dict : context.obj({});
-    dict.set(PDFName.of('T'), PDFHexString.fromText(word));
+    dict.set(PDFName.of('T'), PDFString.of(word));
     if (parent) dict.set(PDFName.of('Parent'), parent);
     if (!('dict' in node)) {
       dict.set(PDFName.of('Kids'), context.obj([...writeLevel(context, node.children, node.ref)]));

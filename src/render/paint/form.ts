@@ -3,7 +3,15 @@
  * what is typed in. No field has a script: the wanted pattern stands in the tip, and what is typed is judged when it
  * is read.
  */
-import { type PDFCatalog, type PDFContext, type PDFDict, PDFHexString, PDFName, type PDFRef } from 'pdf-lib';
+import {
+  type PDFCatalog,
+  type PDFContext,
+  type PDFDict,
+  PDFHexString,
+  PDFName,
+  type PDFRef,
+  PDFString,
+} from 'pdf-lib';
 import { choiceState, type FormField, MOST_SIGNS, SIGNS_OF_LINE, TICKED } from '../form/field.js';
 import { dotAppearance, emptyAppearance, tickAppearance } from './appearance.js';
 import { num } from './canvas.js';
@@ -117,7 +125,7 @@ export function openForm(context: PDFContext): Form {
         P: firstPage,
         FT: 'Tx',
         Ff: READ_ONLY,
-        DA: PDFHexString.fromText(FITTED),
+        DA: PDFString.of(FITTED),
         V: PDFHexString.fromText(value),
       });
       return { name, ref: context.register(dict), dict };
@@ -126,7 +134,7 @@ export function openForm(context: PDFContext): Form {
     const roots = namedFields(context, [...fields, ...hidden]);
     const form = context.obj({
       Fields: [...roots],
-      DA: PDFHexString.fromText(FITTED),
+      DA: PDFString.of(FITTED),
       DR: { Font: { Helv: helvetica(context), ZaDb: dingbats(context) } },
     });
     catalog.set(PDFName.of('AcroForm'), context.register(form));
@@ -137,6 +145,8 @@ export function openForm(context: PDFContext): Form {
 
 function described(context: PDFContext, dict: PDFDict, field: FormField): PDFDict {
   dict.set(PDFName.of('TU'), PDFHexString.fromText(field.tip));
+  // The whole name once more: programs that put files together lose the groups above a field.
+  dict.set(PDFName.of('TM'), PDFString.of(field.name));
   if (field.kind === 'number' || field.kind === 'date') dict.set(PDFName.of('Ff'), context.obj(NO_SPELLING));
   return dict;
 }
@@ -149,8 +159,8 @@ function writeText(
   height: number,
 ): void {
   const isLong = field.lines > 1;
-  widget.set(PDFName.of('DA'), PDFHexString.fromText(isLong ? WRITTEN : FITTED));
-  widget.set(PDFName.of('V'), PDFHexString.fromText(''));
+  widget.set(PDFName.of('DA'), PDFString.of(isLong ? WRITTEN : FITTED));
+  widget.set(PDFName.of('V'), PDFString.of(''));
   widget.set(PDFName.of('AP'), context.obj({ N: emptyAppearance(context, width, height) }));
   if (field.kind === 'choice') {
     widget.set(PDFName.of('FT'), PDFName.of('Ch'));
@@ -182,8 +192,8 @@ function writeStates(
   const states = context.obj({ Off: emptyAppearance(context, width, height) });
   states.set(PDFName.of(state), pressed(context, width, height));
   widget.set(PDFName.of('AP'), context.obj({ N: states }));
-  widget.set(PDFName.of('MK'), context.obj({ CA: PDFHexString.fromText(sign) }));
-  widget.set(PDFName.of('DA'), PDFHexString.fromText(`/ZaDb 0 Tf ${TYPED_INK}`));
+  widget.set(PDFName.of('MK'), context.obj({ CA: PDFString.of(sign) }));
+  widget.set(PDFName.of('DA'), PDFString.of(`/ZaDb 0 Tf ${TYPED_INK}`));
 }
 
 const hundredths = (value: number): number => Number(num(value));

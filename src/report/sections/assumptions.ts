@@ -1,5 +1,5 @@
-import { citationText } from '../../sources/index.js';
 import type { ReportContext, View } from '../context.js';
+import { shortCitation } from '../source-marks.js';
 
 /** Checks named beside an assumption; the rest are counted. */
 const LISTED = 3;
@@ -18,7 +18,7 @@ export function assumptions(context: ReportContext) {
       what: assumption.what,
       value: assumption.value,
       path: assumption.path,
-      source: citationText(assumption.citation),
+      source: shortCitation(assumption.citation, context),
       effect: assumption.effect,
       bearsOn: bearsOn.slice(0, LISTED).join('; '),
       more: String(bearsOn.length - LISTED),

@@ -23,6 +23,7 @@ export function cautions(context: ReportContext) {
   return {
     hasFurther: further.length > 0,
     further,
+    hasCard: context.printed.has('lockout'),
     isHot: hot >= SCALDS,
     hotTemperature: glued(write.quantity(hot, 'temperature')),
     voltage: glued(write.quantity(pump.motor.voltage?.value, 'voltage')),

@@ -13,6 +13,7 @@ export function deviations(context: ReportContext) {
     pump: context.subject.installation.pump.mark,
     comments: open.map((finding, index) => ({
       ...findingRow(finding, context),
+      finding: findingRow(finding, context).number,
       number: String(index + 1),
     })),
     hasComments: open.length > 0,

@@ -1,7 +1,9 @@
 import type { Finding } from '../../checks/finding.js';
-import { citationText } from '../../sources/index.js';
 import type { ReportContext, View } from '../context.js';
 import { findingRow, isToldApart, isWorthReading, worstFirst } from '../finding-row.js';
+import { placeId } from '../place-id.js';
+import { shortCitations } from '../source-marks.js';
+import { workedMark } from '../worked-mark.js';
 
 /**
  * For the engineer every finding, by check in the order the checks ran; for others what has to be acted on.
@@ -36,21 +38,33 @@ export function findings(context: ReportContext) {
 
 function group(found: readonly Finding[], context: ReportContext) {
   const first = found[0];
-  const rows = found.map((finding) => findingRow(finding, context));
+  const rows = found.map((finding) => ({ ...findingRow(finding, context), ...workedMark(finding, context) }));
   const judged = rows.filter((row) => row.verdict !== 'does-not-apply');
   const silent = rows.filter((row) => row.verdict === 'does-not-apply' && row.what === '');
-  const bases = [...new Set(found.map((finding) => citationText(finding.basis)))];
+  const remarks = remarksOf(rows);
+  // What is said of one place stands below its row; what is said of several, or of none, at the end of the group.
+  const own = (row: (typeof rows)[number]) =>
+    remarks.find((remark) => remark.isOfOne && remark.what === row.what && row.what !== '');
   return {
     title: first?.title ?? '',
-    section: rows[0]?.section ?? '',
-    rows: judged,
-    hasRows: judged.length > 0,
+    anchor: `check-${placeId(first?.check ?? '')}`,
+    rows: judged.map((row) => {
+      const remark = own(row);
+      return {
+        ...row,
+        hasRemark: remark !== undefined,
+        remark: remark?.what ?? '',
+        remedy: remark?.todo ?? '',
+      };
+    }),
     notApplying: silent.map((row) => row.at).join(', '),
     hasNotApplying: silent.length > 0,
     comparison: found.every((finding) => finding.comparison),
-    bases,
-    remarks: remarksOf(rows),
-    hasRemarks: rows.some((row) => row.what !== ''),
+    bases: shortCitations(
+      found.map((finding) => finding.basis),
+      context,
+    ),
+    remarks: remarks.filter((remark) => !judged.some((row) => own(row) === remark)),
   };
 }
 
@@ -64,6 +78,7 @@ function remarksOf(rows: readonly ReturnType<typeof findingRow>[]) {
       todo: about[0]?.todo ?? '',
       at: about.map((row) => row.at).join(', '),
       doesNotApply: about.every((row) => row.verdict === 'does-not-apply'),
+      isOfOne: about.length === 1,
     };
   });
 }

@@ -24,11 +24,25 @@ export function flanges(context: ReportContext) {
         joint.sides.some((side) => side.face === 'flat'),
     };
   });
+  const checks = [...new Set(joints.flatMap((joint) => joint.findings.map(({ title }) => title)))];
   return {
-    joints,
+    joints: joints.map((joint) => ({
+      ...joint,
+      results: checks.map((check) => ({
+        found: joint.findings
+          .filter(({ title }) => title === check)
+          .map(({ number, section, ratio, hasRatio, verdict }) => ({
+            number,
+            section,
+            ratio,
+            hasRatio,
+            verdict,
+          })),
+      })),
+    })),
     hasJoints: joints.length > 0,
-    rows: joints.flatMap((joint) => joint.findings.map((finding) => ({ ...finding, joint: joint.name }))),
-    hasRows: joints.some((joint) => joint.hasFindings),
+    checks,
+    hasChecks: checks.length > 0,
     hasMismatch: joints.some((joint) => joint.faceMismatch),
   } satisfies View;
 }

@@ -4,16 +4,15 @@ import type { ReportContext, View } from '../context.js';
 import { motionInputs } from '../motion-inputs.js';
 import { originMark, sourcedMark, textMark } from '../origin-mark.js';
 import { practiceInputs } from '../practice-inputs.js';
-import { walkRows } from '../walk-rows.js';
 
 /**
- * Register of every value used: value, unit and where it comes from; the walk of each line; coordinates.
+ * Register of every value used: value, unit and where it comes from.
  *
- * @param context - installation, layout and writer
+ * @param context - installation and writer
  * @returns entries by name, and table rows
  */
 export function inputs(context: ReportContext) {
-  const { installation, layout } = context.subject;
+  const { installation } = context.subject;
   const { write } = context;
   const { service, pump, limits } = installation;
   const from = (sourced: Sourced | undefined, dimension: Dimension, options = {}) => ({
@@ -89,21 +88,7 @@ export function inputs(context: ReportContext) {
     materials: materialRows(context),
     strainFrom: write.quantity(STRAIN_FROM, 'temperature'),
     practice: practiceInputs(context),
-    walks: walkRows(context),
     lengthUnit: write.unit('length'),
-    points: Object.entries(layout.frame.points).map(([name, at]) => ({
-      name,
-      east: write.number(at[0], 'length', { decimals: context.write.system === 'us' ? 2 : 0 }),
-      north: write.number(at[1], 'length', { decimals: context.write.system === 'us' ? 2 : 0 }),
-      up: write.number(at[2], 'length', { decimals: context.write.system === 'us' ? 2 : 0 }),
-    })),
-    objects: installation.room.objects.map((object) => ({
-      name: object.name,
-      kind: object.kind,
-      low: write.vector(object.low, 'length'),
-      high: write.vector(object.high, 'length'),
-    })),
-    hasObjects: installation.room.objects.length > 0,
   } satisfies View;
 }
 

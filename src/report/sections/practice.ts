@@ -1,9 +1,9 @@
 import type { Finding } from '../../checks/finding.js';
 import { practiceChecks } from '../../checks/index.js';
 import { checkValveDistances, suctionRun } from '../../checks/pipe-diameters.js';
-import { citationText } from '../../sources/index.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow } from '../finding-row.js';
+import { findingRow, isOpen, SCOPE } from '../finding-row.js';
+import { shortCitations } from '../source-marks.js';
 
 /**
  * Installation practice: for the engineer every question that was asked, for others what exceeds or cannot be told;
@@ -26,24 +26,18 @@ export function practice(context: ReportContext) {
     hasRows: rows.length > 0,
     scope: scope.map((finding) => findingRow(finding, context)),
     hasScope: scope.length > 0,
-    bases: full ? basesOf(context) : [],
   } satisfies View;
 }
 
-/** The check that says what the review is meant for. */
-const SCOPE = 'within-scope';
-
-function isOpen({ verdict }: Finding): boolean {
-  return verdict === 'exceeds' || verdict === 'cannot-tell';
-}
-
 function practiceRow(finding: Finding, context: ReportContext) {
+  const basis = practiceChecks.find(({ id }) => id === finding.check)?.basis ?? [];
   const row = findingRow(finding, context);
   return {
     ...row,
     found: foundText(finding, context),
     isMarked: row.exceeds && !row.comparison,
     hasTodo: row.todo !== '' && isOpen(finding),
+    bases: shortCitations([finding.basis, ...basis], context),
   };
 }
 
@@ -62,11 +56,4 @@ function diameterOf({ check, at }: Finding, { subject }: ReportContext): number 
   if (check === 'straight-run') return suctionRun(subject)?.diameter;
   if (check !== 'check-valve-distance') return undefined;
   return checkValveDistances(subject).find(({ name }) => name === at)?.diameter;
-}
-
-function basesOf({ findings }: ReportContext): readonly View[] {
-  return practiceChecks.map(({ id, title, basis }) => {
-    const found = findings.filter(({ check }) => check === id).map((finding) => citationText(finding.basis));
-    return { title, basis: [...new Set([...found, ...basis.map(citationText)])].join('; ') };
-  });
 }

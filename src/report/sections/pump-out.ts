@@ -35,6 +35,7 @@ export function pumpOut(context: ReportContext) {
     weight: context.write.quantity(pump.casing.mass.value + pump.motor.mass.value, 'mass'),
     flanges: flanges.map((flange) => flangeRows(flange, hasPinned, context)),
     hasFlanges: flanges.length > 0,
+    hasSprung: flanges.some(({ spring }) => spring !== undefined),
     hasPinned,
     props,
     hasProps: props.length > 0,

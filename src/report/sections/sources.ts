@@ -1,5 +1,5 @@
-import { citedSources } from '../cited-sources.js';
 import type { ReportContext, View } from '../context.js';
+import { numberedSources, sourceAnchor } from '../source-marks.js';
 
 /**
  * Every publication cited in the review, with the clauses used and how sure their reading is.
@@ -8,14 +8,24 @@ import type { ReportContext, View } from '../context.js';
  * @returns one row per publication
  */
 export function sources(context: ReportContext) {
-  const cited = citedSources(context.subject.installation, context.findings, context.subject.layout);
   return {
-    rows: cited.map((source) => ({
+    rows: numberedSources(context).map((source, index) => ({
+      mark: String(index + 1),
+      anchor: sourceAnchor(source.id),
       title: source.title,
       edition: source.edition,
       kind: source.kind,
-      clauses: source.clauses.map((clause) => ({ ...clause })),
+      readings: readingsOf(source.clauses),
       hasClauses: source.clauses.length > 0,
     })),
   } satisfies View;
+}
+
+/** Clauses read with the same sureness, together. */
+function readingsOf(clauses: readonly { readonly clause: string; readonly confidence: string }[]) {
+  const sure = [...new Set(clauses.map(({ confidence }) => confidence))];
+  return sure.map((confidence) => ({
+    confidence,
+    clauses: clauses.filter((one) => one.confidence === confidence).map(({ clause }) => clause),
+  }));
 }

@@ -2,6 +2,7 @@ import type { Finding } from '../../checks/finding.js';
 import type { ReportContext, View } from '../context.js';
 import { findingRow } from '../finding-row.js';
 import { occasionalRows, pipeRows } from '../pipe-stress-rows.js';
+import { workedMark } from '../worked-mark.js';
 
 /** Checks whose findings are stress in the pipe. */
 const STRESS = /sustained|displacement|occasional|hoop|test-stress/;
@@ -65,13 +66,15 @@ export function stress(context: ReportContext) {
 }
 
 /** How many places of one check are printed; all of them stand under the findings. */
-const PLACES = 12;
+const PLACES = 4;
 
 function worstPlaces(found: readonly Finding[], context: ReportContext) {
   const sorted = [...found].sort((a, b) => (b.ratio ?? b.demand ?? 0) - (a.ratio ?? a.demand ?? 0));
   return {
     title: found[0]?.title ?? '',
-    rows: sorted.slice(0, PLACES).map((finding) => findingRow(finding, context)),
+    rows: sorted
+      .slice(0, PLACES)
+      .map((finding) => ({ ...findingRow(finding, context), ...workedMark(finding, context) })),
     more: String(Math.max(0, found.length - PLACES)),
     hasMore: found.length > PLACES,
   };

@@ -1,11 +1,13 @@
 import type { ConditionResponse } from '../../mechanics/response.js';
 import type { PlacedSupport } from '../../model/layout.js';
-import { columnGroups, everyCondition, orderedConditions } from '../condition-order.js';
+import { evenGroups, everyCondition, orderedConditions } from '../condition-order.js';
 import type { ReportContext, View } from '../context.js';
 import { sourcedMark } from '../origin-mark.js';
 import { supportEnvelope } from '../support-envelope.js';
 import { carriesWeight, rodText, supportWord } from '../support-word.js';
 
+/** Supports that fit beside each other, with the balance, in a table of a page's width. */
+const MOST_SUPPORTS = 9;
 /** Loads below this share of the weight are noise of the arithmetic and are not a sideways load worth a row [-]. */
 const NOISE = 1e-4;
 
@@ -18,30 +20,39 @@ const NOISE = 1e-4;
 export function supportLoads(context: ReportContext) {
   const { layout, response } = context.subject;
   const conditions = everyCondition(response);
-  // What is judged is service and test; what if something is missing is only told.
   const service = orderedConditions(response);
   const supports = layout.supports;
   const carrying = supports.filter(carriesWeight);
   const all = carrying.flatMap((support) => conditions.map((condition) => down(condition, support)));
   const load = context.write.scaled('force', all);
+  const groups = evenGroups(carrying, MOST_SUPPORTS);
+  const extremes = new Map(supportEnvelope(context).map((row) => [row.mark, row]));
+  const balance = balanceRows(supports, conditions, context);
   const lifted = carrying.some((support) => conditions.some((condition) => isLifted(condition, support)));
   return {
-    full: context.reader === 'engineer',
     unit: context.write.unit('force'),
     lengthUnit: context.write.unit('length'),
-    tables: columnGroups(conditions).map((group) => ({
-      conditions: group.map((condition) => condition.name),
-      isService: group.every((condition) => service.includes(condition)),
-      supports: carrying.map((support) => ({
-        mark: support.mark,
-        kind: supportWord(support),
-        distance: distanceText(support, context),
-        rods: rodText(support),
-        loads: group.map((condition) => load(down(condition, support))),
-        lifted: group.some((condition) => isLifted(condition, support)),
+    schedule: carrying.map((support) => ({
+      mark: support.mark,
+      kind: supportWord(support),
+      distance: distanceText(support, context),
+      rods: rodText(support),
+      ...extremes.get(support.mark),
+    })),
+    tables: groups.map((group, i) => ({
+      marks: group.map((support) => support.mark),
+      isLast: i === groups.length - 1,
+      rows: conditions.map((condition, k) => ({
+        condition: condition.name,
+        // What is judged is service and test; what if something is missing is only told.
+        startsUpsets: condition === conditions[service.length],
+        loads: group.map((support) => ({
+          load: load(down(condition, support)),
+          lifted: isLifted(condition, support),
+        })),
+        ...balance[k],
       })),
     })),
-    envelope: supportEnvelope(context),
     hasLifted: lifted,
     rods: carrying
       .filter((support) => support.part?.rods !== undefined)
@@ -54,7 +65,7 @@ export function supportLoads(context: ReportContext) {
       .filter((support) => support.part?.spring !== undefined)
       .map((support) => springRow(support, service, context)),
     hasSprings: carrying.some((support) => support.part?.spring !== undefined),
-    balance: balanceRows(supports, conditions, context),
+    balance,
   } satisfies View;
 }
 

@@ -1,10 +1,9 @@
 import type { WeightRow } from '../../model/layout.js';
 import type { ReportContext, View } from '../context.js';
 import { originMark } from '../origin-mark.js';
-import { tributaryLoads } from '../tributary-loads.js';
 
 /**
- * Weight of every part, by line, and the hand check of support loads by tributary lengths.
+ * Weight of every part, by line.
  *
  * @param context - results and writer
  * @returns table rows
@@ -22,11 +21,6 @@ export function weights(context: ReportContext) {
     covering: mass(sum((row) => row.covering, chosen)),
     total: mass(sum(total, chosen)),
   });
-  const checks = tributaryLoads(context.subject);
-  const load = context.write.scaled(
-    'force',
-    checks.flatMap((check) => [check.byHand, check.solved]),
-  );
   const filled = response.conditions.filled;
   return {
     unit: context.write.unit('mass'),
@@ -48,18 +42,6 @@ export function weights(context: ReportContext) {
     ...totals(rows),
     wholeWeight: context.write.quantity(filled?.weight, 'force', { significant: 4 }),
     hasFilled: filled !== undefined,
-    forceUnit: context.write.unit('force'),
-    handChecks: checks.map((check) => ({
-      mark: check.mark,
-      before: context.write.quantity(check.before, 'length', { feetInches: true }),
-      after: context.write.quantity(check.after, 'length', { feetInches: true }),
-      byHand: load(check.byHand),
-      solved: load(check.solved),
-      difference: context.write.quantity((check.solved - check.byHand) / check.byHand, 'ratio', {
-        decimals: 0,
-      }),
-    })),
-    hasHandChecks: checks.length > 0,
   } satisfies View;
 }
 

@@ -1,0 +1,136 @@
+/** Reads a filled sheet back, whoever's viewer filled it. */
+import { EngineError, type Issue, IssuesError } from '../../issues/issue.js';
+import { type Box, boxesOf, type FieldSheet } from '../sheet.js';
+import { STATED } from './compose-sheet.js';
+import { filledValue } from './fill-value.js';
+import type { FilledBox, FormReading } from './form-reading.js';
+import { matchFields } from './match-fields.js';
+import { findFields, type PdfField } from './pdf/find-fields.js';
+import { LIMITS } from './pdf/limits.js';
+import { type OpenPdf, openPdf } from './pdf/open-pdf.js';
+import { isKind } from './pdf/value.js';
+import { statedIn } from './stated-in.js';
+
+/** Largest sheet that is read [bytes]. */
+export const LARGEST_FORM = LIMITS.file;
+
+/**
+ * Reads a filled sheet.
+ *
+ * @param bytes - the PDF as it came back
+ * @param sheet - the sheet it should be
+ * @returns what stands in each box, what the file says it was made from, and everything that could not be read
+ * @throws EngineError `fieldwork.form.not-pdf`, `.too-large`, `.too-much`, `.too-deep`, `.encrypted`, `.no-catalog`,
+ *   `.no-fields` for a sheet that was printed or flattened, `.only-xfa`, `.other-form`
+ */
+export async function readForm(bytes: Uint8Array, sheet: FieldSheet): Promise<FormReading> {
+  const pdf = openPdf(bytes);
+  const fields = findFields(pdf);
+  const stated = statedIn(pdf, fields);
+  refuseWithoutFields(pdf, fields, stated.isOurs);
+  const wanted = boxesOf(sheet).map(({ box }) => box);
+  const own = new Set<string>(Object.values(STATED));
+  const matched = matchFields(fields, wanted, own);
+  if (matched.byBox.size === 0)
+    throw new EngineError('fieldwork.form.other-form', {
+      found: fields.length,
+      example: fields[0]?.name ?? '',
+    });
+
+  const issues: Issue[] = [];
+  const boxes: Record<string, FilledBox> = {};
+  for (const box of wanted) {
+    const candidates = matched.byBox.get(box.id) ?? [];
+    if (candidates.length === 0) issues.push(issueOf('field-missing', { field: box.id, box: box.tip }));
+    const filled = readBox(pdf, box, candidates, issues);
+    if (filled) boxes[box.id] = filled;
+  }
+  for (const field of matched.unknown)
+    issues.push({ ...issueOf('field-unknown', placed(field)), severity: 'warning' });
+  if (pdf.hasScript) issues.push({ ...issueOf('script-ignored', {}), severity: 'warning' });
+  if (pdf.isDamaged) issues.push({ ...issueOf('damaged', {}), severity: 'warning' });
+  const { fingerprint, mark, revision } = stated;
+  return {
+    boxes,
+    ...(fingerprint === undefined ? {} : { fingerprint }),
+    ...(mark === undefined ? {} : { mark }),
+    ...(revision === undefined ? {} : { revision }),
+    issues: shortened(issues),
+  };
+}
+
+const issueOf = (code: string, data: Issue['data']): Issue => ({
+  code: `fieldwork.form.${code}`,
+  severity: 'error',
+  data,
+});
+
+/** Name and page of a field for a message. */
+function placed(field: PdfField): Issue['data'] {
+  return { field: field.name.slice(0, 200), ...(field.page === undefined ? {} : { page: field.page }) };
+}
+
+function refuseWithoutFields(
+  { catalog, resolve }: OpenPdf,
+  fields: readonly PdfField[],
+  isOurs: boolean,
+): void {
+  const form = resolve(catalog.entries.get('AcroForm'));
+  const hasXfa = isKind(form, 'group') && form.entries.has('XFA');
+  if (fields.length > 0) return;
+  if (hasXfa) throw new EngineError('fieldwork.form.only-xfa');
+  throw new EngineError('fieldwork.form.no-fields', { isOurs: isOurs ? 'yes' : 'no' });
+}
+
+/** Reads a box from the field that is it; where a viewer made two of one, they must not contradict each other. */
+function readBox(
+  pdf: OpenPdf,
+  box: Box,
+  candidates: readonly PdfField[],
+  issues: Issue[],
+): FilledBox | undefined {
+  const read = candidates.map((field) => ({ field, value: filledValue(pdf, field, box) }));
+  for (const { field, value } of read)
+    if ('code' in value)
+      issues.push(
+        issueOf(value.code, {
+          ...placed(field),
+          box: box.tip,
+          found: value.found.slice(0, 200),
+          wanted: box.kind,
+          ...(box.choices === undefined ? {} : { choices: box.choices }),
+        }),
+      );
+  const texts = read.flatMap(({ field, value }) => ('text' in value ? [{ field, text: value.text }] : []));
+  if (texts.length < read.length) return undefined;
+  const said = texts.filter(({ text }) => text.trim() !== '');
+  if (new Set(said.map(({ text }) => text.trim())).size > 1) {
+    const found = said.map(({ text }) => text.slice(0, 100));
+    issues.push(issueOf('field-twice', { ...placed(candidates[0] as PdfField), box: box.tip, found }));
+    return undefined;
+  }
+  const chosen = said[0] ?? texts[0];
+  if (!chosen) return undefined;
+  const { field, text } = chosen;
+  return { id: box.id, text, field: field.name, ...(field.page === undefined ? {} : { page: field.page }) };
+}
+
+/** Hundreds of equal complaints help nobody: the rest is counted. */
+function shortened(issues: readonly Issue[]): readonly Issue[] {
+  if (issues.length <= LIMITS.issues) return issues;
+  const rest = issues.length - LIMITS.issues;
+  const worst = issues.slice(LIMITS.issues).some(({ severity }) => severity === 'error')
+    ? 'error'
+    : 'warning';
+  return [...issues.slice(0, LIMITS.issues), { ...issueOf('more', { count: rest }), severity: worst }];
+}
+
+/**
+ * Reads a filled sheet, or says everything that keeps it from being read as issues.
+ *
+ * @param reading - as `readForm` gives it
+ * @throws IssuesError when there are errors among its issues
+ */
+export function refuseUnread({ issues }: FormReading): void {
+  if (issues.some(({ severity }) => severity === 'error')) throw new IssuesError(issues);
+}
