@@ -4,6 +4,7 @@
  * `readInstallation` → `review` → `reviewResults`, `renderReviewPdf`, `renderReviewHtml` is the whole way; `buildLayout`,
  * `solveFrame` and `runChecks` are its steps; `solveFrame` also solves a `Frame` written by hand.
  */
+export { type Advice, type AdvisedFile, type AdviseOptions, type Alternative, advise } from './advise.js';
 export type { Calculation, CheckUnit, Finding, Subject, Verdict } from './checks/finding.js';
 export { overallVerdict, runChecks } from './checks/index.js';
 export {

@@ -1,6 +1,7 @@
 /** Text that follows the lists of commands and options in the help. */
 
-const caution = `An estimate for review by the engineer of record, who alone decides. The
+/** What every help ends with. */
+export const caution = `An estimate for review by the engineer of record, who alone decides. The
 maker's manual and the local code govern. Support the pipe, lock out and drain
 before anything is taken out.`;
 
@@ -18,6 +19,7 @@ export const helpText = {
 Examples:
   pipeborne check pump.yaml             the verdict and the worst findings
   pipeborne review pump.yaml            writes pump-review.pdf
+  pipeborne advise pump.yaml            the smallest changes that make it meet
   pipeborne schema > pipeborne.json     for an editor that completes as you type
 
 ${statuses}

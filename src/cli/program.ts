@@ -3,6 +3,7 @@ import { Command, Option } from 'commander';
 import { version } from '../version.js';
 import type { ExitStatus } from './exit-status.js';
 import { helpText } from './help-text.js';
+import { addAdvise } from './program-advise.js';
 import { LINE_WIDTH, mayColour, type Surroundings } from './surroundings.js';
 
 /**
@@ -79,6 +80,8 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
       const { templatesCommand } = await import('./templates-command.js');
       settle(await templatesCommand(options, surroundings));
     });
+
+  addAdvise(program, surroundings, settle);
 
   program
     .command('schema')

@@ -2,7 +2,7 @@
 import type { CommanderError } from 'commander';
 import type { Issue } from '../issues/issue.js';
 
-const COMMANDS = ['review', 'check', 'schema'];
+const COMMANDS = ['review', 'check', 'advise', 'schema'];
 
 /**
  * The issue for arguments that were refused.

@@ -21,6 +21,8 @@ export interface Surroundings {
   /** Folder of the package, which holds `templates`. */
   readonly packageFolder: string;
   readonly standardInput: () => AsyncIterable<Uint8Array>;
+  /** Has something done when the user interrupts, once; a second interrupt ends the run. Gives a way to forget it. */
+  readonly onInterrupt?: (handle: () => void) => () => void;
 }
 
 /** The surroundings of the running process. */
@@ -37,6 +39,10 @@ export function processSurroundings(): Surroundings {
     // The same two steps up from src/cli and from dist/cli.
     packageFolder: fileURLToPath(new URL('../../', import.meta.url)),
     standardInput: () => process.stdin,
+    onInterrupt: (handle) => {
+      process.once('SIGINT', handle);
+      return () => void process.removeListener('SIGINT', handle);
+    },
   };
 }
 

@@ -7,6 +7,7 @@ test('the door gives these values and no others: adding one is a promise, taking
   expect(Object.keys(door).sort()).toEqual([
     'EngineError',
     'IssuesError',
+    'advise',
     'buildFrame',
     'buildLayout',
     'fixedTemplates',

@@ -7,4 +7,8 @@ import type { Jobs } from './job.js';
 export const jobs = {
   /** The text of an input becomes the results of its review. */
   'results-of-text': async () => (await import('./results-of-text.js')).resultsOfText,
+  /** Quick looks at changes of a file. */
+  'advise-trials': async () => (await import('./advise-trials.js')).adviseTrials,
+  /** The findings of a changed file. */
+  'advise-findings': async () => (await import('./advise-findings.js')).adviseFindings,
 } as const satisfies Jobs;

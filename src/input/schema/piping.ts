@@ -90,7 +90,8 @@ const tee = field(
   { side: { direction: 'east', size: '4 in', walk: [{ straight: '3 ft' }, { end: 'free' }] } },
 );
 
-const step: z.ZodType<WalkStep> = exactlyOneKey(map({ ...steps, tee }).partial()).meta({
+/** One step of a walk. */
+export const step: z.ZodType<WalkStep> = exactlyOneKey(map({ ...steps, tee }).partial()).meta({
   id: 'step',
   description: 'One part or support: a map of one key, its kind',
   examples: [{ straight: '2 ft' }],

@@ -1,3 +1,4 @@
+import { adviseSentences } from './advise.js';
 import { checksSentences } from './checks.js';
 import { cliSentences } from './cli.js';
 import { drawingSentences } from './drawing.js';
@@ -26,4 +27,5 @@ export const sentences: Sentences = {
   ...reportSentences,
   ...fieldworkFormSentences,
   ...cliSentences,
+  ...adviseSentences,
 };

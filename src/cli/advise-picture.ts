@@ -1,0 +1,153 @@
+/** What `advise` prints: the alternatives, one of them with its findings before and after, and what none mends. */
+import { type AdviceView, type AlternativeView, adviceView } from '../advice-words.js';
+import type { AdvisedFile } from '../advise.js';
+import type { UnitSystem } from '../index.js';
+import { lineDifference } from './line-difference.js';
+import { type Paint, paintFor } from './paint.js';
+import { LINE_WIDTH } from './surroundings.js';
+import { brokenColumns, column, columns, wrapped } from './text-columns.js';
+
+/** How to print. */
+export interface AdvisePictureOptions {
+  /** File as given. */
+  readonly file: string;
+  readonly name: string;
+  readonly text: string;
+  /** Number of the alternative shown in full, from 1. */
+  readonly chosen: number;
+  readonly colour: boolean;
+  readonly units: UnitSystem;
+  /** Name of the file written, where one was. */
+  readonly written?: string;
+}
+
+/**
+ * The picture of some advice.
+ *
+ * @param advised - review and advice
+ * @param options - names, and which alternative to show in full
+ * @returns lines that end with a line feed
+ */
+export function advisePicture(advised: AdvisedFile, options: AdvisePictureOptions): string {
+  const { review, advice } = advised;
+  const view = adviceView(advice, options.units);
+  const paint = paintFor(options.colour);
+  const { pump, review: title } = review.installation;
+  const word = view.verdict.replaceAll('-', ' ');
+  const chosen = view.alternatives[options.chosen - 1];
+  const lines = [
+    `${paint.bold(column(`${pump.mark}: ${title.project}`, LINE_WIDTH - word.length - 1))} ${paint.verdict(view.verdict, word)}`,
+    paint.dim(column(options.name, LINE_WIDTH)),
+    '',
+    ...wrapped(summary(advised, view), LINE_WIDTH),
+    ...view.alternatives.flatMap((one) => ['', ...alternativeLines(one, paint)]),
+    ...(chosen === undefined ? [] : ['', ...chosenLines(chosen, advised, options, paint)]),
+    ...unsolvedLines(view, paint),
+  ];
+  return lines.map((line) => `${line.trimEnd()}\n`).join('');
+}
+
+function summary({ advice }: AdvisedFile, view: AdviceView): string {
+  const counted = advice.findings.filter(({ comparison }) => !comparison);
+  const exceeding = counted.filter(({ verdict }) => verdict === 'exceeds').length;
+  if (exceeding === 0) {
+    return view.verdict === 'meets'
+      ? 'Everything meets its limit: nothing needs to be changed.'
+      : 'Nothing exceeds: no change of supports or legs is needed. What cannot be told needs data.';
+  }
+  const { reachable, trials } = advice;
+  const places = `${exceeding} ${exceeding === 1 ? 'place exceeds' : 'places exceed'} a limit`;
+  if (reachable === 0) return `${places}; none of them by anything that supports or legs can change.`;
+  const within = `${places}, ${reachable === exceeding ? 'all' : reachable} by what supports and legs can change`;
+  const whole = view.alternatives.filter(({ solves }) => solves).length;
+  if (whole > 0)
+    return `${within}. ${trials} trials found ${whole === 1 ? 'one way' : `${whole} ways`} to make ${reachable === 1 ? 'it' : 'these'} meet:`;
+  if (view.alternatives.length > 0)
+    return `${within}. None of ${trials} trials made all of these meet; the most they mend:`;
+  return `${within}. None of ${trials} trials mended one of them without harm elsewhere.`;
+}
+
+function alternativeLines(one: AlternativeView, paint: Paint): readonly string[] {
+  const mended = `${one.solves ? '' : 'in part: '}mends ${one.mended}`;
+  const inHand = one.inHand === '' ? '' : `, the closest then at ${one.inHand} of its limit`;
+  const head = `${one.number}  effort ${one.effort}, ${mended}${inHand}`;
+  return [
+    paint.bold(head),
+    ...one.steps.flatMap((step) =>
+      wrapped(step, LINE_WIDTH - 5).map((line, index) => `   ${index === 0 ? '-' : ' '} ${line}`),
+    ),
+  ];
+}
+
+/** Widths of the columns of findings. */
+const WIDTHS = [12, 34, 32] as const;
+
+function chosenLines(
+  one: AlternativeView,
+  { advice }: AdvisedFile,
+  options: AdvisePictureOptions,
+  paint: Paint,
+): readonly string[] {
+  const changed = one.rows.filter(({ became }) => became !== 'same');
+  const counted = changed.filter(({ comparison }) => !comparison);
+  const compared = changed.length - counted.length;
+  const left = one.rows.filter(
+    ({ became, verdict, comparison }) =>
+      became === 'same' && verdict !== 'meets' && verdict !== 'does-not-apply' && !comparison,
+  );
+  const rest = one.rows.length - changed.length - left.length;
+  const text = advice.alternatives[options.chosen - 1]?.text ?? options.text;
+  const row = ({ became, title, at, before, after, verdict }: AlternativeView['rows'][number]) =>
+    brokenColumns(
+      became === 'same'
+        ? ['stays', `${title}: ${at}`, after]
+        : [became, `${title}: ${at}`, `${before} → ${after}`],
+      WIDTHS,
+    ).map((line) => (verdict === 'meets' ? line : paint.verdict(verdict, line)));
+  return [
+    paint.bold(`Alternative ${one.number}: what becomes of the findings`),
+    paint.dim(columns(['', 'check and place', 'before → after'], WIDTHS)),
+    ...[...counted, ...left].flatMap(row),
+    ...wrapped(
+      `${rest} findings stay as they are${compared === 0 ? '' : `, and ${compared} comparisons change, which decide nothing`}; --json lists every one.`,
+      LINE_WIDTH,
+    ),
+    '',
+    paint.bold('Heed'),
+    ...one.cautions.flatMap((caution) =>
+      wrapped(caution, LINE_WIDTH - 2).map((line, index) => `${index === 0 ? '-' : ' '} ${line}`),
+    ),
+    ...wrapped('An estimate for review by the engineer of record, who alone decides.', LINE_WIDTH - 2).map(
+      (line, index) => `${index === 0 ? '-' : ' '} ${line}`,
+    ),
+    '',
+    ...lineDifference(options.text, text, {
+      before: options.name,
+      after: options.written ?? 'changed',
+    }),
+    '',
+    ...nextLines(options),
+  ];
+}
+
+function nextLines({ file, written, chosen }: AdvisePictureOptions): readonly string[] {
+  const quoted = (name: string) => (/[^\w./:@%+,-]/.test(name) ? `'${name.replaceAll("'", "'\\''")}'` : name);
+  if (written !== undefined) return [`Written: ${written}`, `Next: pipeborne check ${quoted(written)}`];
+  return [`Next: pipeborne advise ${quoted(file)} --alternative ${chosen} --write changed.yaml`];
+}
+
+function unsolvedLines({ unsolved }: AdviceView, paint: Paint): readonly string[] {
+  if (unsolved.length === 0) return [];
+  const groups = [...new Set(unsolved.map(({ why }) => why))];
+  return groups.flatMap((why) => [
+    '',
+    ...wrapped(`${why.charAt(0).toUpperCase()}${why.slice(1)}:`, LINE_WIDTH).map(paint.bold),
+    ...unsolved
+      .filter((one) => one.why === why)
+      .flatMap(({ at, title, todo }) =>
+        wrapped(`${title}, ${at}${todo === '' ? '' : `: ${todo}`}`, LINE_WIDTH - 2).map(
+          (line, index) => `${index === 0 ? '-' : ' '} ${line}`,
+        ),
+      ),
+  ]);
+}

@@ -1,0 +1,2 @@
+/** Job: the findings of a changed file, for `advise`. */
+export { findingsOfText as adviseFindings } from '../../advise.js';

@@ -1,0 +1,144 @@
+/** Advice as finished text, for a terminal, a page or a file for machines. */
+import type { Finding, Verdict } from '../checks/finding.js';
+import type { UnitSystem } from '../input/installation.js';
+import { sentenceOf } from '../issues/print.js';
+import type { Advice, Alternative, FindingPair, Unsolved } from '../study/index.js';
+import { findingDimension, findingSentence } from './finding-row.js';
+import { createWriter, type Writer } from './writer.js';
+
+/** One finding before and after, in words. */
+export interface AdviceRow {
+  readonly became: FindingPair['became'];
+  readonly title: string;
+  readonly at: string;
+  readonly before: string;
+  readonly after: string;
+  readonly verdict: Verdict;
+  readonly comparison: boolean;
+}
+
+/** One alternative, in words. */
+export interface AlternativeView {
+  readonly number: string;
+  readonly effort: string;
+  /** Where the effort comes from: one entry a change. */
+  readonly steps: readonly string[];
+  readonly solves: boolean;
+  readonly verdict: Verdict;
+  readonly mended: string;
+  /** How near the nearest of what it mended is to its limit. */
+  readonly inHand: string;
+  readonly cautions: readonly string[];
+  /** Every finding, those that changed first; none is left out. */
+  readonly rows: readonly AdviceRow[];
+}
+
+export interface AdviceView {
+  readonly verdict: Verdict;
+  readonly alternatives: readonly AlternativeView[];
+  readonly unsolved: readonly {
+    readonly at: string;
+    readonly title: string;
+    readonly verdict: Verdict;
+    readonly why: string;
+    readonly todo: string;
+  }[];
+}
+
+/** In the order a reader wants them. */
+const ORDER: readonly FindingPair['became'][] = [
+  'exceeds now',
+  'doubtful now',
+  'mended',
+  'gone',
+  'told now',
+  'worse',
+  'better',
+  'same',
+];
+
+/**
+ * Advice in words.
+ *
+ * @param advice - what the search gave
+ * @param units - system to print in
+ * @returns finished text
+ */
+export function adviceView(advice: Advice, units: UnitSystem): AdviceView {
+  const write = createWriter(units);
+  return {
+    verdict: advice.verdict,
+    alternatives: advice.alternatives.map((one, index) => alternativeView(one, index, write)),
+    unsolved: advice.unsolved.map((one) => unsolvedView(one, write)),
+  };
+}
+
+function alternativeView(one: Alternative, index: number, write: Writer): AlternativeView {
+  const codes = [...new Set(['advise.caution.lock-out', ...one.changes.flatMap(({ cautions }) => cautions)])];
+  const counted = one.pairs.filter(({ before, after }) => !((after ?? before)?.comparison ?? true));
+  const mended = counted.filter(({ became }) => became === 'mended');
+  const closest = Math.max(...mended.flatMap(({ after }) => after?.ratio ?? []));
+  return {
+    number: String(index + 1),
+    effort: write.plain(one.effort),
+    steps: one.changes.map(({ code, data }) => sentenceOf({ code, data }).message),
+    solves: one.solves,
+    verdict: one.verdict,
+    mended: String(mended.length),
+    inHand: Number.isFinite(closest) ? write.ratio(closest) : '',
+    cautions: codes.map((code) => sentenceOf({ code, data: {} }).message),
+    rows: [...one.pairs]
+      .map((pair) => rowOf(pair, write))
+      .sort(
+        (a, b) =>
+          Number(a.comparison) - Number(b.comparison) || ORDER.indexOf(a.became) - ORDER.indexOf(b.became),
+      ),
+  };
+}
+
+function rowOf({ before, after, became }: FindingPair, write: Writer): AdviceRow {
+  const finding = after ?? before;
+  return {
+    became,
+    title: finding?.title ?? '',
+    at: finding?.at ?? '',
+    before: outcomeText(before, write),
+    after: outcomeText(after, write),
+    verdict: after?.verdict ?? 'does-not-apply',
+    comparison: finding?.comparison ?? false,
+  };
+}
+
+/** A ratio and its verdict; where there is no ratio, the demand. */
+function outcomeText(finding: Finding | undefined, write: Writer): string {
+  if (finding === undefined) return 'not judged';
+  const { ratio, demand, verdict } = finding;
+  const word = verdict.replaceAll('-', ' ');
+  if (ratio !== undefined) return `${write.ratio(ratio)} ${word}`;
+  return demand === undefined || verdict === 'does-not-apply'
+    ? word
+    : `${write.quantity(demand, findingDimension(finding))} ${word}`;
+}
+
+const WHY: Readonly<Record<Unsolved['why'], string>> = {
+  'beyond supports': 'advise.beyond-supports',
+  'data missing': 'advise.data-missing',
+  'not enough': 'advise.not-enough',
+};
+
+function unsolvedView({ finding, why, best }: Unsolved, write: Writer): AdviceView['unsolved'][number] {
+  const sentence = findingSentence(finding);
+  const todo = sentence?.wanted ?? sentence?.hint ?? '';
+  const hasRatio = finding.ratio !== undefined && best !== undefined;
+  const told = sentenceOf({
+    code: WHY[why],
+    data: { todo, best: hasRatio ? write.ratio(best) : '' },
+  });
+  return {
+    at: finding.at,
+    title: finding.title,
+    verdict: finding.verdict,
+    why: told.message,
+    todo: told.wanted ?? '',
+  };
+}

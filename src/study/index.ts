@@ -1,0 +1,2 @@
+/** Studies: the steps run many times over. */
+export * from './advise/index.js';
