@@ -4,15 +4,9 @@ import { legChanges } from './leg-changes.js';
 import { guideChanges, hangerChanges, standChanges } from './new-supports.js';
 import { roomForSupports } from './room-for-supports.js';
 import type { Situation } from './situation.js';
+import { rodChanges, springChanges, springForRodChanges } from './spring-changes.js';
 import { stretchesOf } from './stretches.js';
-import {
-  heightChanges,
-  moveChanges,
-  rodChanges,
-  springChanges,
-  springForRodChanges,
-  type Workshop,
-} from './support-changes.js';
+import { heightChanges, moveChanges, type Workshop } from './support-changes.js';
 import { unitsOfFile } from './units-of-file.js';
 
 /** What must stay as it is. */
