@@ -123,6 +123,11 @@ function lengthOf(head: PdfGroup, known: ReadonlyMap<number, PdfObject>): number
 }
 
 const END = 'endstream';
+/** How far the search goes on when a sign stands where the word would end. */
+const LEAPS = Array.from({ length: 256 }, (_, byte) => {
+  const last = END.lastIndexOf(String.fromCharCode(byte), END.length - 2);
+  return END.length - 1 - last;
+});
 
 /** The length that is given counts where the stream ends there; if not, the word that ends streams is searched for. */
 function endOfStream(bytes: Uint8Array, from: number, length: number | undefined): number {
@@ -131,7 +136,8 @@ function endOfStream(bytes: Uint8Array, from: number, length: number | undefined
     while (isBlank(bytes[at]) && at < from + length + 4) at += 1;
     if (standsAt(bytes, at, END)) return from + length;
   }
-  for (let at = bytes.indexOf(101, from); at >= 0; at = bytes.indexOf(101, at + 1))
-    if (standsAt(bytes, at, END)) return at;
+  // From the last letter of the word: one that the word does not hold lets the search leap over it.
+  for (let at = from + END.length - 1; at < bytes.length; at += LEAPS[bytes[at] ?? 0] ?? END.length)
+    if (standsAt(bytes, at - END.length + 1, END)) return at - END.length + 1;
   return bytes.length;
 }

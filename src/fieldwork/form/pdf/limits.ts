@@ -1,3 +1,5 @@
+import { EngineError } from '../../../issues/issue.js';
+
 /**
  * How much of a PDF from a stranger is read. A filled sheet takes some hundred kilobytes, a thousand objects and no
  * nesting to speak of; what goes past these bounds is refused by name, before it costs more than a second or two.
@@ -6,11 +8,11 @@ export const LIMITS = {
   /** Largest file [bytes]: room for photographs beside the form. */
   file: 32 * 1024 * 1024,
   /** Objects in the file, those in packed streams included. */
-  objects: 60_000,
+  objects: 40_000,
   /** Values in all objects together. */
-  values: 1_500_000,
+  values: 400_000,
   /** Bytes of text read in all objects together. */
-  signs: 64 * 1024 * 1024,
+  signs: 48 * 1024 * 1024,
   /** Bytes unpacked from all streams together. */
   unpacked: 48 * 1024 * 1024,
   /** Lists and groups in each other; the same for pages, groups of fields and references to references. */
@@ -40,3 +42,10 @@ export const freshBudget = (): Budget => ({
   signs: LIMITS.signs,
   unpacked: LIMITS.unpacked,
 });
+
+/** Takes bytes of text from the budget. @throws EngineError `fieldwork.form.too-much` when there are none left */
+export function spendSigns(budget: Budget, signs: number): void {
+  budget.signs -= signs;
+  if (budget.signs < 0)
+    throw new EngineError('fieldwork.form.too-much', { what: 'bytes of text', limit: LIMITS.signs });
+}

@@ -1,21 +1,14 @@
 /** Reads the two ways of writing a text: between round brackets, and in digits of sixteen. */
-import { EngineError } from '../../../issues/issue.js';
-import { type Budget, LIMITS } from './limits.js';
+import { type Budget, spendSigns } from './limits.js';
 import { BACKSLASH, CLOSE, type Cursor, code, hexDigit, isLineEnd, MORE, OPEN } from './signs.js';
 import type { PdfValue } from './value.js';
-
-function spend(budget: Budget, signs: number): void {
-  budget.signs -= signs;
-  if (budget.signs < 0)
-    throw new EngineError('fieldwork.form.too-much', { what: 'bytes of text', limit: LIMITS.signs });
-}
 
 /** Reads `<48656C6C6F>`. @throws EngineError `fieldwork.form.too-much` */
 export function readHex(cursor: Cursor, budget: Budget): PdfValue {
   const { bytes } = cursor;
   const found = bytes.indexOf(MORE, cursor.at);
   const end = found < 0 ? bytes.length : found;
-  spend(budget, end - cursor.at);
+  spendSigns(budget, end - cursor.at);
   const out = new Uint8Array(Math.ceil((end - cursor.at) / 2));
   let digits = 0;
   for (let at = cursor.at + 1; at < end; at++) {
@@ -49,7 +42,7 @@ export function readLiteral(cursor: Cursor, budget: Budget): Uint8Array {
     }
   }
   end = Math.min(end, bytes.length);
-  spend(budget, end - from);
+  spendSigns(budget, end - from);
   cursor.at = Math.min(bytes.length, end + 1);
   const out = new Uint8Array(end - from);
   let length = 0;

@@ -2,7 +2,7 @@
 import { Unzlib } from 'fflate';
 import { EngineError } from '../../../issues/issue.js';
 import { takeObject } from './find-objects.js';
-import { type Budget, LIMITS } from './limits.js';
+import { type Budget, LIMITS, spendSigns } from './limits.js';
 import { readValue } from './read-value.js';
 import type { Cursor } from './signs.js';
 import { isKind, type PdfGroup, type PdfObject, type PdfValue } from './value.js';
@@ -141,7 +141,7 @@ export function unpackObjects(
     const cursor: Cursor = { bytes, at: first + offset };
     const value = readValue(cursor, budget);
     // Many entries may lead to one long text: each time it is read counts.
-    budget.signs -= Math.max(0, cursor.at - first - offset);
+    spendSigns(budget, Math.max(0, cursor.at - first - offset));
     if (value === undefined) return false;
     const known = objects.get(number);
     if (!known || known.at < packed.at) objects.set(number, { at: packed.at, value });
