@@ -24,6 +24,12 @@ export const escapeText = (text: string): string =>
 
 const num = (value: number): string => String(Math.round(value * 100) / 100 || 0);
 
+/** Points of print that are one unit of text on the page: lengths grow with the text that a reader asks for. */
+export const ROOT_SIZE = 9.2;
+
+/** A length of the print [points] as CSS writes it, in units of text. */
+export const rem = (points: number): string => `${Math.round((points / ROOT_SIZE) * 1000) / 1000}rem`;
+
 /** A colour as CSS writes it. */
 export function cssColour(colour: Colour): string {
   const part = (value: number): string =>
@@ -56,7 +62,7 @@ export function drawingToSvg(drawing: Drawing): string {
   );
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${num(drawing.width)} ${num(drawing.height)}" ` +
-      `role="img" aria-labelledby="${id}-title ${id}-alt" style="width:${num(drawing.width)}pt">`,
+      `role="img" aria-labelledby="${id}-title ${id}-alt" style="width:${rem(drawing.width)}">`,
     `<title id="${id}-title">${escapeText(drawing.title)}</title>`,
     `<desc id="${id}-alt">${escapeText(drawing.alt)}</desc>`,
     ...(hatches.length > 0 ? [`<defs>${hatches.join('')}</defs>`] : []),
@@ -107,10 +113,10 @@ export function verdictToSvg(verdict: VerdictWord): string {
           .join(' ')}`;
   const strokes = VERDICT_SHAPES[verdict].map((stroke) => {
     const path = stroke.steps.map(step).join('');
-    const colour = cssInk(stroke.ink);
+    // Inks by name, so that they follow the page onto a dark screen.
     return stroke.width === undefined
-      ? `<path d="${path}" fill="${colour}"/>`
-      : `<path d="${path}" fill="none" stroke="${colour}" stroke-width="${stroke.width}" stroke-linejoin="round"/>`;
+      ? `<path d="${path}" class="${stroke.ink} fill"/>`
+      : `<path d="${path}" class="${stroke.ink} line" stroke-width="${stroke.width}" stroke-linejoin="round"/>`;
   });
   return `<svg class="mark" viewBox="-.06 -.06 1.12 1.12" width="${MARK_SIDE}em" height="${MARK_SIDE}em" aria-hidden="true">${strokes.join('')}</svg>`;
 }

@@ -36,14 +36,41 @@ test('the page runs nothing and fetches nothing', () => {
 test('every link leads to an id of the page', () => {
   const ids = new Set([...html.matchAll(/ id="([^"]+)"/g)].map((match) => match[1]));
   const links = [...html.matchAll(/href="#([^"]+)"/g)].map((match) => match[1]);
-  expect(links.length).toBeGreaterThan(3);
+  expect(links).toEqual(['review', 'c1', 'c1']);
   for (const link of links) expect(ids).toContain(link);
+});
+
+test('contents stand behind the first section, what is below a section folded; sections it leads to lead back', () => {
+  const section = (id: string, inside = ''): string =>
+    `<section id="${id}" title="${id}">${inside}</section>`;
+  const page = renderHtml(
+    `<review title="t" language="en">${section('start', '<p><ref to="deep">x</ref></p>')}${section('one', section('deep'))}${section('two')}</review>`,
+    { drawings: {}, title: 't', language: 'en' },
+  );
+  expect(page.indexOf('<nav')).toBeGreaterThan(page.indexOf('id="start"'));
+  expect(page.indexOf('<nav')).toBeLessThan(page.indexOf('id="one"'));
+  expect(page).toContain('<details><summary>one part<span class="unseen"> of one</span></summary>');
+  expect(page.match(/class="back" href="#start"/g)).toHaveLength(1);
+});
+
+test('the page forbids itself everything but its own style', () => {
+  expect(html).toContain(
+    `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'">`,
+  );
+});
+
+test('words of the input cannot end the style that prints them', () => {
+  const page = renderHtml(specimen, { drawings: options.drawings, title: '"}</style><b>', language: 'en' });
+  expect(page.match(/<\/style>/g)).toHaveLength(1);
+  expect(page).toContain(String.raw`@top-left{content:"\22 \7d \3c \2f style`);
 });
 
 test('verdicts are shape and word, tables have heads with a scope, half figures stand in pairs', () => {
   for (const word of ['meets', 'exceeds', 'cannot tell', 'does not apply']) expect(html).toContain(word);
   expect(html.match(/class="mark"/g)).toHaveLength(5);
   expect(html).toContain('<th scope="col">Support</th>');
+  expect(html).toContain('<th scope="rowgroup" colspan="3">Rods</th>');
+  expect(html).toContain('<th scope="row">H2</th>');
   expect(html).toContain('<div class="pair"><figure class="half">');
 });
 

@@ -9,18 +9,30 @@ export function inlineToHtml(nodes: readonly MarkupNode[]): string {
   return nodes.map(nodeToHtml).join('');
 }
 
+/** Shape and word of a verdict. */
+function verdictToHtml(verdict: VerdictWord, words: Readonly<Record<VerdictWord, string>>): string {
+  const word = words[verdict];
+  return verdictToSvg(verdict) + (verdict === 'exceeds' ? `<span class="exceeds-word">${word}</span>` : word);
+}
+
+/** A paragraph that opens with a verdict opens with a capital. */
+export function verdictParagraph(nodes: readonly MarkupNode[]): string {
+  const at = nodes.findIndex((node) => node.kind === 'element' || /\S/.test(node.text));
+  const first = nodes[at];
+  if (first?.kind !== 'element' || first.name !== 'verdict') return inlineToHtml(nodes);
+  const verdict = first.attributes.is as VerdictWord;
+  const word = VERDICT_WORDS[verdict];
+  const capital = { ...VERDICT_WORDS, [verdict]: word.charAt(0).toUpperCase() + word.slice(1) };
+  return verdictToHtml(verdict, capital) + inlineToHtml(nodes.slice(at + 1));
+}
+
 function nodeToHtml(node: MarkupNode): string {
   if (node.kind === 'text') return escapeText(node.text);
   switch (node.name) {
     case 'br':
       return '<br>';
-    case 'verdict': {
-      const verdict = node.attributes.is as VerdictWord;
-      const word = VERDICT_WORDS[verdict];
-      return (
-        verdictToSvg(verdict) + (verdict === 'exceeds' ? `<span class="exceeds-word">${word}</span>` : word)
-      );
-    }
+    case 'verdict':
+      return verdictToHtml(node.attributes.is as VerdictWord, VERDICT_WORDS);
     case 'ref':
       return `<a href="#${escapeText(node.attributes.to ?? '')}">${inlineToHtml(node.children)}</a>`;
     default:

@@ -3,7 +3,7 @@ import { elementsOf } from '../judge-markup.js';
 import { LETTERHEAD } from '../layout/style-sheet.js';
 import type { Logo, LogoShape } from '../logo/logo-shape.js';
 import type { MarkupElement } from '../markup.js';
-import { cssColour, escapeText } from '../svg.js';
+import { cssColour, escapeText, rem } from '../svg.js';
 import { inlineToHtml } from './inline-html.js';
 
 /**
@@ -11,22 +11,22 @@ import { inlineToHtml } from './inline-html.js';
  *
  * @param element - the element `letterhead`
  * @param logo - the logo, where there is one
- * @returns one `header` element
+ * @returns one element
  */
 export function letterheadToHtml(element: MarkupElement, logo: Logo | undefined): string {
   const lines = elementsOf(element).map((line) => `<div>${inlineToHtml(line.children)}</div>`);
   return [
-    '<header class="letterhead">',
+    '<div class="letterhead">',
     ...(logo && element.attributes.logo !== 'none' ? [logoToHtml(logo)] : []),
     `<p class="firm">${escapeText(element.attributes.name ?? '')}</p>`,
     ...(lines.length > 0 ? [`<address>${lines.join('')}</address>`] : []),
-    '</header>',
+    '</div>',
   ].join('\n');
 }
 
 function logoToHtml(logo: Logo): string {
   const scale = Math.min(LETTERHEAD.logoHeight / logo.height, LETTERHEAD.logoWidth / logo.width);
-  const size = `style="width:${num(logo.width * scale)}pt;height:${num(logo.height * scale)}pt"`;
+  const size = `style="width:${rem(logo.width * scale)};height:${rem(logo.height * scale)}"`;
   const alt = escapeText(logo.alt);
   if (logo.kind !== 'vector')
     return `<img src="data:image/${logo.kind};base64,${base64(logo.bytes)}" alt="${alt}" ${size}>`;

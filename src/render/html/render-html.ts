@@ -1,6 +1,7 @@
 /** Markup and drawings to one HTML page that needs nothing from outside and runs nothing. */
 import type { Drawing } from '../../drawing/drawing.js';
 import { EngineError } from '../../issues/issue.js';
+import { backLinks } from '../back-links.js';
 import { elementsOf } from '../judge-markup.js';
 import type { NoteKind } from '../layout/styled.js';
 import type { Logo } from '../logo/logo-shape.js';
@@ -8,8 +9,9 @@ import type { MarkupElement } from '../markup.js';
 import { parseMarkup } from '../parse-markup.js';
 import { drawingToSvg, escapeText } from '../svg.js';
 import { isInline } from '../vocabulary.js';
-import { NOTE_WORDS, noteTitle } from '../words.js';
-import { inlineToHtml } from './inline-html.js';
+import { BACK_WORDS, NOTE_WORDS, noteTitle } from '../words.js';
+import { contentsToHtml, levelOf } from './contents-html.js';
+import { inlineToHtml, verdictParagraph } from './inline-html.js';
 import { letterheadToHtml } from './letterhead-html.js';
 import { pageStyle } from './page-style.js';
 import { readingsToHtml } from './readings-html.js';
@@ -44,21 +46,33 @@ export function renderHtml(markup: MarkupElement | string, options: HtmlOptions)
   const blocks = elementsOf(root).filter(({ name }) => name !== 'letterhead');
   const meta = (name: string, content: string | undefined): readonly string[] =>
     content === undefined ? [] : [`<meta name="${name}" content="${escapeText(content)}">`];
+  const [opening, rest] = atFirstSection(blocks);
+  const around: Around = { back: backLinks(root), depth: 1, drawings: options.drawings };
   return [
     '<!doctype html>',
     `<html lang="${escapeText(options.language)}">`,
     '<head>',
     '<meta charset="utf-8">',
+    `<meta http-equiv="Content-Security-Policy" content="${NOTHING_FROM_OUTSIDE}">`,
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    '<meta name="color-scheme" content="light dark">',
     `<title>${escapeText(options.title)}</title>`,
     ...meta('author', options.author),
     ...meta('description', options.subject),
-    `<style>\n${pageStyle()}\n</style>`,
+    `<style>\n${pageStyle(options.title, options.foot ?? '')}\n</style>`,
     '</head>',
     '<body>',
+    '<a class="skip" href="#review">Skip to the review</a>',
+    '<header>',
     ...head.map((element) => letterheadToHtml(element, options.logo)),
     `<h1>${escapeText(root.attributes.title ?? '')}</h1>`,
-    ...blocksToHtml(blocks, { root, depth: 1, drawings: options.drawings }),
+    '</header>',
+    '<main id="review" tabindex="-1">',
+    // The verdict comes before the contents, for the ear and on a small screen; on a wide one they stand beside it.
+    ...blocksToHtml(opening, around),
+    contentsToHtml(root),
+    ...blocksToHtml(rest, around),
+    '</main>',
     ...(options.foot === undefined
       ? []
       : [`<footer><p class="small">${escapeText(options.foot)}</p></footer>`]),
@@ -68,8 +82,21 @@ export function renderHtml(markup: MarkupElement | string, options: HtmlOptions)
   ].join('\n');
 }
 
+/** The page may use its own style and a logo inside it, nothing else: no script, font, picture or frame from anywhere. */
+const NOTHING_FROM_OUTSIDE =
+  "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
+
+/** Blocks up to the end of the first section, and the others. */
+function atFirstSection(
+  blocks: readonly MarkupElement[],
+): readonly [readonly MarkupElement[], readonly MarkupElement[]] {
+  const end = blocks.findIndex(({ name }) => name === 'section') + 1;
+  return [blocks.slice(0, end), blocks.slice(end)];
+}
+
 interface Around {
-  readonly root: MarkupElement;
+  /** Sections that lead back to the one that spoke of them first. */
+  readonly back: ReadonlyMap<string, string>;
   readonly depth: 1 | 2;
   readonly drawings: Readonly<Record<string, Drawing>>;
 }
@@ -104,7 +131,7 @@ function blockToHtml(block: MarkupElement, around: Around): string {
     }
     case 'note': {
       const kind = at.kind as NoteKind;
-      const title = `<div class="title">${escapeText(noteTitle(kind, at.title))}</div>`;
+      const title = `<p class="title">${escapeText(noteTitle(kind, at.title))}</p>`;
       return `<div class="note ${kind}" role="note">${title}${mixedToHtml(block, around)}</div>`;
     }
     case 'table':
@@ -138,7 +165,8 @@ function blockToHtml(block: MarkupElement, around: Around): string {
     case 'beside':
       return besideToHtml(block, around);
     case 'contents':
-      return contentsToHtml(block, around.root);
+      // The page has contents of its own beside it, wherever the template puts those of the print.
+      return '';
     case 'page-break':
       return '<div class="new-page"></div>';
     default:
@@ -156,7 +184,7 @@ function besideToHtml(block: MarkupElement, around: Around): string {
 
 function paragraphToHtml(block: MarkupElement): string {
   const { role } = block.attributes;
-  const words = inlineToHtml(block.children);
+  const words = role === 'verdict' ? verdictParagraph(block.children) : inlineToHtml(block.children);
   if (role === undefined) return `<p>${words}</p>`;
   const isNamed = words.toLowerCase().startsWith(NOTE_WORDS.caution.toLowerCase());
   const word = role === 'caution' && !isNamed ? `<span class="word">${NOTE_WORDS.caution}:</span> ` : '';
@@ -171,14 +199,17 @@ function sectionToHtml(block: MarkupElement, around: Around): string {
   const start = at.page === 'new' ? ' class="new-page"' : '';
   return [
     `<section id="${escapeText(at.id ?? '')}"${start}>`,
-    `<${tag}>${escapeText(at.title ?? '')}</${tag}>`,
+    headingToHtml(tag, at.title ?? '', around.back.get(at.id ?? '')),
     ...inside,
     '</section>',
   ].join('\n');
 }
 
-const levelOf = (section: MarkupElement, depth: 1 | 2): 1 | 2 =>
-  section.attributes.level === '2' ? 2 : section.attributes.level === '1' ? 1 : depth;
+function headingToHtml(tag: 'h2' | 'h3', title: string, back: string | undefined): string {
+  const heading = `<${tag}>${escapeText(title)}</${tag}>`;
+  if (back === undefined) return heading;
+  return `<div class="heading">${heading}<a class="back" href="#${escapeText(back)}" aria-label="back to the summary">${BACK_WORDS}</a></div>`;
+}
 
 /** Loose words and blocks mixed, as in a list entry. */
 function mixedToHtml(element: MarkupElement, around: Around): string {
@@ -200,22 +231,6 @@ function figureToHtml(block: MarkupElement, around: Around): string {
     });
   const { caption } = block.attributes;
   const words = caption ? `<figcaption>${escapeText(caption)}</figcaption>` : '';
-  return `<figure${isHalf(block) ? ' class="half"' : ''}>${drawingToSvg(drawing)}${words}</figure>`;
-}
-
-function contentsToHtml(block: MarkupElement, root: MarkupElement): string {
-  const entries: string[] = [];
-  const visit = (element: MarkupElement, depth: 1 | 2): void => {
-    for (const child of elementsOf(element).filter((one) => one.name === 'section')) {
-      const { id = '', title = '' } = child.attributes;
-      if (block.attributes.level === '1' && levelOf(child, depth) === 2) continue;
-      entries.push(
-        `<li class="level${levelOf(child, depth)}"><a href="#${escapeText(id)}">${escapeText(title)}</a></li>`,
-      );
-      visit(child, 2);
-    }
-  };
-  visit(root, 1);
-  const { title } = block.attributes;
-  return `<nav>${title ? `<h3>${escapeText(title)}</h3>` : ''}<ol>${entries.join('')}</ol></nav>`;
+  // On a narrow screen a wide drawing stays large enough to be read, and moves sideways.
+  return `<figure${isHalf(block) ? ' class="half"' : ''}><div class="scroll">${drawingToSvg(drawing)}</div>${words}</figure>`;
 }

@@ -8,6 +8,9 @@ import { inlineToHtml } from './inline-html.js';
 const FIGURE_SPACE = '\u2007';
 const POINT_SPACE = '\u2008';
 
+/** A table of as many columns as this may be wider than a narrow window. */
+const MANY_COLUMNS = 6;
+
 /** Plain number: whole part, then point and decimals. */
 const PLAIN_NUMBER = /^[±+\-−<>≤≥≈~ ]*\d[\d,]*(?:\.(\d+))?$/u;
 
@@ -21,7 +24,7 @@ export function tableToHtml(table: MarkupElement): string {
   const decimals = longestDecimals(rows, kinds);
   const { id, caption } = table.attributes;
   return [
-    `<div class="scroll"><table${id === undefined ? '' : ` id="${escapeText(id)}"`}>`,
+    `<div class="scroll"${reachable(kinds.length, caption)}><table${id === undefined ? '' : ` id="${escapeText(id)}"`}>`,
     ...(caption ? [`<caption>${escapeText(caption)}</caption>`] : []),
     ...(heads.length > 0
       ? ['<thead>', ...heads.map((row) => rowToHtml(row, kinds, decimals, true)), '</thead>']
@@ -31,6 +34,14 @@ export function tableToHtml(table: MarkupElement): string {
     '</tbody></table></div>',
   ].join('\n');
 }
+
+/** A table of many columns moves sideways on a narrow screen, by keyboard too. */
+const reachable = (columns: number, caption: string | undefined): string =>
+  columns < MANY_COLUMNS
+    ? ''
+    : ` tabindex="0" role="group" aria-label="${escapeText(caption ? plainWords(caption) : 'Table')}, moves sideways"`;
+
+const plainWords = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
 /** The words of a cell when it holds nothing but words. */
 const wordsOf = (cell: MarkupElement): string =>
@@ -79,11 +90,30 @@ function rowToHtml(
       inlineToHtml(cell.children) +
       (isHead || kind !== 'decimal' ? '' : padding(wordsOf(cell), decimals[first] ?? 0));
     const inside = link === undefined ? words : `<a href="#${escapeText(link)}">${words}</a>`;
-    const tag = isHead ? 'th' : 'td';
+    const scope = scopeOf(row, cell, { first, span, columns: kinds.length, isHead, firstKind: kinds[0] });
+    const tag = scope ? 'th' : 'td';
     const look = kind === 'left' ? '' : ` class="${kind}"`;
-    return `<${tag}${isHead ? ` scope="${span > 1 ? 'colgroup' : 'col'}"` : ''}${span > 1 ? ` colspan="${span}"` : ''}${look}>${inside}</${tag}>`;
+    return `<${tag}${scope ? ` scope="${scope}"` : ''}${span > 1 ? ` colspan="${span}"` : ''}${look}>${inside}</${tag}>`;
   });
   return `<tr${id === undefined ? '' : ` id="${escapeText(id)}"`}${role === undefined ? '' : ` class="${role}"`}>${cells.join('')}</tr>`;
+}
+
+interface CellPlace {
+  readonly first: number;
+  readonly span: number;
+  readonly columns: number;
+  readonly isHead: boolean;
+  readonly firstKind: ColumnKind | undefined;
+}
+
+/** What a cell heads: its columns, its row, or, for the row that names a group, the rows below; often nothing. */
+function scopeOf(row: MarkupElement, cell: MarkupElement, place: CellPlace): string | undefined {
+  const { first, span, columns, isHead, firstKind } = place;
+  if (cell.children.length === 0) return undefined;
+  if (isHead) return span > 1 ? 'colgroup' : 'col';
+  if (row.attributes.role === 'group')
+    return first === 0 ? (span === columns ? 'rowgroup' : 'row') : undefined;
+  return first === 0 && firstKind === 'left' && span < columns ? 'row' : undefined;
 }
 
 /** Blanks behind a number with fewer decimals than the longest of its column. */

@@ -117,9 +117,8 @@ function scopeOf(
 ): Tag['scope'] {
   if (cell.spans.length === 0) return undefined;
   if (isHead) return 'Column';
-  return cell.first === 0 && kinds.length > 1 && (kinds[0] === 'left' || row.role === 'group')
-    ? 'Row'
-    : undefined;
+  if (row.role === 'group') return cell.first === 0 ? 'Row' : undefined;
+  return cell.first === 0 && kinds[0] === 'left' && cell.columns < kinds.length ? 'Row' : undefined;
 }
 
 function gridCells(
