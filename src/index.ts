@@ -47,4 +47,9 @@ export {
   reviewResults,
 } from './review.js';
 export type { Citation, Confidence, Source, SourceId } from './sources/index.js';
+export type * from './study/bands.js';
+export type { Doubt, Obtained } from './study/doubt.js';
+export { type Figure, type Trial, type TrialBase, tryOut } from './study/evaluate.js';
+export type { RunTrials } from './study/run-trials.js';
+export { type BandOptions, studyBands } from './study/study-bands.js';
 export { version } from './version.js';

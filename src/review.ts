@@ -28,12 +28,15 @@ import {
 import type { Logo, RenderOptions } from './render-review.js';
 import { resultsFile } from './report/results-file.js';
 import type { ResultsFile } from './report/results-schema.js';
+import type { Bands } from './study/bands.js';
 import { version } from './version.js';
 
 /** An installation with everything that came of it. */
 export interface Review extends Subject {
   readonly findings: readonly Finding[];
   readonly verdict: Verdict;
+  /** How sure the numbers are, from `studyBands`, where that was asked for. */
+  readonly bands?: Bands;
 }
 
 /**

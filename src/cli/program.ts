@@ -44,6 +44,7 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
         .default('engineer'),
     )
     .addOption(unitsOption())
+    .option('--no-bands', 'leave out how sure the verdicts are, which takes some time')
     .option('--templates <DIR>', "folder of the firm's own templates")
     .addOption(new Option('--page <SIZE>', 'letter or a4; by the units otherwise').choices(['letter', 'a4']))
     .addHelpText('after', helpText.review)

@@ -10,6 +10,7 @@ import {
   reviewResults,
   type UnitSystem,
 } from '../index.js';
+import { addBands } from './add-bands.js';
 import { eachFile } from './each-file.js';
 import { type ExitStatus, statusOfVerdict } from './exit-status.js';
 import { readFirmFile, readLetterheadLogo } from './firm-folder.js';
@@ -29,6 +30,8 @@ export interface ReviewOptions {
   readonly html?: string;
   readonly for: Reader;
   readonly units?: UnitSystem;
+  /** False when `--no-bands` was given. */
+  readonly bands?: boolean;
   readonly templates?: string;
   readonly page?: 'letter' | 'a4';
 }
@@ -69,7 +72,8 @@ export async function reviewCommand(
   }
   return eachFile(files, surroundings, async (file, index) => {
     const name = names[index] as OutputNames;
-    const { input, review } = await reviewFile(file, surroundings);
+    const { input, review: plain } = await reviewFile(file, surroundings);
+    const review = options.bands === false ? plain : await addBands(plain);
     const logo = await readLogoOf(review.installation.review.letterhead, look.firm?.letterhead, {
       input: file === STANDARD_INPUT ? surroundings.folder : dirname(resolve(surroundings.folder, file)),
       firm: resolve(surroundings.folder, options.templates ?? '.'),

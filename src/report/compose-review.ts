@@ -6,6 +6,7 @@ import type { Finding, Subject, Verdict } from '../checks/finding.js';
 import type { Drawing } from '../drawing/drawing.js';
 import type { Letterhead, UnitSystem } from '../input/installation.js';
 import { EngineError } from '../issues/issue.js';
+import type { Bands } from '../study/bands.js';
 import type { Reader, ReportContext, View } from './context.js';
 import { outline, type SectionId, sections } from './outline.js';
 import { rankAssumptions } from './rank-assumptions.js';
@@ -16,6 +17,8 @@ import { createWriter } from './writer.js';
 export interface ReviewSubject extends Subject {
   readonly findings: readonly Finding[];
   readonly verdict: Verdict;
+  /** How sure the numbers are, where that was worked out. */
+  readonly bands?: Bands;
 }
 
 export interface ReviewOptions {
@@ -75,11 +78,14 @@ export function composeReview(review: ReviewSubject, options: ReviewOptions): Co
     });
   }
   if (Object.keys(review.response.conditions).length === 0) throw new EngineError('report.no-condition');
-  const order = options.firm?.outline ?? outline[options.reader];
+  const wanted = options.firm?.outline ?? outline[options.reader];
+  // Bands cost several times the review, so they may have been left out.
+  const order = wanted.filter((id) => id !== 'bands' || review.bands !== undefined);
   const context: ReportContext = {
     subject: review,
     findings: review.findings,
     verdict: review.verdict,
+    ...(review.bands && { bands: review.bands }),
     reader: options.reader,
     printed: new Set(order),
     version: options.version,

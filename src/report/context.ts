@@ -3,6 +3,7 @@
  * into printed text. Sections are pure functions from this to a view of strings, booleans and lists.
  */
 import type { Finding, Subject, Verdict } from '../checks/finding.js';
+import type { Bands } from '../study/bands.js';
 import type { RankedAssumption } from './rank-assumptions.js';
 import type { Writer } from './writer.js';
 
@@ -13,6 +14,8 @@ export interface ReportContext {
   readonly subject: Subject;
   readonly findings: readonly Finding[];
   readonly verdict: Verdict;
+  /** How sure the numbers are, where that was worked out. */
+  readonly bands?: Bands;
   readonly reader: Reader;
   /** Ids of the sections this reader gets: a link to another section would lead nowhere. */
   readonly printed: ReadonlySet<string>;

@@ -5,6 +5,7 @@
 import type { Reader, ReportContext, View } from './context.js';
 import { access } from './sections/access.js';
 import { assumptions } from './sections/assumptions.js';
+import { bands } from './sections/bands.js';
 import { calculations } from './sections/calculations.js';
 import { cautions } from './sections/cautions.js';
 import { conditions } from './sections/conditions.js';
@@ -72,6 +73,7 @@ export const sections = {
   geometry,
   conditions,
   assumptions,
+  bands,
   'hand-check': handCheck,
   calculations,
   deviations,
@@ -128,6 +130,7 @@ export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
     'practice',
     'access',
     'findings',
+    'bands',
     'deviations',
     'hand-check',
     'calculations',

@@ -5,7 +5,9 @@ import { EngineError } from '../issues/issue.js';
 import type { ConditionResponse } from '../mechanics/response.js';
 import type { Wrench } from '../model/conventions.js';
 import { citationText } from '../sources/index.js';
+import type { Bands } from '../study/bands.js';
 import { accessResults } from './access-results.js';
+import { bandResults } from './band-results.js';
 import { everyCondition } from './condition-order.js';
 import { fitterResults } from './fitter-results.js';
 import type { ResultsFile } from './results-schema.js';
@@ -20,7 +22,7 @@ import type { ResultsFile } from './results-schema.js';
  * @throws EngineError `report.not-finite` when a result is no number
  */
 export function resultsFile(
-  subject: Subject & { readonly verdict: Verdict },
+  subject: Subject & { readonly verdict: Verdict; readonly bands?: Bands },
   findings: readonly Finding[],
   options: { readonly version: string },
 ): ResultsFile {
@@ -51,6 +53,7 @@ export function resultsFile(
       reciprocalCondition: response.quality.reciprocalCondition,
     },
     findings: findings.map(findingResult),
+    ...(subject.bands && { bands: bandResults(subject.bands) }),
     assumptions: installation.assumptions.map((assumption) => ({
       path: assumption.path,
       value: assumption.value,

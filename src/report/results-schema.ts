@@ -1,6 +1,7 @@
 /** Shape of the results file, one definition for the types, the published JSON Schema and the tests. */
 import { z } from 'zod';
 import { accessShape } from './access-schema.js';
+import { bandsShape } from './band-schema.js';
 import { fitUpShape, pumpOutShape, settingShape } from './fitter-schema.js';
 
 const vector = z.tuple([z.number(), z.number(), z.number()]);
@@ -126,6 +127,7 @@ export const resultsShape = z
       })
       .describe('How far the numbers can be trusted.'),
     findings: z.array(finding),
+    bands: bandsShape.optional(),
     assumptions: z.array(
       z.strictObject({ path: z.string(), value: z.string(), source: z.string(), effect: z.string() }),
     ),

@@ -3,18 +3,20 @@ import type { Finding } from '../checks/finding.js';
 import type { FindingBand, Hunger, Pull } from './bands.js';
 
 /** Part of what is left to a limit from which on a rough value is worth finding out [-]. */
-const WORTH = 0.1;
+const WORTH = 0.25;
 
 /**
- * What is missing first, by how many verdicts wait for it; then what is known so roughly that it turns verdicts; then
- * what uses up much of what is left to a limit.
+ * What is known so roughly that it turns verdicts comes first; then what is missing, by how many verdicts wait for it;
+ * then what may use up much of what is left to a limit.
  *
  * @param findings - all findings
  * @param bands - ratios with their bands
  * @returns data to get
  */
 export function hungersOf(findings: readonly Finding[], bands: readonly FindingBand[]): readonly Hunger[] {
-  return [...missing(findings), ...rough(bands.filter(({ comparison }) => !comparison))];
+  const known = rough(bands.filter(({ comparison }) => !comparison));
+  const turning = known.filter(({ turns }) => turns.length > 0);
+  return [...turning, ...missing(findings), ...known.slice(turning.length)];
 }
 
 function missing(findings: readonly Finding[]): readonly Hunger[] {
@@ -34,7 +36,7 @@ function missing(findings: readonly Finding[]): readonly Hunger[] {
     }));
 }
 
-function rough(bands: readonly FindingBand[]): readonly Hunger[] {
+function rough(bands: readonly FindingBand[]): readonly Extract<Hunger, { kind: 'rough' }>[] {
   const byDoubt = new Map<string, Extract<Hunger, { kind: 'rough' }>[]>();
   for (const { check, title, at, value, pulls } of bands) {
     for (const pull of pulls) {

@@ -85,8 +85,8 @@ const pipeBeyond: Width = {
 
 /** Centre of gravity off the shaft axis: terminal box, fan cowl, volute [m]. */
 const centre: Width = {
-  half: 0.025,
-  citation: practice('centre of gravity off the shaft axis by up to 25 mm (1 in)'),
+  half: 0.0254,
+  citation: practice('centre of gravity off the shaft axis by up to 1 in (25 mm)'),
 };
 
 const endTurns: Width = {

@@ -25,6 +25,8 @@ test('the door gives these values and no others: adding one is a promise, taking
     'reviewResults',
     'runChecks',
     'solveFrame',
+    'studyBands',
+    'tryOut',
     'version',
   ]);
 });

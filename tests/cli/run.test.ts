@@ -172,6 +172,24 @@ test('the same input gives the same bytes', async () => {
   expect(readFileSync(join(folder, 'a.json'), 'utf8')).toBe(readFileSync(join(folder, 'b.json'), 'utf8'));
 });
 
+test('a review says how sure its verdicts are, unless told not to', async () => {
+  const folder = folderWithPump();
+  await runFake(['review', 'pump.yaml', '-o', 'a.pdf', '--results', 'a.json', '--html', 'a.html'], {
+    folder,
+  });
+  await runFake(
+    ['review', 'pump.yaml', '-o', 'b.pdf', '--results', 'b.json', '--html', 'b.html', '--no-bands'],
+    {
+      folder,
+    },
+  );
+  const text = (name: string) => readFileSync(join(folder, name), 'utf8');
+  expect(text('a.html')).toContain('How sure the verdicts are');
+  expect(text('b.html')).not.toContain('How sure');
+  expect(JSON.parse(text('a.json')).bands.ratios.length).toBeGreaterThan(0);
+  expect(JSON.parse(text('b.json')).bands).toBeUndefined();
+});
+
 test('a refused input leaves the earlier review as it was', async () => {
   const folder = folderWithPump();
   writeFileSync(join(folder, 'pump-review.pdf'), 'earlier');

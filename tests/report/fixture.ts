@@ -3,6 +3,7 @@ import { overallVerdict, runChecks } from '../../src/checks/index.js';
 import type { Assumption, Installation, Part, Sourced, Vec3 } from '../../src/input/installation.js';
 import type { ReviewSubject } from '../../src/report/compose-review.js';
 import { solveInstallation } from '../../src/review.js';
+import { studyBands } from '../../src/study/study-bands.js';
 import {
   elbow,
   end,
@@ -287,4 +288,10 @@ export function reviewedSound(): ReviewSubject {
     findings: whole.findings.filter((finding) => finding.verdict === 'meets'),
     verdict: 'meets',
   };
+}
+
+/** The same with bands, and a motor so roughly known that it turns verdicts. */
+export async function reviewedWithBands(): Promise<ReviewSubject> {
+  const whole = reviewed();
+  return { ...whole, bands: await studyBands(whole, { samples: 4 }) };
 }

@@ -13,6 +13,7 @@ import {
   reviewedSideways,
   reviewedSound,
   reviewedStalled,
+  reviewedWithBands,
   reviewedWithConnectors,
 } from './fixture.js';
 import { missingPaths } from './template-paths.js';
@@ -34,6 +35,7 @@ const reviews = [
   reviewedSideways(),
   reviewedSound(),
   reviewedWithConnectors('gapped'),
+  await reviewedWithBands(),
 ].flatMap((whole) =>
   readers.flatMap((reader) =>
     (['us', 'si'] as const).map((units) => ({

@@ -11,4 +11,6 @@ export const jobs = {
   'advise-trials': async () => (await import('./advise-trials.js')).adviseTrials,
   /** The findings of a changed file. */
   'advise-findings': async () => (await import('./advise-findings.js')).adviseFindings,
+  /** Trials of one installation a little other than it was taken. */
+  'try-out': async () => (await import('./try-out.js')).tryOutRows,
 } as const satisfies Jobs;

@@ -32,6 +32,8 @@ export interface Pool<Registry extends Jobs> {
     name: Name,
     input: InputOf<Registry, Name>,
   ) => Promise<OutputOf<Registry, Name>>;
+  /** How many threads it works with [-]. */
+  readonly size: number;
   /** Stops the threads. */
   readonly close: () => Promise<void>;
 }
@@ -107,6 +109,7 @@ export function openPool<Registry extends Jobs>(
   };
 
   return {
+    size,
     runEach,
     runOne: async (name, input) => {
       const [outcome] = await runEach(name, [input]);

@@ -1,4 +1,5 @@
 import type { Finding } from '../../checks/finding.js';
+import { doubtWidth } from '../band-words.js';
 import type { ReportContext, View } from '../context.js';
 import { findingRow, worstFirst } from '../finding-row.js';
 
@@ -54,6 +55,9 @@ export function summary(context: ReportContext) {
     hasFaults: faults.length > 0,
     nearest: nearest.map((one, index) => namedRow(one, index, context)),
     hasNearest: nearest.length > 0,
+    bandsLine: bandsLine(context),
+    hasBands: context.bands !== undefined,
+    bandsShown: context.printed.has('bands'),
     full: context.reader === 'engineer',
     assumptionCount: String(context.assumptions.length),
     bearingCount: String(context.assumptions.filter((one) => one.bearsOn.length > 0).length),
@@ -90,4 +94,22 @@ function namedRow({ finding, others }: NamedFinding, index: number, context: Rep
     others: others.map((other) => other.at).join(', '),
     hasOthers: others.length > 0,
   };
+}
+
+/** How many of the verdicts that follow from weights and stiffness could be otherwise, and what to find out first. */
+function bandsLine({ bands, write }: ReportContext): string {
+  if (bands === undefined) return '';
+  const judged = bands.findings.filter(({ comparison }) => !comparison);
+  const open = judged.filter(
+    ({ statement }) => statement === 'meets only if' || statement === 'exceeds unless',
+  );
+  const rough = bands.hungers.find((hunger) => hunger.kind === 'rough' && hunger.turns.length > 0);
+  const first =
+    rough?.kind === 'rough'
+      ? ` Find out first: ${rough.doubt.what} (${doubtWidth(rough.doubt, write)}).`
+      : '';
+  if (open.length === 0) {
+    return `All ${judged.length} verdicts that follow from weights, springs and ends hold over their whole band.`;
+  }
+  return `${open.length} of ${judged.length} verdicts that follow from weights, springs and ends could be otherwise within what is known of them.${first}`;
 }

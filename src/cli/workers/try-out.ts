@@ -1,0 +1,15 @@
+/** Job: trials of one installation. */
+import { type Trial, type TrialBase, tryOut } from '../../index.js';
+
+/**
+ * Works trials out one after the other.
+ *
+ * @param work - what they start from, and the amounts of each
+ * @returns their outcomes in order
+ */
+export function tryOutRows(work: {
+  readonly base: TrialBase;
+  readonly rows: readonly (readonly number[])[];
+}): readonly Trial[] {
+  return work.rows.map((row) => tryOut(work.base, row));
+}
