@@ -47,6 +47,7 @@ export {
   reviewResults,
 } from './review.js';
 export type { Citation, Confidence, Source, SourceId } from './sources/index.js';
+export { type StartedFile, startFile } from './starter/index.js';
 export type * from './study/bands.js';
 export type { Doubt, Obtained } from './study/doubt.js';
 export { type Figure, type Trial, type TrialBase, tryOut } from './study/evaluate.js';

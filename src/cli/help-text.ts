@@ -17,12 +17,37 @@ const statuses = `Exit status:
 export const helpText = {
   program: `
 Examples:
+  pipeborne new                         a few questions, then a file to begin with
   pipeborne check pump.yaml             the verdict and the worst findings
   pipeborne review pump.yaml            writes pump-review.pdf
   pipeborne advise pump.yaml            the smallest changes that make it meet
   pipeborne schema > pipeborne.json     for an editor that completes as you type
 
 ${statuses}
+
+${caution}`,
+  new: `
+Tables give what they can: pipe, fittings, valves, spans, rods. What was neither
+answered nor found is assumed, marked so in the file and listed at the end. A
+file that is there is never overwritten; leaving with Ctrl-C leaves nothing.
+Without a terminal every answer that is needed must be given as an option.
+A word in brackets names the arrangements an answer belongs to.
+
+Examples:
+  pipeborne new
+  pipeborne new hwp-1.yaml --units us --arrangement elbows
+  pipeborne new hwp-2.yaml --units si --arrangement header --mark HWP-2 \\
+    --service heating --pressure "1000 kPa" --flow "40 m3/h" --head "18 m" \\
+    --size "DN 100" --casing-weight "95 kg" --motor-power "4 kW" \\
+    --motor-top "800 mm" --faces "500 mm" --pump-height "2 m" --ceiling "3.5 m" \\
+    --facing south --turn east --suction-run "4 m" --discharge-run "5 m" \\
+    --leg "2.5 m"
+
+Exit status:
+  0   the file is written
+  2   an answer is missing or cannot be used
+  3   the file is there already or could not be written
+  70  a fault of the program
 
 ${caution}`,
   review: `

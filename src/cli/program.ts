@@ -1,6 +1,7 @@
 /** Commands and options. Loads nothing but the parser of arguments: each command's work is imported when it runs. */
 import { Command, Option } from 'commander';
 import { version } from '../version.js';
+import { addNewCommand } from './add-new-command.js';
 import type { ExitStatus } from './exit-status.js';
 import { helpText } from './help-text.js';
 import { addAdvise } from './program-advise.js';
@@ -28,6 +29,8 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     .configureOutput(outputOf(surroundings))
     .addHelpText('after', helpText.program)
     .exitOverride();
+
+  addNewCommand(program, surroundings, settle);
 
   program
     .command('review')

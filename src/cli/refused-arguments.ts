@@ -2,19 +2,22 @@
 import type { CommanderError } from 'commander';
 import type { Issue } from '../issues/issue.js';
 
-const COMMANDS = ['review', 'check', 'advise', 'schema'];
-
 /**
  * The issue for arguments that were refused.
  *
  * @param error - error of the parser; its message may end with a near miss in parentheses
  * @param args - the arguments as given, to say whose help to read
+ * @param commands - names of the commands
  * @returns an error without a place
  */
-export function refusedArguments(error: CommanderError, args: readonly string[]): Issue {
+export function refusedArguments(
+  error: CommanderError,
+  args: readonly string[],
+  commands: readonly string[],
+): Issue {
   const [first = '', ...rest] = error.message.replace(/^error: /, '').split('\n');
   const nearMiss = /\((Did you mean .*\?)\)/.exec(rest.join(' '))?.[1];
-  const command = args.find((arg) => COMMANDS.includes(arg));
+  const command = args.find((arg) => commands.includes(arg));
   const hint = nearMiss?.replace('Did you', 'did you') ?? forgottenCommand(error, args);
   return {
     code: 'cli.arguments.unusable',

@@ -29,7 +29,16 @@ export async function run(args: readonly string[], surroundings: Surroundings): 
     if (error.code === 'commander.help') return exitStatus.unusable;
     const { refusedArguments } = await import('./refused-arguments.js');
     const { showIssues } = await import('./show-failure.js');
-    showIssues([refusedArguments(error, args)], surroundings);
+    showIssues(
+      [
+        refusedArguments(
+          error,
+          args,
+          program.commands.map((command) => command.name()),
+        ),
+      ],
+      surroundings,
+    );
     return exitStatus.unusable;
   }
 }

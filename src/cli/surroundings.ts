@@ -1,6 +1,7 @@
 /**
  * What the program may touch of the world, as one object, so that a test can hand in its own.
  */
+import type { Readable, Writable } from 'node:stream';
 import { fileURLToPath } from 'node:url';
 
 /** Where text goes. */
@@ -8,6 +9,12 @@ export interface Outlet {
   readonly write: (text: string) => void;
   /** True when a person looks at it, false for a pipe or a file. */
   readonly isTerminal: boolean;
+}
+
+/** A terminal a person can be asked at. */
+export interface Terminal {
+  readonly input: Readable;
+  readonly output: Writable;
 }
 
 export interface Surroundings {
@@ -23,6 +30,12 @@ export interface Surroundings {
   readonly standardInput: () => AsyncIterable<Uint8Array>;
   /** Has something done when the user interrupts, once; a second interrupt ends the run. Gives a way to forget it. */
   readonly onInterrupt?: (handle: () => void) => () => void;
+  /** Where a person can be asked; undefined where either way leads elsewhere. Questions are messages, not data. */
+  readonly terminal: Terminal | undefined;
+  /** Today, as ISO 8601 writes it. Only what is begun new asks for it: a review prints the date of its input. */
+  readonly today: () => string;
+  /** Ends the process as the signal would have. */
+  readonly endBySignal: (signal: 'SIGINT') => void;
 }
 
 /** The surroundings of the running process. */
@@ -43,7 +56,19 @@ export function processSurroundings(): Surroundings {
       process.once('SIGINT', handle);
       return () => void process.removeListener('SIGINT', handle);
     },
+    // Opened only when someone is to be asked.
+    get terminal() {
+      const both = process.stdin.isTTY === true && process.stderr.isTTY === true;
+      return both ? { input: process.stdin, output: process.stderr } : undefined;
+    },
+    today: () => dayOf(new Date()),
+    endBySignal: (signal) => void process.kill(process.pid, signal),
   };
+}
+
+function dayOf(date: Date): string {
+  const two = (number: number): string => String(number).padStart(2, '0');
+  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
 }
 
 /** Widest line printed; help and pictures keep to it everywhere, so that they can be pasted into a message. */

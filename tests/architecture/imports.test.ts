@@ -50,6 +50,7 @@ const mayImport: Readonly<Record<string, Row>> = {
     types: ['report', 'drawing', 'input', 'sources'],
     packages: ['handlebars', 'saxes', 'pdf-lib', 'fastest-levenshtein'],
   },
+  starter: { folders: ['units', 'issues', 'catalog', 'input', 'model', 'mechanics'] },
   study: {
     folders: [
       'units',
@@ -94,6 +95,7 @@ const mayImport: Readonly<Record<string, Row>> = {
       'mechanics',
       'checks',
       'drawing',
+      'starter',
       'study',
       'report',
       'render',
@@ -101,7 +103,8 @@ const mayImport: Readonly<Record<string, Row>> = {
     ],
   },
   cli: {
-    folders: ['door', 'issues'],
+    // The parser of arguments offers the questions of a new file as options, and may not load the door for them.
+    folders: ['door', 'issues', 'starter'],
     packages: [
       'node',
       'commander',

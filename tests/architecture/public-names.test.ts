@@ -27,6 +27,7 @@ test('the door gives these values and no others: adding one is a promise, taking
     'solveFrame',
     'studyBands',
     'tryOut',
+    'startFile',
     'version',
   ]);
 });

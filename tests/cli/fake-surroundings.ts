@@ -1,7 +1,7 @@
 /** Surroundings that keep what is said, for tests that run the command line in their own process. */
 import { fileURLToPath } from 'node:url';
 import { run } from '../../src/cli/run.js';
-import type { Surroundings } from '../../src/cli/surroundings.js';
+import type { Surroundings, Terminal } from '../../src/cli/surroundings.js';
 
 export interface Outcome {
   readonly status: number;
@@ -14,6 +14,8 @@ export interface FakeOptions {
   readonly standardInput?: string | Uint8Array;
   readonly terminal?: boolean;
   readonly environment?: Readonly<Record<string, string>>;
+  /** A terminal to be asked at. */
+  readonly dialogue?: Terminal;
 }
 
 /** Runs the command line with the given arguments. */
@@ -48,6 +50,11 @@ export function fakeSurroundings(
       yield typeof options.standardInput === 'string' || options.standardInput === undefined
         ? new TextEncoder().encode(options.standardInput ?? '')
         : options.standardInput;
+    },
+    terminal: options.dialogue,
+    today: () => '2026-01-15',
+    endBySignal: (signal) => {
+      said.messages += `[${signal}]`;
     },
   };
 }

@@ -92,7 +92,13 @@ export function day() {
     .transform((found, context) => (isDay(found) ? found : refuse(context, 'input.not-a-day', { found })));
 }
 
-function isDay(text: string): boolean {
+/**
+ * Whether a text is a day of the calendar as ISO 8601 writes it.
+ *
+ * @param text - for example `2026-09-14` [-]
+ * @returns true for a day that there is [-]
+ */
+export function isDay(text: string): boolean {
   const match = /^(\d{4})-(\d{2})-(\d{2})$/u.exec(text);
   if (!match) return false;
   const [year, month, dayOfMonth] = [Number(match[1]), Number(match[2]), Number(match[3])];

@@ -90,6 +90,16 @@ export const cliSentences: Sentences = {
     wanted: 'a complete installation of the package',
     hint: 'install it again',
   }),
+  'cli.arguments.new-name': ({ found }) => ({
+    message: `"${found}" is no name for a new file`,
+    wanted: 'a name that ends in .yaml, or - for standard output',
+    example: 'pipeborne new hwp-1.yaml',
+  }),
+  'cli.write.exists': ({ file }) => ({
+    message: `${file} is there already, and a new file never takes the place of another`,
+    wanted: 'another name',
+    example: 'pipeborne new another-name.yaml',
+  }),
   'cli.write.failed': ({ file, reason }) => ({
     message: `${file} cannot be written: ${reason}`,
     wanted: 'a folder that can be written to',

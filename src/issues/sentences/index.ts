@@ -11,6 +11,7 @@ import { modelSentences } from './model.js';
 import { renderSentences } from './render.js';
 import { reportSentences } from './report.js';
 import type { Sentences } from './sentence.js';
+import { starterSentences } from './starter.js';
 import { unitsSentences } from './units.js';
 
 /** Every sentence shown to a person, by code. Each folder has a file of its own. */
@@ -26,6 +27,7 @@ export const sentences: Sentences = {
   ...renderSentences,
   ...reportSentences,
   ...fieldworkFormSentences,
+  ...starterSentences,
   ...cliSentences,
   ...adviseSentences,
 };

@@ -1,0 +1,50 @@
+/** The options of `pipeborne new`, one a question. */
+import { type Command, Option } from 'commander';
+import { askedQuestions, furtherQuestions, type Question } from '../starter/index.js';
+import type { ExitStatus } from './exit-status.js';
+import { helpText } from './help-text.js';
+import type { Surroundings } from './surroundings.js';
+
+/**
+ * Adds the command.
+ *
+ * @param program - the tree of commands
+ * @param surroundings - where to ask and write
+ * @param settle - receives the status
+ */
+export function addNewCommand(
+  program: Command,
+  surroundings: Surroundings,
+  settle: (status: ExitStatus) => void,
+): void {
+  const command = program
+    .command('new')
+    .summary('begin a file from a few answers')
+    .description(
+      'Asks a few questions at the terminal and writes a commented FILE that can be checked at once. Every answer ' +
+        'may be given as an option instead; only what is missing is asked.',
+    )
+    .usage('[options] [FILE]')
+    .argument('[FILE]', 'file to be, ending in .yaml; - is standard output; by the mark otherwise')
+    .addHelpText('after', helpText.new)
+    .action(async (file: string | undefined, _options, ran: Command) => {
+      const { newCommand } = await import('./new-command.js');
+      settle(await newCommand(file, ran.optsWithGlobals(), surroundings));
+    });
+  for (const question of askedQuestions) command.addOption(optionOf(question).helpGroup('Answers:'));
+  for (const question of furtherQuestions)
+    command.addOption(optionOf(question).helpGroup('Further answers, never asked:'));
+}
+
+function optionOf(question: Question): Option {
+  const { key, asks, kind, example, only, otherwise } = question;
+  const shown = typeof example === 'string' ? example : `${example.us} or ${example.si}`;
+  const words =
+    kind.is === 'choice' ? kind.choices.map(({ value }) => value).join(', ') : `for example ${shown}`;
+  const where = only === undefined ? '' : ` [${only.join(', ')}]`;
+  const left = otherwise === undefined ? '' : `; left out: ${otherwise}`;
+  return new Option(
+    `--${key} <${kind.is === 'choice' ? 'WORD' : 'TEXT'}>`,
+    `${asks}${where}: ${words}${left}`,
+  );
+}
