@@ -25,9 +25,9 @@ test('the door gives these values and no others: adding one is a promise, taking
     'reviewResults',
     'runChecks',
     'solveFrame',
+    'startFile',
     'studyBands',
     'tryOut',
-    'startFile',
     'version',
   ]);
 });
