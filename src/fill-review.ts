@@ -1,5 +1,5 @@
 /** From a composed review to its markup: templates filled, a firm's own sections put in, fixed words looked for. */
-import { EngineError } from './issues/issue.js';
+import { EngineError, IssuesError } from './issues/issue.js';
 import {
   fillTraced,
   type MarkupElement,
@@ -42,10 +42,29 @@ export function fillReview(composed: ComposedReview, options: FillOptions): Mark
   );
   const view: TemplateRecord = { ...(composed.view as TemplateRecord), sections: slots };
   const { text, placeOf } = fillTraced(master, view, { name: 'review', partials });
-  const filled = parseMarkup(text, { placeOf, looseLinks: hasOwnOrder });
+  const filled = hasOwnOrder
+    ? parseMarkup(text, { placeOf, looseLinks: true })
+    : strict(text, placeOf, composed.sections);
   const root = withHeadings(hasOwnOrder ? withoutLooseLinks(filled) : filled, headings);
   refuseGaps(root, composed.sections, fixedBlocks(slots, partials));
   return root;
+}
+
+/** Where a section is missing, that is said rather than that links to it lead nowhere. */
+function strict(
+  text: string,
+  placeOf: ReturnType<typeof fillTraced>['placeOf'],
+  sections: readonly string[],
+): MarkupElement {
+  try {
+    return parseMarkup(text, { placeOf });
+  } catch (error) {
+    const isLoose =
+      error instanceof IssuesError &&
+      error.issues.every(({ code }) => code === 'render.markup.link-leads-nowhere');
+    if (isLoose) refuseGaps(parseMarkup(text, { placeOf, looseLinks: true }), sections, []);
+    throw error;
+  }
 }
 
 /** A firm's own section, filled and judged by itself, so that its faults are told where they were written. */

@@ -7,6 +7,12 @@
 export { type Advice, type AdvisedFile, type AdviseOptions, type Alternative, advise } from './advise.js';
 export type { Calculation, CheckUnit, Finding, Subject, Verdict } from './checks/finding.js';
 export { overallVerdict, runChecks } from './checks/index.js';
+export type { Comparison } from './compare/comparison.js';
+export type {
+  ComparedRevisions,
+  ComparisonRendering,
+  Revision as ComparedRevision,
+} from './compare-revisions.js';
 export {
   type Firm,
   installationJsonSchema,
@@ -39,8 +45,11 @@ export { fixedTemplates } from './report/fixed-templates.js';
 export { type Glance, glance } from './report/glance.js';
 export { type ResultsFile, resultsJsonSchema } from './report/results-schema.js';
 export {
+  compareRevisions,
   type Review,
   readLogo,
+  readResults,
+  renderComparisonPdf,
   renderReviewHtml,
   renderReviewPdf,
   review,

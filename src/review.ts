@@ -15,7 +15,8 @@
 
 import type { Finding, Subject, Verdict } from './checks/finding.js';
 import { overallVerdict, runChecks } from './checks/index.js';
-import type { Installation } from './input/installation.js';
+import type { ComparedRevisions, ComparisonRendering, Revision } from './compare-revisions.js';
+import type { Installation, UnitSystem } from './input/installation.js';
 import { findVibrations, startUp } from './mechanics/index.js';
 import { solveFrame } from './mechanics/solve-frame.js';
 import {
@@ -26,6 +27,7 @@ import {
   startingConditions,
 } from './model/index.js';
 import type { Logo, RenderOptions } from './render-review.js';
+import type { ReadResults } from './report/read-results.js';
 import { resultsFile } from './report/results-file.js';
 import type { ResultsFile } from './report/results-schema.js';
 import type { Bands } from './study/bands.js';
@@ -114,6 +116,51 @@ export async function renderReviewPdf(review: Review, options: RenderOptions): P
 export async function renderReviewHtml(review: Review, options: RenderOptions): Promise<string> {
   const { reviewHtml } = await import('./render-review.js');
   return reviewHtml(review, options);
+}
+
+/**
+ * Compares two revisions, of each its results, and its input where that is at hand.
+ *
+ * @param before - the older
+ * @param after - the newer
+ * @param units - units to print in
+ * @returns what differs, as data and as text
+ */
+export async function compareRevisions(
+  before: Revision,
+  after: Revision,
+  units: UnitSystem,
+): Promise<ComparedRevisions> {
+  const { compareRevisions: compare } = await import('./compare-revisions.js');
+  return compare(before, after, units);
+}
+
+/**
+ * A comparison as PDF.
+ *
+ * @param compared - as `compareRevisions` gives it
+ * @param options - templates, fonts, page, date, letterhead
+ * @returns the bytes
+ * @throws EngineError `render.…` for a template that cannot be used
+ */
+export async function renderComparisonPdf(
+  compared: ComparedRevisions,
+  options: ComparisonRendering,
+): Promise<Uint8Array> {
+  const { comparisonPdf } = await import('./compare-revisions.js');
+  return comparisonPdf(compared.composed, options);
+}
+
+/**
+ * Reads a results file back.
+ *
+ * @param text - content of the file
+ * @param options - its name, for messages
+ * @returns the results, or the issues
+ */
+export async function readResults(text: string, options: { readonly file: string }): Promise<ReadResults> {
+  const { readResults: read } = await import('./report/read-results.js');
+  return read(text, options);
 }
 
 /**

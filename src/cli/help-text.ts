@@ -87,6 +87,23 @@ Examples:
 ${statuses}
 
 ${caution}`,
+  compare: `
+OLD and NEW are inputs (YAML or JSON) or results written by review --results;
+one of each will do, and then the inputs are not compared. Supports that were
+moved or renamed are told as such; another unit is no change. What moved by
+less than rounding is left out, and the limit for that is printed.
+
+Examples:
+  pipeborne compare pump-a.yaml pump-b.yaml
+  pipeborne compare pump-a.json pump-b.yaml -o changes.pdf
+  pipeborne compare pump-a.json pump-b.json --json
+
+The exit status is that of NEW: a change for the worse shows as a review would
+show it.
+
+${statuses}
+
+${caution}`,
   templates: `
 A folder of templates is used with review --templates DIR. Each .hbs file in it
 replaces the shipped one of its name; firm.yaml beside them has the letterhead

@@ -71,6 +71,25 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     });
 
   program
+    .command('compare')
+    .summary('print what changed between two revisions')
+    .description('Prints what changed from OLD to NEW: input, loads, verdicts, findings, assumptions.')
+    .usage('[options] OLD NEW')
+    .argument('<OLD>', 'the older revision: an input, or the results of its review')
+    .argument('<NEW>', 'the newer revision')
+    .option('-o, --output <PDF>', 'file for the comparison on paper')
+    .option('--json', 'print what differs for machines instead')
+    .addOption(unitsOption())
+    .option('--templates <DIR>', "folder of the firm's own templates")
+    .addOption(new Option('--page <SIZE>', 'letter or a4; by the units otherwise').choices(['letter', 'a4']))
+    .option('--date <DAY>', 'date of the PDF, for two results files, which hold none')
+    .addHelpText('after', helpText.compare)
+    .action(async (before: string, after: string, _options, command: Command) => {
+      const { compareCommand } = await import('./compare-command.js');
+      settle(await compareCommand([before, after], command.optsWithGlobals(), surroundings));
+    });
+
+  program
     .command('templates')
     .summary('list, copy out or check templates of reviews')
     .description(

@@ -23,16 +23,22 @@ export interface InputText {
  *
  * @param file - name as given, or `-` for standard input
  * @param surroundings - working folder and standard input
+ * @param limit - largest size [bytes]
  * @returns the name for messages and the text
  * @throws EngineError `cli.read.failed` when it cannot be read, `cli.input.too-large`, `cli.input.not-text`
  */
-export async function readInput(file: string, surroundings: Surroundings): Promise<InputText> {
+export async function readInput(
+  file: string,
+  surroundings: Surroundings,
+  limit: number = INPUT_LIMIT_BYTES,
+): Promise<InputText> {
   const name = file === STANDARD_INPUT ? 'standard input' : file;
   const bytes = await readLimited(
     file === STANDARD_INPUT
       ? surroundings.standardInput()
       : createReadStream(resolve(surroundings.folder, file)),
     name,
+    limit,
   );
   try {
     // The mark of byte order is kept: the fingerprint printed in the review is that of the file's own bytes.
@@ -42,20 +48,24 @@ export async function readInput(file: string, surroundings: Surroundings): Promi
   }
 }
 
-async function readLimited(chunks: AsyncIterable<Uint8Array>, name: string): Promise<Uint8Array> {
+async function readLimited(
+  chunks: AsyncIterable<Uint8Array>,
+  name: string,
+  limit: number,
+): Promise<Uint8Array> {
   const parts: Uint8Array[] = [];
   let size = 0;
   try {
     for await (const chunk of chunks) {
       size += chunk.byteLength;
-      if (size > INPUT_LIMIT_BYTES) break;
+      if (size > limit) break;
       parts.push(chunk);
     }
   } catch (error) {
     throw new EngineError('cli.read.failed', { file: name, reason: reasonOf(error) });
   }
-  if (size > INPUT_LIMIT_BYTES) {
-    throw new EngineError('cli.input.too-large', { file: name, limit: `${INPUT_LIMIT_BYTES / 1024} KiB` });
+  if (size > limit) {
+    throw new EngineError('cli.input.too-large', { file: name, limit: `${limit / 1024} KiB` });
   }
   return Buffer.concat(parts);
 }

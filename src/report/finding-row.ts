@@ -16,7 +16,7 @@ const PRESSURE_CHECKS = /pressure|flange/;
  * @param finding - finding with its SI unit
  * @returns dimension for the writer
  */
-export function findingDimension(finding: Finding): Dimension {
+export function findingDimension(finding: Pick<Finding, 'unit' | 'check'>): Dimension {
   switch (finding.unit) {
     case 'Pa':
       return PRESSURE_CHECKS.test(finding.check) ? 'pressure' : 'stress';

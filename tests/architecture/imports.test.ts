@@ -27,8 +27,10 @@ const mayImport: Readonly<Record<string, Row>> = {
   mechanics: { folders: ['model', 'algebra', 'issues', 'sources'] },
   checks: { folders: ['geometry', 'model', 'mechanics', 'catalog', 'sources', 'issues'], types: ['input'] },
   drawing: { folders: ['geometry', 'model', 'mechanics', 'checks', 'units'], types: ['input'] },
+  compare: { folders: ['input'] },
   report: {
     folders: [
+      'compare',
       'units',
       'sources',
       'issues',
@@ -86,6 +88,7 @@ const mayImport: Readonly<Record<string, Row>> = {
   },
   door: {
     folders: [
+      'compare',
       'units',
       'sources',
       'issues',

@@ -81,7 +81,7 @@ describe('the sample of a firm', () => {
     const order = firm?.outline.contractor ?? [];
     const root = filled({ ...shipped, ...sample }, { outline: order }, firm?.headings);
     const titles = Object.fromEntries(topSections(root).map(({ id, title }) => [id, title]));
-    expect(titles['support-loads']).toBe(`${order.indexOf('support-loads') + 1} What hangs on each support`);
+    expect(titles.hangers).toBe(`${order.indexOf('hangers') + 1} What hangs on each support`);
     expect(titles.scope).toBe('2 What we were asked, and what we were not');
   });
 

@@ -2,6 +2,25 @@ import type { Sentences } from './sentence.js';
 
 /** What can go wrong while a review is composed. */
 export const reportSentences: Sentences = {
+  'report.results-too-large': ({ file, found, most }) => ({
+    message: `${file} has ${found} signs`,
+    wanted: `the results of one review, at most ${most}`,
+  }),
+  'report.results-not-json': ({ file, reason }) => ({
+    message: `${file} cannot be read as results: ${reason}`,
+    wanted: 'a whole results file',
+    example: 'pipeborne review pump.yaml --results pump.json',
+  }),
+  'report.results-format': ({ file, found }) => ({
+    message: `${file} says that its format is "${found}"`,
+    wanted: 'pipeborne-results/1',
+    hint: 'make the results again with this version',
+  }),
+  'report.results-shape': ({ file, reason }) => ({
+    message: `${file} is not as a review writes it: ${reason}`,
+    wanted: 'a results file that was not changed',
+    hint: 'make the results again with this version',
+  }),
   'report.unknown-reader': (data) => ({
     message: `there is no review for "${data.found}"`,
     wanted: `one of ${list(data.available)}`,

@@ -1,0 +1,163 @@
+/** `pipeborne compare`: what differs between two revisions, on the terminal and on paper. */
+import { dirname, extname, join, resolve } from 'node:path';
+import {
+  type ComparedRevision,
+  type ComparedRevisions,
+  compareRevisions,
+  type Installation,
+  readInstallation,
+  readResults,
+  renderComparisonPdf,
+  review,
+  reviewResults,
+  type UnitSystem,
+} from '../index.js';
+import { EngineError, IssuesError } from '../issues/issue.js';
+import { comparePicture } from './compare-picture.js';
+import { type ExitStatus, statusOfVerdict, worstStatus } from './exit-status.js';
+import { readFirmFile, readLetterheadLogo } from './firm-folder.js';
+import { readInput, STANDARD_INPUT } from './read-input.js';
+import { readFonts } from './shipped-fonts.js';
+import { showFailure, showIssues } from './show-failure.js';
+import type { Surroundings } from './surroundings.js';
+import { readTemplates } from './template-folder.js';
+import { writeFiles } from './write-files.js';
+
+/** Options of the command as the parser of arguments gives them. */
+export interface CompareOptions {
+  readonly output?: string;
+  readonly json?: boolean;
+  readonly units?: UnitSystem;
+  readonly templates?: string;
+  readonly page?: 'letter' | 'a4';
+  readonly date?: string;
+}
+
+/** Largest file read: results are longer than inputs. */
+const LIMIT_BYTES = 16 * 1024 * 1024;
+
+/** A revision with the installation it was made from, where the file is an input. */
+interface ReadRevision extends ComparedRevision {
+  readonly file: string;
+  readonly installation?: Installation;
+}
+
+/**
+ * Runs `compare`.
+ *
+ * @param files - the older and the newer file: inputs or results, as given
+ * @param options - options of the command
+ * @param surroundings - where to read, write and print
+ * @returns the status of the newer revision; the worst of both where one cannot be used
+ */
+export async function compareCommand(
+  files: readonly [string, string],
+  options: CompareOptions,
+  surroundings: Surroundings,
+): Promise<ExitStatus> {
+  const failures: ExitStatus[] = [];
+  const read: ReadRevision[] = [];
+  try {
+    refuseArguments(files, options, surroundings);
+  } catch (error) {
+    return showFailure(error, 'the arguments', surroundings);
+  }
+  // Both are read before anything is said, so that faults of both come at once.
+  for (const file of files) {
+    try {
+      read.push(await readRevision(file, surroundings));
+    } catch (error) {
+      failures.push(showFailure(error, file, surroundings));
+    }
+  }
+  const [before, after] = read;
+  if (failures.length > 0 || !before || !after) return worstStatus(failures);
+  try {
+    const units = options.units ?? (after.installation ?? before.installation)?.review.units ?? 'si';
+    const compared = await compareRevisions(before, after, units);
+    if (options.output !== undefined) await writePdf(compared, before, after, units, options, surroundings);
+    surroundings.output.write(
+      options.json === true
+        ? `${JSON.stringify({ format: 'pipeborne-comparison/1', ...compared.comparison })}\n`
+        : comparePicture(compared.composed, options.output),
+    );
+    return statusOfVerdict(after.results.verdict);
+  } catch (error) {
+    return showFailure(error, files.join(' and '), surroundings);
+  }
+}
+
+function refuseArguments(
+  files: readonly [string, string],
+  { output }: CompareOptions,
+  { folder }: Surroundings,
+): void {
+  if (files.every((file) => file === STANDARD_INPUT)) throw new EngineError('cli.arguments.input-twice', {});
+  if (output === undefined) return;
+  if (extname(output).toLowerCase() !== '.pdf')
+    throw new EngineError('cli.arguments.wrong-ending', { option: '-o', found: output, ending: '.pdf' });
+  if (files.some((file) => file !== STANDARD_INPUT && resolve(folder, file) === resolve(folder, output)))
+    throw new EngineError('cli.arguments.over-input', { file: output });
+}
+
+async function readRevision(file: string, surroundings: Surroundings): Promise<ReadRevision> {
+  const { name, text } = await readInput(file, surroundings, LIMIT_BYTES);
+  if (/^\s*\{/.test(text) && /"format"\s*:\s*"pipeborne-results\b/.test(text.slice(0, 4000))) {
+    const reading = await readResults(text, { file: name });
+    if (!reading.ok) throw new IssuesError(reading.issues);
+    const { results } = reading;
+    return { file, results, head: { name, fingerprint: results.input.sha256 } };
+  }
+  const reading = readInstallation(text, { file: name });
+  if (!reading.ok) throw new IssuesError(reading.issues);
+  showIssues(reading.warnings, surroundings);
+  const { installation } = reading;
+  const { project, date, revisions } = installation.review;
+  const revision = revisions.at(-1)?.mark;
+  return {
+    file,
+    input: text,
+    installation,
+    results: reviewResults(review(installation)),
+    head: {
+      name,
+      project,
+      date,
+      fingerprint: installation.fingerprint,
+      ...(revision !== undefined && { revision }),
+    },
+  };
+}
+
+async function writePdf(
+  compared: ComparedRevisions,
+  before: ReadRevision,
+  after: ReadRevision,
+  units: UnitSystem,
+  options: CompareOptions,
+  surroundings: Surroundings,
+): Promise<void> {
+  const { output = '', templates: own } = options;
+  const date = options.date ?? after.head.date ?? before.head.date;
+  if (date === undefined) throw new EngineError('cli.arguments.comparison-date', {});
+  const shipped = join(surroundings.packageFolder, 'templates');
+  const templates = await readTemplates(shipped, own, surroundings.folder);
+  const firm = own === undefined ? undefined : await readFirmFile(own, surroundings.folder, templates);
+  const ours = after.installation?.review.letterhead;
+  const letterhead = ours ?? firm?.letterhead;
+  const beside = after.file === STANDARD_INPUT ? '.' : dirname(after.file);
+  const logo = await readLetterheadLogo(
+    letterhead,
+    resolve(surroundings.folder, ours ? beside : (own ?? '.')),
+  );
+  const content = await renderComparisonPdf(compared, {
+    templates: templates.all,
+    fonts: await readFonts(join(shipped, 'fonts')),
+    page: options.page ?? (units === 'us' ? 'letter' : 'a4'),
+    date,
+    fingerprint: after.results.input.sha256,
+    ...(letterhead && { letterhead }),
+    ...(logo && { logo }),
+  });
+  await writeFiles([{ path: resolve(surroundings.folder, output), shown: output, content }]);
+}
