@@ -38,7 +38,7 @@ export function compareWalks(
   line: string,
 ): ComparedWalk {
   const [old, now] = [stationsOf(before), stationsOf(after)];
-  const pairs = align(old.parts, now.parts, costOf);
+  const pairs = alignEitherWay(old.parts, now.parts);
   const inner: ComparedWalk[] = [];
   const changes = [...partChanges(old, now, pairs, line, inner), ...runChanges(old, now, pairs, line)];
   const supports = compareSupports(old, now, pairs, line);
@@ -51,6 +51,12 @@ export function compareWalks(
       after: all.flatMap((walk) => walk.loose.after),
     },
   };
+}
+
+/** Aligned in an order that does not depend on which file is the older, so that the way back is the mirror image. */
+function alignEitherWay(before: readonly WalkPart[], after: readonly WalkPart[]): Pairs {
+  if (JSON.stringify(before) <= JSON.stringify(after)) return align(before, after, costOf);
+  return align(after, before, costOf).map(([j, i]) => [i, j] as const);
 }
 
 /** The same part costs nothing, one of its kind that was changed a little, one of another kind is no counterpart. */

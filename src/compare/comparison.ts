@@ -72,6 +72,6 @@ export interface Comparison {
 
 /**
  * What is left out as noise: a value that moved by less than this share of itself, or of the largest of its kind, and a
- * ratio that moved by less than half of its last printed digit. They hide rounding, and no verdict.
+ * ratio that moved by less than half of its last printed digit or is printed alike. They hide rounding, and no verdict.
  */
-export const NOISE = { ofItself: 0.005, ofLargest: 0.001, ratio: 0.005 } as const;
+export const NOISE = { ofItself: 0.005, ofLargest: 0.005, ratio: 0.005 } as const;

@@ -3,6 +3,8 @@ import { nominalSize } from '../catalog/index.js';
 import { type Dimension, dimensions, parseQuantity } from '../units/index.js';
 import { readText } from './read-text.js';
 
+/** Share by which rounding to the other system of units may at most have moved a value [-]. */
+const ROUNDED = 0.005;
 /** Share by which two ways of writing one value may differ through arithmetic [-]. */
 const SAME = 1e-9;
 
@@ -18,7 +20,7 @@ export function readContent(text: string): unknown {
 
 /**
  * Whether two values say the same. A value in another unit is the same where it is the other one rounded to the digits
- * that are written: 3.66 m is 12 ft, 3.7 m is too, 3.5 m is not.
+ * that are written: 3.66 m is 12 ft, and 3.7 m is not: rounding moves a value by half a hundredth at most.
  *
  * @param before - value of one file [-]
  * @param after - value of the other [-]
@@ -34,7 +36,8 @@ export function sameWritten(before: unknown, after: unknown): boolean {
   const both = dimensions.filter(
     (dimension) => quantityOf(one, dimension) !== undefined && quantityOf(other, dimension) !== undefined,
   );
-  return both.length > 0 && both.every((dimension) => sameQuantity(one, other, dimension));
+  // One text may be read as several things, a temperature and a difference of two: as one of them it is the same.
+  return both.some((dimension) => sameQuantity(one, other, dimension));
 }
 
 /**
@@ -67,13 +70,15 @@ function sameQuantity(one: string, other: string, dimension: Dimension): boolean
   const [a, b] = [quantityOf(one, dimension) ?? Number.NaN, quantityOf(other, dimension) ?? Number.NaN];
   const apart = Math.abs(a - b);
   if (apart <= SAME * Math.max(Math.abs(a), Math.abs(b))) return true;
-  // In the same unit every digit counts.
-  if (unitOf(one) === unitOf(other)) return false;
+  // In units of one system every digit counts.
+  if (isAmerican(one) === isAmerican(other)) return false;
+  if (apart > ROUNDED * Math.max(Math.abs(a), Math.abs(b))) return false;
   const steps = [lastDigit(one, dimension), lastDigit(other, dimension)].filter((step) => step !== undefined);
   return steps.length > 0 && apart <= (Math.min(...steps) / 2) * (1 + SAME);
 }
 
-const unitOf = (words: string): string => words.replace(/[\d\s.,/+−-]+/gu, '');
+const isAmerican = (words: string): boolean =>
+  /(ft|in|['"″′]|lb|oz|psi|gal|gpm|degf|°f|hp|ton|kip)/u.test(words);
 
 /** What one unit of the last digit written is worth; undefined for fractions and feet with inches, which are exact. */
 function lastDigit(words: string, dimension: Dimension): number | undefined {
