@@ -45,7 +45,7 @@ function bare(size: string): string {
 }
 
 /** Shares by which the set load of a spring is altered [-]. */
-const LOAD_SHARES = [0.05, 0.1, 0.2, 0.3];
+const LOAD_SHARES = [0.05, 0.1, 0.2, 0.3, 0.5, 0.7, 1];
 /** Shares of its rate that another spring has [-]. */
 const RATE_SHARES = [0.5, 0.7, 1.4, 2];
 
