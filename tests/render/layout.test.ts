@@ -12,6 +12,7 @@ import type { Page } from '../../src/render/layout/placed-piece.js';
 import { styleDocument } from '../../src/render/layout/style-document.js';
 import { plain } from '../../src/render/layout/style-inline.js';
 import { frameOf, STYLES } from '../../src/render/layout/style-sheet.js';
+import { boxesOf } from './layout-faults.js';
 import { drawing, fonts, specimen } from './specimen.js';
 
 const { measure } = openTypeface(fonts);
@@ -23,30 +24,6 @@ const layOut = (markup: string): readonly Page[] =>
     frame.height,
   );
 const document = (blocks: string): string => `<review title="Title" language="en">${blocks}</review>`;
-
-interface Box {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-  readonly what: string;
-}
-
-/** Boxes of words, marks and drawings on a page: what must not cover each other. */
-function boxesOf(page: Page): readonly Box[] {
-  return page.flatMap(({ piece, y }) =>
-    piece.items.flatMap((item): readonly Box[] => {
-      if (item.kind === 'fill' || item.kind === 'page-number') return [];
-      const left = item.x;
-      const right = item.x + item.width;
-      if (item.kind === 'drawing' || item.kind === 'box' || item.kind === 'logo')
-        return [{ left, right, top: y + item.y, bottom: y + item.y + item.height, what: item.kind }];
-      const { size } = item.style;
-      const what = item.kind === 'text' ? item.text : item.verdict;
-      return [{ left, right, top: y + item.y - 0.66 * size, bottom: y + item.y + 0.02 * size, what }];
-    }),
-  );
-}
 
 const textOf = (item: Item): string => (item.kind === 'text' ? item.text : '');
 const wordsOn = (page: Page): string => page.flatMap(({ piece }) => piece.items.map(textOf)).join(' ');

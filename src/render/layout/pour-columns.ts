@@ -88,7 +88,7 @@ function evenColumns(
 ): readonly Page[] {
   const full = paginate(pieces, room);
   if (full.length > count) return full.slice(0, count);
-  let low = Math.max(tallestOf(pieces), stackHeight(pieces) / count);
+  let low = Math.min(room, Math.max(tallestOf(pieces), stackHeight(pieces) / count));
   let high = room;
   let best = full;
   while (high - low > EVEN) {
@@ -100,7 +100,9 @@ function evenColumns(
   return best;
 }
 
-const tallestOf = (pieces: readonly Piece[]): number => Math.max(0, ...pieces.map((piece) => piece.height));
+/** Height of the tallest piece, with the head that stands above it where it starts a column. */
+const tallestOf = (pieces: readonly Piece[]): number =>
+  Math.max(0, ...pieces.map(({ height, repeat }) => height + stackHeight(repeat?.pieces ?? [])));
 
 const lengthOf = (column: Page): number => {
   const last = column.at(-1);

@@ -4,7 +4,7 @@ import type { Measure } from '../font/typeface.js';
 import { type Column, runsOver } from '../judge-markup.js';
 import { textExtents } from './break-lines.js';
 import { type ColumnNeed, columnWidths } from './column-widths.js';
-import { decimalCell } from './decimal-column.js';
+import { type DecimalCell, decimalCell } from './decimal-column.js';
 import type { Grid } from './measure-rows.js';
 import type { Tag } from './piece.js';
 import { GAP, TABLE_SIZES } from './style-sheet.js';
@@ -15,6 +15,8 @@ const NARROWEST_TEXT = 6;
 /** Sizes and padding for tables whose numbers would not fit otherwise. */
 const TIGHT_SIZES: readonly number[] = [6.5, 6, 5.5, 5];
 const TIGHT_SIDE = 1.8;
+/** Share of the table's width that a number with what belongs to it may claim. */
+const WIDEST_NUMBER = 0.3;
 /** Share of the table's width that one word may claim. */
 const WIDEST_WORD = 0.35;
 /** Room between numbers set flush right and words set flush left beside them [points]. */
@@ -95,14 +97,14 @@ function needsOf({ table, side }: FittedTable, width: number, measure: Measure):
   const raise = (of: 'firm' | 'narrowest' | 'natural', column: number, value: number): void => {
     needs[of][column] = Math.max(needs[of][column] ?? 0, value);
   };
-  const after = afterDecimals(table, measure);
+  const after = afterDecimals(table, width, measure);
   for (const row of [...table.head, ...table.rows])
     for (const cell of placeCells(row, count)) {
       // What runs over the whole table wraps at its width.
       if (cell.columns === count && count > 1) continue;
       const extents = textExtents(cell.spans, measure);
       const isDecimal = cell.columns === 1 && table.columns[cell.first]?.kind === 'decimal';
-      const decimal = isDecimal ? decimalCell(cell.spans, measure) : undefined;
+      const decimal = isDecimal ? alignedCell(cell, width, measure) : undefined;
       // Aligned numbers need room on both sides of the sign, on one line.
       const aligned = decimal ? decimal.before + (after[cell.first] ?? 0) : 0;
       for (let i = cell.first; i < cell.first + cell.columns; i++) {
@@ -127,12 +129,18 @@ function needsOf({ table, side }: FittedTable, width: number, measure: Measure):
   });
 }
 
-function afterDecimals(table: StyledTable, measure: Measure): readonly number[] {
+/** A cell that lines up by its decimal sign; one that begins with a number and goes on with words wraps instead. */
+function alignedCell(cell: StyledCell, width: number, measure: Measure): DecimalCell | undefined {
+  const decimal = decimalCell(cell.spans, measure);
+  return decimal && decimal.before + decimal.after <= WIDEST_NUMBER * width ? decimal : undefined;
+}
+
+function afterDecimals(table: StyledTable, width: number, measure: Measure): readonly number[] {
   const after = new Array<number>(table.columns.length).fill(0);
   for (const row of table.rows)
     for (const cell of placeCells(row, table.columns.length)) {
       if (cell.columns !== 1 || table.columns[cell.first]?.kind !== 'decimal') continue;
-      after[cell.first] = Math.max(after[cell.first] ?? 0, decimalCell(cell.spans, measure)?.after ?? 0);
+      after[cell.first] = Math.max(after[cell.first] ?? 0, alignedCell(cell, width, measure)?.after ?? 0);
     }
   return after;
 }
@@ -158,7 +166,7 @@ export function gridOf(fitted: FittedTable, space: TableSpace, measure: Measure)
     x: space.x,
     widths: columnWidths(needsOf(fitted, space.width, measure), space.width),
     leads: leadsOf(fitted.table.columns, fitted.side),
-    afterDecimal: afterDecimals(fitted.table, measure),
+    afterDecimal: afterDecimals(fitted.table, space.width, measure),
     cellSide: fitted.side,
     cellTop: GAP.cellTop,
     tallest: space.tallest,
