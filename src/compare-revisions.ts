@@ -3,6 +3,7 @@
 import { compareInputs } from './compare/compare-inputs.js';
 import { compareResults } from './compare/compare-results.js';
 import type { Comparison } from './compare/comparison.js';
+import { fixedWords } from './fixed-words.js';
 import { readContent } from './input/index.js';
 import type { Letterhead, UnitSystem } from './input/installation.js';
 import { EngineError } from './issues/issue.js';
@@ -12,6 +13,7 @@ import {
   type Logo,
   type PageName,
   parseMarkup,
+  refuseGaps,
   renderPdf,
   type TemplateRecord,
   withoutLooseLinks,
@@ -90,7 +92,9 @@ export function comparisonPdf(
     letterhead: letterhead === undefined ? false : { name: letterhead.name, address: letterhead.address },
   };
   const { text, placeOf } = fillTraced(master, view as TemplateRecord, { name: 'comparison', partials });
-  return renderPdf(withoutLooseLinks(parseMarkup(text, { placeOf, looseLinks: true })), {
+  const root = withoutLooseLinks(parseMarkup(text, { placeOf, looseLinks: true }));
+  refuseGaps(root, [], [fixedWords('fixed/deferral', {}, partials)]);
+  return renderPdf(root, {
     fonts: options.fonts,
     drawings: {},
     page: options.page,

@@ -1,4 +1,5 @@
 /** From a composed review to its markup: templates filled, a firm's own sections put in, fixed words looked for. */
+import { ALONE, alone, fixedWords } from './fixed-words.js';
 import { EngineError, IssuesError } from './issues/issue.js';
 import {
   fillTraced,
@@ -20,10 +21,6 @@ export interface FillOptions {
   /** True where sections may be left out, so that links to them become words. */
   readonly hasOwnOrder: boolean;
 }
-
-/** Where the markup of one section stands by itself, on the same line as its first word. */
-const alone = (markup: string): string => `<review title="-" language="en">${markup}</review>`;
-const ALONE = alone('').indexOf('</review>');
 
 /**
  * Fills the templates of a review.
@@ -80,22 +77,13 @@ function fillOwn(view: TemplateRecord, partials: Readonly<Record<string, string>
   return { ...view, markup: text };
 }
 
-/** Blocks of the templates that stand in every review, filled by themselves. */
+/** The words that stand in every review, filled with what this review says. */
 function fixedBlocks(slots: readonly TemplateRecord[], partials: Readonly<Record<string, string>>) {
   return fixedTemplates.map((template) => {
     const id = template.split('/').at(-1) ?? '';
     const view = slots.map((slot) => slot[id]).find((found) => found !== undefined && found !== false);
     if (view === undefined && template.startsWith('sections/'))
       throw new EngineError('render.template.section-left-out', { missing: [id] });
-    const words = Object.hasOwn(partials, template) ? partials[template] : undefined;
-    if (words === undefined) throw new EngineError('render.template.missing', { name: template });
-    const { text } = fillTraced(words, view ?? {}, { name: template, partials });
-    const root = withoutLooseLinks(parseMarkup(alone(text), { looseLinks: true }));
-    const blocks = root.children.filter((child) => child.kind === 'element');
-    // The heading of a section may be in the firm's words; what stands in it may not.
-    const inside = blocks.flatMap((block) =>
-      block.name === 'section' ? block.children.filter((child) => child.kind === 'element') : [block],
-    );
-    return { template, blocks: inside };
+    return fixedWords(template, view ?? {}, partials);
   });
 }
