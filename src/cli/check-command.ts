@@ -1,18 +1,9 @@
 /** `pipeborne check`: prints what a review would say, and writes nothing. */
-import { reviewResults, type UnitSystem } from '../index.js';
-import { checkPicture } from './check-picture.js';
-import { eachFile } from './each-file.js';
+import { type CheckOptions, checkOne } from './check-one.js';
 import { type ExitStatus, statusOfVerdict } from './exit-status.js';
-import { reviewFile } from './review-file.js';
-import { mayColour, type Surroundings } from './surroundings.js';
-
-/** Options of the command as the parser of arguments gives them. */
-export interface CheckOptions {
-  /** False when `--no-color` was given. */
-  readonly color: boolean;
-  readonly json?: boolean;
-  readonly units?: UnitSystem;
-}
+import { findInputs } from './find-inputs.js';
+import { showFailure } from './show-failure.js';
+import type { Surroundings } from './surroundings.js';
 
 /**
  * Runs `check`.
@@ -27,24 +18,16 @@ export async function checkCommand(
   options: CheckOptions,
   surroundings: Surroundings,
 ): Promise<ExitStatus> {
-  const { output, environment } = surroundings;
-  const colour = mayColour(output, environment, options.color);
-  let printed = false;
-  return eachFile(files, surroundings, async (file) => {
-    const { input, review } = await reviewFile(file, surroundings);
-    if (options.json === true) {
-      output.write(`${JSON.stringify(reviewResults(review))}\n`);
-    } else {
-      output.write(
-        `${printed ? '\n' : ''}${checkPicture(review, {
-          file,
-          name: input.name,
-          colour,
-          units: options.units ?? review.installation.review.units,
-        })}`,
-      );
-      printed = true;
-    }
-    return statusOfVerdict(review.verdict);
-  });
+  try {
+    const inputs = await findInputs(files, surroundings);
+    const [first] = inputs;
+    if (first !== undefined && inputs.length === 1)
+      return statusOfVerdict((await checkOne(first.file, options, surroundings)).verdict);
+    const { manyFiles } = await import('./many-files.js');
+    const { json = false } = options;
+    const how = { color: options.color, isData: json };
+    return await manyFiles(inputs, () => ({ kind: 'check', options: { ...options } }), how, surroundings);
+  } catch (error) {
+    return showFailure(error, files.join(' '), surroundings);
+  }
 }

@@ -17,7 +17,7 @@ const statuses = `Exit status:
 export const helpText = {
   program: `
 Examples:
-  pipeborne new                         a few questions, then a file to begin with
+  pipeborne new                         a file to begin with, by a few questions
   pipeborne check pump.yaml             the verdict and the worst findings
   pipeborne review pump.yaml            writes pump-review.pdf
   pipeborne advise pump.yaml            the smallest changes that make it meet
@@ -51,14 +51,17 @@ Exit status:
 
 ${caution}`,
   review: `
-A FILE is YAML or JSON, one pump each; - is standard input. Without -o the
-review is written to the current folder as <name>-review.pdf. With several
-FILEs, -o, --results and --html name folders.
+A FILE is YAML or JSON, one pump each; - is standard input. A folder stands for
+the files in and below it that say "format: pipeborne/1", a pattern in quotes
+for the files it matches. Without -o the review is written to the current folder
+as <name>-review.pdf. With several FILEs, -o, --results and --html name folders,
+in which the folders below a folder are kept; they are shared out over threads,
+each is told in one line, and one that fails does not stop the others.
 
 Examples:
   pipeborne review pump.yaml
   pipeborne review pump.yaml -o submittal.pdf --results submittal.json
-  pipeborne review plant/*.yaml -o reviews/ --for contractor
+  pipeborne review plant/ -o reviews/ --for contractor
   pipeborne review pump.yaml --templates our-letterhead/ --page a4
 
 How sure the verdicts are is worked out by solving the installation again with
@@ -75,12 +78,15 @@ ${statuses}
 
 ${caution}`,
   check: `
-A FILE is YAML or JSON, one pump each; - is standard input. Nothing is written.
-With --json one results object a FILE is printed, one a line.
+A FILE is YAML or JSON, one pump each; - is standard input. A folder stands for
+the files in and below it that say "format: pipeborne/1", a pattern in quotes
+for the files it matches. Nothing is written. Several FILEs are told in one line
+each, with a summary. With --json one results object a FILE is printed, one a
+line.
 
 Examples:
   pipeborne check pump.yaml
-  pipeborne check plant/*.yaml --units si
+  pipeborne check 'plant/*.yaml' --units si
   pipeborne check - < pump.yaml
   pipeborne check pump.yaml --json > results.json
 

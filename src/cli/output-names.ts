@@ -2,6 +2,7 @@
 import { realpathSync, statSync } from 'node:fs';
 import { basename, extname, join, resolve } from 'node:path';
 import { type Issue, IssuesError } from '../issues/issue.js';
+import type { FoundInput } from './find-inputs.js';
 import { STANDARD_INPUT } from './read-input.js';
 
 /** What can be written, with the option that names it and the ending its name must have. */
@@ -27,26 +28,28 @@ export type OutputNames = { readonly pdf: OutputName } & { readonly [kind in Out
 /**
  * Names every output.
  *
- * @param files - inputs as given
+ * @param inputs - inputs as given, or as found below a folder, whose own folders are kept
  * @param asked - value of each option that was given: a file, or a folder
  * @param folder - working folder
  * @returns one set of names an input, in order
  * @throws IssuesError with every name that cannot be used
  */
 export function nameOutputs(
-  files: readonly string[],
+  inputs: readonly (string | FoundInput)[],
   asked: { readonly [kind in OutputKind]?: string },
   folder: string,
 ): readonly OutputNames[] {
+  const found = inputs.map((input) => (typeof input === 'string' ? { file: input, below: '' } : input));
+  const files = found.map(({ file }) => file);
   const issues: Issue[] = [];
   const refuse = (code: string, data: Issue['data']) => void issues.push({ code, severity: 'error', data });
 
-  const nameOne = (file: string, kind: OutputKind): OutputName => {
+  const nameOne = ({ file, below }: FoundInput, kind: OutputKind): OutputName => {
     const { option, ending } = outputs[kind];
     const ownName = `${baseName(file)}-review${ending}`;
     const wish = asked[kind] ?? '.';
     const inFolder = isFolder(resolve(folder, wish)) || /[/\\]$/.test(wish);
-    const shown = inFolder ? join(wish, ownName) : wish;
+    const shown = inFolder ? join(wish, below, ownName) : wish;
     if (!inFolder && files.length > 1) refuse('cli.arguments.folder-wanted', { option, found: wish });
     else if (extname(shown).toLowerCase() !== ending) {
       refuse('cli.arguments.wrong-ending', { option, found: wish, ending });
@@ -54,7 +57,7 @@ export function nameOutputs(
     return { path: resolve(folder, shown), shown };
   };
 
-  const named = files.map((file): OutputNames => {
+  const named = found.map((file): OutputNames => {
     const names: { [kind in OutputKind]?: OutputName } = {};
     for (const kind of ['results', 'html'] as const) {
       if (asked[kind] !== undefined) names[kind] = nameOne(file, kind);
@@ -62,12 +65,12 @@ export function nameOutputs(
     return { pdf: nameOne(file, 'pdf'), ...names };
   });
 
-  const inputs = new Set(
+  const read = new Set(
     files.filter((file) => file !== STANDARD_INPUT).map((file) => real(resolve(folder, file))),
   );
   const taken = new Set<string>();
   for (const { path, shown } of named.flatMap((names) => Object.values(names))) {
-    if (inputs.has(real(path))) refuse('cli.arguments.over-input', { file: shown });
+    if (read.has(real(path))) refuse('cli.arguments.over-input', { file: shown });
     else if (taken.has(real(path))) refuse('cli.arguments.same-output', { file: shown });
     taken.add(real(path));
   }

@@ -6,6 +6,8 @@ export interface Paint {
   readonly bold: (text: string) => string;
   readonly dim: (text: string) => string;
   readonly verdict: (verdict: Verdict, text: string) => string;
+  /** By a verdict in words, or by what stands in place of one. */
+  readonly word: (word: string, text: string) => string;
 }
 
 /**
@@ -17,5 +19,17 @@ export interface Paint {
 export function paintFor(colour: boolean): Paint {
   const { bold, dim, green, red, yellow } = picocolors.createColors(colour);
   const byVerdict = { meets: green, exceeds: red, 'cannot-tell': yellow, 'does-not-apply': dim };
-  return { bold, dim, verdict: (verdict, text) => byVerdict[verdict](text) };
+  const byWord: Readonly<Record<string, (text: string) => string>> = {
+    exceeds: red,
+    'cannot tell': yellow,
+    unusable: red,
+    unreadable: red,
+    failed: red,
+  };
+  return {
+    bold,
+    dim,
+    verdict: (verdict, text) => byVerdict[verdict](text),
+    word: (word, text) => byWord[word]?.(text) ?? text,
+  };
 }

@@ -13,4 +13,6 @@ export const jobs = {
   'advise-findings': async () => (await import('./advise-findings.js')).adviseFindings,
   /** Trials of one installation a little other than it was taken. */
   'try-out': async () => (await import('./try-out.js')).tryOutRows,
+  /** Everything a command does to one file among many. */
+  'one-of-many': async () => (await import('../one-of-many.js')).oneOfMany,
 } as const satisfies Jobs;

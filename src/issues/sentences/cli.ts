@@ -95,6 +95,15 @@ export const cliSentences: Sentences = {
     wanted: 'a complete installation of the package',
     hint: 'install it again',
   }),
+  'cli.arguments.nothing-found': ({ found }) => ({
+    message: `"${found}" holds or matches no input`,
+    wanted: 'a folder with files that say "format: pipeborne/1", or a pattern that matches some',
+    example: "pipeborne check 'plant/**/*.yaml'",
+  }),
+  'cli.arguments.too-many-inputs': ({ found, limit }) => ({
+    message: `"${found}" holds or matches more than ${limit} files`,
+    wanted: 'a folder of inputs, or a narrower pattern',
+  }),
   'cli.arguments.new-name': ({ found }) => ({
     message: `"${found}" is no name for a new file`,
     wanted: 'a name that ends in .yaml, or - for standard output',

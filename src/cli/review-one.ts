@@ -1,0 +1,119 @@
+/** Reviewing one file. */
+import { dirname, join, resolve } from 'node:path';
+import {
+  type Letterhead,
+  type Logo,
+  type Reader,
+  type RenderOptions,
+  type Review,
+  renderReviewHtml,
+  renderReviewPdf,
+  reviewResults,
+  type UnitSystem,
+} from '../index.js';
+import { readFirmFile, readLetterheadLogo } from './firm-folder.js';
+import type { OutputNames } from './output-names.js';
+import { STANDARD_INPUT } from './read-input.js';
+import { reviewFile } from './review-file.js';
+import { readFonts } from './shipped-fonts.js';
+import { LINE_WIDTH, type Surroundings } from './surroundings.js';
+import { readTemplates } from './template-folder.js';
+import { type NewFile, writeFiles } from './write-files.js';
+
+/** Options of the command as the parser of arguments gives them. */
+export interface ReviewOptions {
+  readonly output?: string;
+  readonly results?: string;
+  readonly html?: string;
+  readonly for: Reader;
+  readonly units?: UnitSystem;
+  /** False when `--no-bands` was given. */
+  readonly bands?: boolean;
+  readonly templates?: string;
+  readonly page?: 'letter' | 'a4';
+}
+
+/** Templates, fonts and what else reviews of one run have in common. */
+export type ReviewLook = Pick<RenderOptions, 'templates' | 'fonts' | 'reader' | 'page' | 'units' | 'firm'>;
+
+/**
+ * Reads what reviews of one run have in common.
+ *
+ * @param options - options of the command
+ * @param surroundings - folders
+ * @returns templates, fonts, reader, page, units, and what the firm changes
+ * @throws EngineError, IssuesError for a folder of templates that cannot be used
+ */
+export async function readLook(options: ReviewOptions, surroundings: Surroundings): Promise<ReviewLook> {
+  const shipped = join(surroundings.packageFolder, 'templates');
+  const templates = await readTemplates(shipped, options.templates, surroundings.folder);
+  const firm =
+    options.templates === undefined
+      ? undefined
+      : await readFirmFile(options.templates, surroundings.folder, templates);
+  return {
+    templates: templates.all,
+    ...(firm === undefined ? {} : { firm }),
+    fonts: await readFonts(join(shipped, 'fonts')),
+    reader: options.for,
+    ...(options.page === undefined ? {} : { page: options.page }),
+    ...(options.units === undefined ? {} : { units: options.units }),
+  };
+}
+
+/**
+ * Reviews one file and writes what was asked for.
+ *
+ * @param file - as given
+ * @param name - where everything goes
+ * @param options - options of the command
+ * @param surroundings - where to read and print
+ * @param addBands - works the bands out, here or in threads
+ * @returns the review
+ * @throws IssuesError, EngineError when it cannot be read, worked out, or written
+ */
+export async function reviewOne(
+  file: string,
+  name: OutputNames,
+  options: ReviewOptions,
+  surroundings: Surroundings,
+  addBands: (review: Review) => Promise<Review>,
+): Promise<Review> {
+  const look = await readLook(options, surroundings);
+  const { input, review: plain } = await reviewFile(file, surroundings);
+  const review = options.bands === false ? plain : await addBands(plain);
+  const logo = await readLogoOf(review.installation.review.letterhead, look.firm?.letterhead, {
+    input: file === STANDARD_INPUT ? surroundings.folder : dirname(resolve(surroundings.folder, file)),
+    firm: resolve(surroundings.folder, options.templates ?? '.'),
+  });
+  const rendering = { ...look, input, ...(logo === undefined ? {} : { logo }) };
+  const written: NewFile[] = [{ ...name.pdf, content: await renderReviewPdf(review, rendering) }];
+  if (name.html) written.push({ ...name.html, content: await renderReviewHtml(review, rendering) });
+  if (name.results) written.push({ ...name.results, content: resultsText(reviewResults(review)) });
+  await writeFiles(written);
+  surroundings.output.write(closingLines(input.name, review.verdict, written));
+  return review;
+}
+
+/** The letterhead of the input comes before that of the firm; each names its logo from its own folder. */
+function readLogoOf(
+  own: Letterhead | undefined,
+  firm: Letterhead | undefined,
+  folders: { readonly input: string; readonly firm: string },
+): Promise<Logo | undefined> {
+  return own === undefined ? readLetterheadLogo(firm, folders.firm) : readLetterheadLogo(own, folders.input);
+}
+
+function resultsText(results: unknown): string {
+  return `${JSON.stringify(results, null, 2)}\n`;
+}
+
+/** What was written, in one line where it fits. */
+function closingLines(input: string, verdict: string, written: readonly NewFile[]): string {
+  const first = `${input}: ${verdict.replace('-', ' ')}`;
+  const names = written.map(({ shown }) => shown);
+  const oneLine = `${first}, written to ${names.join(', ')}`;
+  return oneLine.length <= LINE_WIDTH
+    ? `${oneLine}\n`
+    : `${first}\n${names.map((name) => `  ${name}\n`).join('')}`;
+}
