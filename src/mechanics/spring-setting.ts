@@ -37,6 +37,7 @@ export interface DrySetting {
  *
  * @param frame - the frame
  * @param conditions - the one to come right in, and all that are to be read, itself included
+ * @param wanted - loads by mark [N], where others than those of the frame are wanted; springs without one stay as set
  * @returns heights [m] and loads [N]; undefined where there is no spring
  * @throws EngineError as `solveFrame`
  * @source beam-theory
@@ -44,10 +45,13 @@ export interface DrySetting {
 export function drySetting(
   frame: Frame,
   conditions: { readonly target: FrameCondition; readonly read: readonly FrameCondition[] },
+  wanted?: Readonly<Record<string, number>>,
 ): DrySetting | undefined {
   const upright = frame.supports.flatMap((support) => {
     const restraint = support.restraints.find(isUprightSpring);
-    return restraint === undefined ? [] : [{ support, load: restraint.preload, rate: restraint.stiffness }];
+    if (restraint === undefined) return [];
+    const load = wanted === undefined ? restraint.preload : wanted[support.name];
+    return load === undefined ? [] : [{ support, load, rate: restraint.stiffness }];
   });
   if (upright.length === 0) return undefined;
   const springs = upright.map(({ support }) => support);
@@ -64,11 +68,11 @@ export function drySetting(
       return Float64Array.from(springs, (other, i) => down(response, other) / rates[i]!);
     });
     const { rank, values, left, right } = singularValues(rows, 0);
-    const wanted = lacking.map((force, i) => force / rates[i]!);
+    const needed = lacking.map((force, i) => force / rates[i]!);
     let step = 0;
     for (let s = 0; s < rank; s++) {
       if (values[s]! < LEAST_EFFECT) continue;
-      const share = wanted.reduce((sum, value, i) => sum + value * right[s]![i]!, 0) / values[s]!;
+      const share = needed.reduce((sum, value, i) => sum + value * right[s]![i]!, 0) / values[s]!;
       springs.forEach((_, j) => {
         raise[j] = raise[j]! + share * left[s]![j]!;
       });

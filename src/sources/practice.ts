@@ -19,4 +19,5 @@ export const practice = {
   },
   statics: { title: 'Statics', edition: 'closed form', kind: 'derived' },
   input: { title: 'Given in the input file', edition: 'as given', kind: 'derived' },
+  'field-sheet': { title: 'Written down on site', edition: 'as given', kind: 'derived' },
 } as const satisfies Record<string, Source>;

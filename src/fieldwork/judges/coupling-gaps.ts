@@ -1,0 +1,30 @@
+import type { Judge } from '../judge.js';
+import { GAP_EVENNESS } from '../limits/coupling.js';
+import { COUPLING_GAPS } from '../parts/coupling.js';
+import { numbersIn } from '../read-box.js';
+import { siteLimit } from '../site-limit.js';
+
+/** The gaps of a split coupling are alike: else it stands crooked, and the shaft runs out at the seal. */
+export const couplingGaps: Judge = {
+  id: 'coupling-gaps',
+  title: 'Gaps of the coupling differ',
+  part: 'coupling',
+  trade: 'millwright',
+  blocksStart: true,
+  compare: ({ readings, asked }) => {
+    const boxes = COUPLING_GAPS.map((key) => `coupling.gap-${key}`);
+    if (!boxes.every((box) => asked.has(box))) return [];
+    const read = numbersIn(readings, boxes);
+    return [
+      {
+        kind: 'measured',
+        at: 'coupling',
+        boxes,
+        demand: read === undefined ? undefined : Math.max(...read) - Math.min(...read),
+        measured: 'gap',
+        expected: 0,
+        limit: siteLimit(readings, 'coupling.gap-limit', 'gap') ?? GAP_EVENNESS,
+      },
+    ];
+  },
+};

@@ -1,0 +1,23 @@
+import type { Judge } from '../judge.js';
+import { SHAFT_RUNOUT } from '../limits/coupling.js';
+import { numberIn } from '../read-box.js';
+import { siteLimit } from '../site-limit.js';
+
+/** The shaft runs true above the seal. */
+export const shaftRunout: Judge = {
+  id: 'shaft-runout',
+  title: 'Runout of the shaft at the seal',
+  part: 'coupling',
+  trade: 'millwright',
+  blocksStart: true,
+  compare: ({ readings }) => [
+    {
+      kind: 'measured',
+      at: 'shaft above the seal',
+      boxes: ['coupling.runout'],
+      demand: numberIn(readings, 'coupling.runout'),
+      measured: 'gap',
+      limit: siteLimit(readings, 'coupling.runout-limit', 'gap') ?? SHAFT_RUNOUT,
+    },
+  ],
+};

@@ -1,0 +1,29 @@
+import type { Judge } from '../judge.js';
+import { VOLTAGE_UNBALANCE } from '../limits/electrical.js';
+import { PAIRS } from '../parts/electrical.js';
+import { numbersIn } from '../read-box.js';
+import { unbalance } from '../unbalance.js';
+
+/** The three voltages are alike: one per cent of unbalance makes six to ten of current, and heats the motor. */
+export const voltageUnbalance: Judge = {
+  id: 'voltage-unbalance',
+  title: 'Voltage unbalance',
+  part: 'electrical',
+  trade: 'electrician',
+  blocksStart: false,
+  compare: ({ readings }) => {
+    const boxes = PAIRS.map((pair) => `electrical.volts-${pair}`);
+    const read = numbersIn(readings, boxes);
+    return [
+      {
+        kind: 'measured',
+        at: 'supply',
+        boxes,
+        demand: read && unbalance(read),
+        measured: 'share',
+        limit: VOLTAGE_UNBALANCE,
+        expected: 0,
+      },
+    ];
+  },
+};

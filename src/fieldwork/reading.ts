@@ -1,0 +1,29 @@
+/** One reading once it is understood: a value in SI with the text it came from, or why there is none. */
+import type { Issue } from '../issues/issue.js';
+import type { AnswerPlace } from './answers.js';
+
+interface ReadingBase {
+  readonly id: string;
+  /** As filled. */
+  readonly text: string;
+  readonly place: AnswerPlace;
+}
+
+/** What an answer says. */
+export type ReadingValue =
+  /** In the SI unit of the box's dimension; bare for a count. */
+  | { readonly kind: 'number'; readonly value: number }
+  | { readonly kind: 'text' }
+  /** In the words of the sheet. */
+  | { readonly kind: 'choice'; readonly choice: string }
+  | { readonly kind: 'tick'; readonly ticked: boolean }
+  /** As `2026-10-02`. */
+  | { readonly kind: 'date'; readonly date: string }
+  /** With the reason; empty where none was given. */
+  | { readonly kind: 'not-read'; readonly reason: string }
+  | { readonly kind: 'unreadable'; readonly issue: Issue };
+
+export type FieldReading = ReadingBase & ReadingValue;
+
+/** Readings by the ids of their boxes; a box left empty is not there. */
+export type ReadingsById = ReadonlyMap<string, FieldReading>;

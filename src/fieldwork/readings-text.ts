@@ -1,0 +1,108 @@
+/** Reading a readings file: YAML or JSON. */
+import { readText } from '../input/read-text.js';
+import type { Issue } from '../issues/issue.js';
+import type { Answer, Answers } from './answers.js';
+import { READINGS_FORMAT } from './readings-schema.js';
+
+/** What reading a file gave: answers, or everything wrong with the file. */
+export type ReadReadings =
+  | { readonly ok: true; readonly answers: Answers }
+  | { readonly ok: false; readonly issues: readonly Issue[] };
+
+/** Most readings of one file. */
+export const MOST_READINGS = 5000;
+/** Longest text of one reading [characters]. */
+export const LONGEST_READING = 2000;
+
+const KEYS = ['format', 'sheet', 'mark', 'readings'] as const;
+
+/**
+ * Reads a readings file of format `pipeborne-readings/1`: YAML 1.2 or JSON. Never throws; all issues come at once.
+ *
+ * @param text - content of the file
+ * @param file - its name, for places in messages
+ * @returns answers as they stand there, or the issues
+ */
+export function readReadingsText(text: string, file: string): ReadReadings {
+  const read = readText(text, file);
+  const issues: Issue[] = read.faults.map(({ code, data, place }) => ({
+    code,
+    severity: 'error',
+    data,
+    place,
+  }));
+  if (issues.length > 0) return { ok: false, issues };
+  const wrong = (code: string, path: readonly (string | number)[], data: Issue['data'] = {}) =>
+    void issues.push({ code, severity: 'error', data, place: read.placeOf(path, 'value') });
+  if (!isRecord(read.content)) {
+    wrong('fieldwork.readings.not-a-map', []);
+    return { ok: false, issues };
+  }
+  const { format, sheet, mark, readings, ...others } = read.content;
+  for (const key of Object.keys(others)) {
+    wrong('fieldwork.readings.unknown-key', [key], { found: key, known: [...KEYS] });
+  }
+  if (format !== READINGS_FORMAT) {
+    wrong('fieldwork.readings.format', 'format' in read.content ? ['format'] : [], {
+      found: shown(format),
+      wanted: READINGS_FORMAT,
+    });
+  }
+  const fingerprint = wordOf(sheet);
+  if (fingerprint === undefined)
+    wrong('fieldwork.readings.no-sheet', 'sheet' in read.content ? ['sheet'] : []);
+  const answers: Answer[] = [];
+  if (!isRecord(readings))
+    wrong('fieldwork.readings.no-readings', 'readings' in read.content ? ['readings'] : []);
+  else if (Object.keys(readings).length > MOST_READINGS) {
+    wrong('fieldwork.readings.too-many', ['readings'], { most: MOST_READINGS });
+  } else {
+    for (const [id, value] of Object.entries(readings)) {
+      const place = { file, text: read.placeOf(['readings', id], 'value') };
+      const answer = answerOf(value);
+      if (answer === undefined) {
+        wrong('fieldwork.readings.not-a-value', ['readings', id], { id, found: shown(value) });
+      } else if (answer.text !== '' || answer.notRead !== undefined) answers.push({ id, ...answer, place });
+    }
+  }
+  if (issues.length > 0) return { ok: false, issues };
+  const known = wordOf(mark);
+  return {
+    ok: true,
+    answers: {
+      file,
+      answers,
+      issues: [],
+      ...(fingerprint !== undefined && { fingerprint }),
+      ...(known !== undefined && { mark: known }),
+    },
+  };
+}
+
+/** Text of one value, or why it was not read; nothing for lists and whatever else is no reading. */
+function answerOf(value: unknown): Pick<Answer, 'text' | 'notRead'> | undefined {
+  const text = wordOf(value);
+  if (text !== undefined) return text.length > LONGEST_READING ? undefined : { text };
+  if (value === null) return { text: '' };
+  if (!isRecord(value)) return undefined;
+  const { 'not-read': reason, ...others } = value;
+  const why = wordOf(reason);
+  return why === undefined || why.length > LONGEST_READING || Object.keys(others).length > 0
+    ? undefined
+    : { text: '', notRead: why };
+}
+
+function wordOf(value: unknown): string | undefined {
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  return typeof value === 'string' || typeof value === 'number' ? String(value).trim() : undefined;
+}
+
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+/** Something of a file, short enough for a message. */
+function shown(value: unknown): string {
+  const text = value === undefined ? 'nothing' : typeof value === 'string' ? value : JSON.stringify(value);
+  return text.length > 40 ? `${text.slice(0, 40)}…` : text;
+}
