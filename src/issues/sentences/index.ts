@@ -3,6 +3,9 @@ import { checksSentences } from './checks.js';
 import { cliSentences } from './cli.js';
 import { drawingSentences } from './drawing.js';
 import { fieldworkFormSentences } from './fieldwork-form.js';
+import { fieldworkJudgesSentences } from './fieldwork-judges.js';
+import { fieldworkReadingsSentences } from './fieldwork-readings.js';
+import { fieldworkRunningSentences } from './fieldwork-running.js';
 import { geometrySentences } from './geometry.js';
 import { inputSentences } from './input.js';
 import { mechanicsSentences } from './mechanics.js';
@@ -28,6 +31,9 @@ export const sentences: Sentences = {
   ...reportSentences,
   ...fieldworkFormSentences,
   ...starterSentences,
+  ...fieldworkReadingsSentences,
+  ...fieldworkJudgesSentences,
+  ...fieldworkRunningSentences,
   ...cliSentences,
   ...adviseSentences,
 };

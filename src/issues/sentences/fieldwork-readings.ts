@@ -1,0 +1,133 @@
+import type { IssueData } from '../issue.js';
+import type { Sentences } from './sentence.js';
+import { say, tell } from './tell.js';
+
+/** Page and field of a PDF, where the answer stands in one. */
+function where(data: IssueData): string {
+  const place = [
+    ...(data.page === undefined ? [] : [`page ${say(data, 'page')}`]),
+    ...(data.field === undefined ? [] : [`field ${say(data, 'field')}`]),
+  ];
+  return place.length === 0 ? '' : ` (${say(data, 'file')}, ${place.join(', ')})`;
+}
+
+const answer = (data: IssueData) => `"${say(data, 'found')}" for "${say(data, 'label')}"${where(data)}`;
+
+/** Sentences on readings files and on single readings that cannot be understood. */
+export const fieldworkReadingsSentences: Sentences = {
+  'fieldwork.readings.not-a-map': () => ({
+    message: 'the file of readings holds no keys',
+    wanted: 'format, sheet and readings',
+    example: 'format: pipeborne-readings/1',
+  }),
+  'fieldwork.readings.unknown-key': (data) =>
+    tell(data, `"${say(data, 'found')}" is not known here`, { wanted: `one of ${say(data, 'known')}` }),
+  'fieldwork.readings.format': (data) => ({
+    message: `the format is ${say(data, 'found')}`,
+    wanted: say(data, 'wanted'),
+    example: `format: ${say(data, 'wanted')}`,
+  }),
+  'fieldwork.readings.no-sheet': () => ({
+    message: 'the file does not say which sheet it was read with',
+    wanted: 'the fingerprint printed on the sheet',
+    example: 'sheet: 3f0a1c… (64 signs)',
+  }),
+  'fieldwork.readings.no-readings': () => ({
+    message: 'the file holds no readings',
+    wanted: 'readings by the ids of their boxes',
+    example: 'readings: {electrical.volts-ab: 461 V}',
+  }),
+  'fieldwork.readings.too-many': (data) => ({
+    message: `the file holds more than ${say(data, 'most')} readings`,
+    wanted: 'the readings of one sheet',
+  }),
+  'fieldwork.readings.not-a-value': (data) => ({
+    message: `"${say(data, 'found')}" for ${say(data, 'id')} is no reading`,
+    wanted: 'a number with its unit, a word, a day, or why it was not read',
+    example: '{not-read: no access}',
+  }),
+  'fieldwork.readings.not-a-table': (data) => ({
+    message: `the table cannot be read: ${say(data, 'reason')}`,
+    wanted: 'CSV with the columns reading, value, not read because',
+  }),
+  'fieldwork.readings.no-head': (data) => ({
+    message: `the first line of the table is "${say(data, 'found')}"`,
+    wanted: 'the names of its columns',
+    example: say(data, 'wanted'),
+  }),
+  'fieldwork.readings.too-many-cells': (data) => ({
+    message: `the line of ${say(data, 'id')} has more than three cells`,
+    wanted: 'a decimal comma in quotes, or a table parted by semicolons',
+    example: `${say(data, 'id')};12,5 mm`,
+  }),
+  'fieldwork.readings.twice': (data) => ({
+    message: `${say(data, 'id')} stands in line ${say(data, 'line')} already`,
+    wanted: 'each reading once',
+  }),
+  'fieldwork.reading.not-a-number': (data) => ({
+    message: `${answer(data)} cannot be read as a number`,
+    wanted: `a number in ${say(data, 'unit') || 'whole units'}, or with its own unit${data.units === '' ? '' : `: ${say(data, 'units')}`}`,
+  }),
+  'fieldwork.reading.not-a-count': (data) => ({
+    message: `${answer(data)} is no count`,
+    wanted: 'a number without a unit',
+  }),
+  'fieldwork.reading.comma': (data) => ({
+    message: `the comma in ${answer(data)} may part decimals or thousands`,
+    wanted: 'a point for decimals, or no sign between thousands',
+    example: '1.250 or 1250',
+  }),
+  'fieldwork.reading.negative': (data) => ({
+    message: `${answer(data)} is below zero, which this cannot be`,
+    wanted: 'the reading without a minus',
+  }),
+  'fieldwork.reading.not-a-choice': (data) => ({
+    message: `${answer(data)} is none of the answers`,
+    wanted: `one of: ${say(data, 'words')}`,
+  }),
+  'fieldwork.reading.not-a-day': (data) => ({
+    message: `${answer(data)} is no day that can be told for sure`,
+    wanted: 'year, month and day, or the month by its name',
+    example: '2026-10-02, or 2 October 2026',
+  }),
+  'fieldwork.reading.no-reason': (data) => ({
+    message: `"${say(data, 'label')}"${where(data)} was told as not read, without a reason`,
+    wanted: 'why',
+    example: 'n/a: not fitted',
+  }),
+  'fieldwork.reading.not-on-sheet': (data) =>
+    tell(
+      data,
+      `"${say(data, 'id')}"${where(data)} is no box of this sheet; its answer was "${say(data, 'found')}"`,
+      {
+        wanted: 'the id of a box; pipeborne field-sheet prints them all',
+      },
+    ),
+  'fieldwork.reading.differs': (data) => ({
+    message: `"${say(data, 'label')}" is "${say(data, 'found')}" in ${say(data, 'file')} and "${say(data, 'other')}" in ${say(data, 'otherFile')}, of the same day`,
+    wanted: 'one of them; neither is taken',
+  }),
+  'fieldwork.sheet.other-revision': (data) => ({
+    message: `${say(data, 'file')} was filled in on a sheet of another input: ${say(data, 'found')}; this input is ${say(data, 'wanted')}`,
+    wanted: 'the input the sheet was made from',
+    hint: '--other-revision takes the readings all the same; whatever the two do not share is told',
+  }),
+  'fieldwork.sheet.unmarked': (data) => ({
+    message: `${say(data, 'file')} does not say which input its sheet was made from; this input is ${say(data, 'wanted')}`,
+    wanted: 'a sheet that pipeborne field-sheet wrote, or a readings file with its fingerprint',
+    hint: '--other-revision takes the readings all the same',
+  }),
+  'fieldwork.sheet.other-pump': (data) => ({
+    message: `${say(data, 'file')} is of pump ${say(data, 'found')}; this input is of ${say(data, 'wanted')}`,
+    wanted: 'the sheet of this pump',
+  }),
+  'fieldwork.store.no-date': (data) => ({
+    message: `the readings of ${say(data, 'file')} have no date, so they cannot be stored`,
+    wanted: 'the day of the visit in the box identity.date',
+    example: 'identity.date: 2026-10-02',
+  }),
+  'fieldwork.store.too-many': (data) => ({
+    message: `the folder ${say(data, 'folder')} holds more than ${say(data, 'most')} stored readings`,
+    wanted: 'a folder of the readings of a few pumps',
+  }),
+};
