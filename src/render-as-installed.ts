@@ -1,0 +1,45 @@
+/** The as-installed review as PDF: compose, fill the template, lay out, paint. Loaded only when it is printed. */
+import type { AsInstalled } from './fieldwork/as-installed.js';
+import { asInstalledView, titleOf } from './fieldwork/compose-as-installed.js';
+import { EngineError } from './issues/issue.js';
+import { fillTemplate, renderPdf, type TemplateRecord } from './render/index.js';
+import type { RenderOptions } from './render-review.js';
+import { version } from './version.js';
+
+/** Template of the as-installed review. */
+const TEMPLATE = 'as-installed';
+
+/** How it is printed. */
+export type AsInstalledPrint = Pick<RenderOptions, 'templates' | 'fonts' | 'page'>;
+
+/**
+ * The as-installed review as PDF.
+ *
+ * @param visit - what came of the visit
+ * @param options - templates, fonts, page
+ * @returns the bytes; the same for the same visit and options
+ * @throws EngineError, IssuesError `render.…` for a template that cannot be used
+ */
+export async function asInstalledPdf(visit: AsInstalled, options: AsInstalledPrint): Promise<Uint8Array> {
+  const { [TEMPLATE]: template, ...partials } = options.templates;
+  if (template === undefined) throw new EngineError('render.template.missing', { name: TEMPLATE });
+  const view = asInstalledView(visit, version) as TemplateRecord;
+  const markup = fillTemplate(template, view, { name: TEMPLATE, partials });
+  const { pump, review, fingerprint } = visit.review.installation;
+  const date = visit.date ?? review.date;
+  return renderPdf(markup, {
+    fonts: options.fonts,
+    drawings: {},
+    page: options.page ?? (visit.write.system === 'us' ? 'letter' : 'a4'),
+    head: { left: `${review.project} · pump ${pump.mark} · as installed · ${date}`, right: '' },
+    foot: { left: `Readings against an estimate, input ${fingerprint.slice(0, 12)}`, right: '' },
+    title: titleOf(visit),
+    author: '',
+    subject: `Readings at the installed pump ${pump.mark}`,
+    date,
+    language: 'en',
+    fingerprint,
+    producer: `pipeborne ${version}`,
+    attachments: [],
+  });
+}
