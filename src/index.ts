@@ -5,6 +5,26 @@
  * `solveFrame` and `runChecks` are its steps; `solveFrame` also solves a `Frame` written by hand.
  */
 export { type Advice, type AdvisedFile, type AdviseOptions, type Alternative, advise } from './advise.js';
+export {
+  type Answers,
+  type AsInstalled,
+  type AsInstalledFile,
+  type AsInstalledGlance,
+  type AsInstalledOptions,
+  type AsInstalledPrint,
+  asInstalled,
+  asInstalledGlance,
+  asInstalledJsonSchema,
+  asInstalledResults,
+  type EarlierVisit,
+  earlierVisit,
+  readingsJsonSchema,
+  readReadings,
+  renderAsInstalledPdf,
+  renderNextSheetPdf,
+  type StoredReadings,
+  storedReadings,
+} from './as-installed.js';
 export type { Calculation, CheckUnit, Finding, Subject, Verdict } from './checks/finding.js';
 export { overallVerdict, runChecks } from './checks/index.js';
 export type { Comparison } from './compare/comparison.js';

@@ -128,6 +128,8 @@ read or written.`,
 Examples:
   pipeborne schema > pipeborne.schema.json
   pipeborne schema --results > results.schema.json
+  pipeborne schema --readings > readings.schema.json
+  pipeborne schema --as-installed > as-installed.schema.json
 
 A YAML file whose first line is
   # yaml-language-server: $schema=pipeborne.schema.json

@@ -5,6 +5,7 @@ import { addNewCommand } from './add-new-command.js';
 import type { ExitStatus } from './exit-status.js';
 import { helpText } from './help-text.js';
 import { addAdvise } from './program-advise.js';
+import { addAsInstalled } from './program-as-installed.js';
 import { LINE_WIDTH, mayColour, type Surroundings } from './surroundings.js';
 
 /**
@@ -105,14 +106,19 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     });
 
   addAdvise(program, surroundings, settle);
+  addAsInstalled(program, surroundings, settle);
 
   program
     .command('schema')
     .summary('print the JSON Schema of the input')
     .description('Prints the JSON Schema of the input, with which an editor completes and checks.')
-    .option('--results', 'the schema of the results instead')
+    .addOption(
+      new Option('--results', 'the schema of the results instead').conflicts(['readings', 'asInstalled']),
+    )
+    .addOption(new Option('--readings', 'the schema of a file of readings instead').conflicts('asInstalled'))
+    .option('--as-installed', 'the schema of the results of as-installed instead')
     .addHelpText('after', helpText.schema)
-    .action(async (options: { results?: boolean }) => {
+    .action(async (options: { results?: boolean; readings?: boolean; asInstalled?: boolean }) => {
       const { schemaCommand } = await import('./schema-command.js');
       settle(schemaCommand(options, surroundings));
     });

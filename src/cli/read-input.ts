@@ -48,6 +48,21 @@ export async function readInput(
   }
 }
 
+/** Largest filled sheet accepted; one of ours takes some hundred kilobytes, and a viewer may write it anew. */
+const SHEET_LIMIT_BYTES = 32 * 1024 * 1024;
+
+/**
+ * Reads a filled sheet or a file of readings.
+ *
+ * @param file - name as given
+ * @param surroundings - working folder
+ * @returns the bytes
+ * @throws EngineError `cli.read.failed` when it cannot be read, `cli.input.too-large`
+ */
+export async function readSheetBytes(file: string, surroundings: Surroundings): Promise<Uint8Array> {
+  return readLimited(createReadStream(resolve(surroundings.folder, file)), file, SHEET_LIMIT_BYTES);
+}
+
 async function readLimited(
   chunks: AsyncIterable<Uint8Array>,
   name: string,

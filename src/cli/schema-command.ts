@@ -1,20 +1,35 @@
-/** `pipeborne schema`: prints the JSON Schema of the input, or of the results. */
-import { installationJsonSchema, resultsJsonSchema } from '../index.js';
+/** `pipeborne schema`: prints the JSON Schema of the input, of readings, or of results. */
+import {
+  asInstalledJsonSchema,
+  installationJsonSchema,
+  readingsJsonSchema,
+  resultsJsonSchema,
+} from '../index.js';
 import { type ExitStatus, exitStatus } from './exit-status.js';
 import type { Surroundings } from './surroundings.js';
+
+/** Which schema. */
+export interface SchemaOptions {
+  readonly results?: boolean;
+  readonly readings?: boolean;
+  readonly asInstalled?: boolean;
+}
+
+function schemaOf({ results, readings, asInstalled }: SchemaOptions) {
+  if (results === true) return resultsJsonSchema();
+  if (readings === true) return readingsJsonSchema();
+  return asInstalled === true ? asInstalledJsonSchema() : installationJsonSchema();
+}
 
 /**
  * Runs `schema`.
  *
- * @param options - `results` for the schema of the results
+ * @param options - which schema; that of the input where none is named
  * @param surroundings - where to print
  * @returns 0
  */
-export function schemaCommand(
-  options: { readonly results?: boolean },
-  surroundings: Surroundings,
-): ExitStatus {
-  const schema = options.results === true ? resultsJsonSchema() : installationJsonSchema();
+export function schemaCommand(options: SchemaOptions, surroundings: Surroundings): ExitStatus {
+  const schema = schemaOf(options);
   surroundings.output.write(`${JSON.stringify(schema, null, 2)}\n`);
   return exitStatus.meets;
 }

@@ -1,5 +1,6 @@
 /** What was filled in, as filled: the same shape whether it comes from a PDF, YAML, JSON or CSV. */
 import type { Issue, Place } from '../issues/issue.js';
+import type { UnitSystem } from '../units/index.js';
 import type { FormReading } from './form/form-reading.js';
 
 /** Where an answer stands. */
@@ -30,6 +31,8 @@ export interface Answers {
   /** Fingerprint of the input that the sheet was made from. */
   readonly fingerprint?: string;
   readonly mark?: string;
+  /** Units the boxes were in, where the sheet says so; else those of the review. */
+  readonly units?: UnitSystem;
   readonly answers: readonly Answer[];
   /** What could not be read, as it was found. */
   readonly issues: readonly Issue[];

@@ -76,7 +76,10 @@ export function asInstalled(
   const refused = answers.flatMap((each) => belonging(each, sheet, options.otherRevision === true));
   if (refused.some(({ severity }) => severity === 'error')) throw new IssuesError(refused);
   const context = fieldContext(review);
-  const understood = answers.map((each) => understand(each, sheet, context.write.system));
+  const understood = answers.map((each) => {
+    const units = each.units ?? context.write.system;
+    return understand(each, units === context.write.system ? sheet : buildSheet(review, units), units);
+  });
   const { readings, issues } = mergeVisits(understood, sheet);
   const found = asFound(context, readings);
   const asked = new Set(boxesOf(sheet).map(({ box }) => box.id));

@@ -7,6 +7,8 @@ interface ReadingBase {
   /** As filled. */
   readonly text: string;
   readonly place: AnswerPlace;
+  /** Unit printed beside the box, where it is one for a number. */
+  readonly unit?: string;
 }
 
 /** What an answer says. */

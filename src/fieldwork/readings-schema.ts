@@ -17,6 +17,7 @@ export const readingsSchema = z.strictObject({
   format: z.literal(READINGS_FORMAT),
   sheet: z.string().describe('Fingerprint of the input the sheet was made from, as printed on it.'),
   mark: z.string().optional().describe('Mark of the pump.'),
+  units: z.enum(['us', 'si']).optional().describe('Units of the sheet; those of the input where not said.'),
   readings: z
     .record(z.string().regex(/^[a-z0-9-]+(\.[a-z0-9-]+)+$/u), z.union([value, notRead]))
     .describe('Readings by the id of the box.'),

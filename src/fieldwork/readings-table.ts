@@ -3,16 +3,16 @@ import { parse } from 'csv-parse/sync';
 import type { Issue } from '../issues/issue.js';
 import type { Answer } from './answers.js';
 import { READINGS_FORMAT } from './readings-schema.js';
-import { LONGEST_READING, MOST_READINGS, type ReadReadings } from './readings-text.js';
+import { isSystem, LONGEST_READING, MOST_READINGS, type ReadReadings } from './readings-text.js';
 
 /** Words of the first column that say something of the whole file. */
-const HEAD = ['format', 'sheet', 'mark'] as const;
+const HEAD = ['format', 'sheet', 'mark', 'units'] as const;
 
 /** Head of the table: the last column may be left away. */
 export const COLUMNS = ['reading', 'value', 'not read because'] as const;
 
 /**
- * Reads a CSV of readings: columns `reading`, `value`, `not read because`; rows `format`, `sheet` and `mark` say what
+ * Reads a CSV of readings: columns `reading`, `value`, `not read because`; rows `format`, `sheet`, `mark` and `units` say what
  * it belongs to. Separated by commas, semicolons or tabs, whichever its first line holds, so that a decimal comma
  * survives where the spreadsheet uses one. Never throws.
  *
@@ -65,11 +65,21 @@ export function readReadingsTable(text: string, file: string): ReadReadings {
   }
   const fingerprint = head.get('sheet') ?? '';
   if (fingerprint === '') wrong('fieldwork.readings.no-sheet', lines.get('sheet') ?? 1);
+  const units = head.get('units');
+  if (units !== undefined && !isSystem(units))
+    wrong('fieldwork.readings.units', lines.get('units') ?? 1, { found: units });
   if (issues.length > 0) return { ok: false, issues };
   const mark = head.get('mark');
   return {
     ok: true,
-    answers: { file, answers, issues: [], fingerprint, ...(mark !== undefined && { mark }) },
+    answers: {
+      file,
+      answers,
+      issues: [],
+      fingerprint,
+      ...(mark !== undefined && { mark }),
+      ...(isSystem(units) && { units }),
+    },
   };
 }
 

@@ -1,6 +1,7 @@
 /** Reading a readings file: YAML or JSON. */
 import { readText } from '../input/read-text.js';
 import type { Issue } from '../issues/issue.js';
+import type { UnitSystem } from '../units/index.js';
 import type { Answer, Answers } from './answers.js';
 import { READINGS_FORMAT } from './readings-schema.js';
 
@@ -14,7 +15,7 @@ export const MOST_READINGS = 5000;
 /** Longest text of one reading [characters]. */
 export const LONGEST_READING = 2000;
 
-const KEYS = ['format', 'sheet', 'mark', 'readings'] as const;
+const KEYS = ['format', 'sheet', 'mark', 'units', 'readings'] as const;
 
 /**
  * Reads a readings file of format `pipeborne-readings/1`: YAML 1.2 or JSON. Never throws; all issues come at once.
@@ -38,7 +39,7 @@ export function readReadingsText(text: string, file: string): ReadReadings {
     wrong('fieldwork.readings.not-a-map', []);
     return { ok: false, issues };
   }
-  const { format, sheet, mark, readings, ...others } = read.content;
+  const { format, sheet, mark, units, readings, ...others } = read.content;
   for (const key of Object.keys(others)) {
     wrong('fieldwork.readings.unknown-key', [key], { found: key, known: [...KEYS] });
   }
@@ -48,6 +49,8 @@ export function readReadingsText(text: string, file: string): ReadReadings {
       wanted: READINGS_FORMAT,
     });
   }
+  if (units !== undefined && !isSystem(units))
+    wrong('fieldwork.readings.units', ['units'], { found: shown(units) });
   const fingerprint = wordOf(sheet);
   if (fingerprint === undefined)
     wrong('fieldwork.readings.no-sheet', 'sheet' in read.content ? ['sheet'] : []);
@@ -75,6 +78,7 @@ export function readReadingsText(text: string, file: string): ReadReadings {
       issues: [],
       ...(fingerprint !== undefined && { fingerprint }),
       ...(known !== undefined && { mark: known }),
+      ...(isSystem(units) && { units }),
     },
   };
 }
@@ -95,6 +99,11 @@ function answerOf(value: unknown): Pick<Answer, 'text' | 'notRead'> | undefined 
 function wordOf(value: unknown): string | undefined {
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   return typeof value === 'string' || typeof value === 'number' ? String(value).trim() : undefined;
+}
+
+/** Whether a word names a system of units. */
+export function isSystem(value: unknown): value is UnitSystem {
+  return value === 'us' || value === 'si';
 }
 
 function isRecord(value: unknown): value is Record<string, unknown> {

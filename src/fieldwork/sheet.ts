@@ -3,6 +3,7 @@
  * reader brings readings back by the ids of its boxes, and the judging compares them.
  */
 import type { Dimension } from '../units/dimension.js';
+import type { UnitSystem } from '../units/index.js';
 
 /** What may be put into a box. A signature is a line to sign by hand; a name typed into it is a text. */
 export type BoxKind = 'number' | 'text' | 'choice' | 'tick' | 'date' | 'signature';
@@ -65,6 +66,8 @@ export interface FieldSheet {
   readonly date: string;
   /** Fingerprint of the input the sheet was made from. */
   readonly fingerprint: string;
+  /** Units its boxes are in. */
+  readonly units?: UnitSystem;
   readonly parts: readonly SheetPart[];
 }
 

@@ -36,7 +36,8 @@ export function understand(answers: Answers, sheet: FieldSheet, system: UnitSyst
     }
     const { id, text, place } = answer;
     const value = understoodValue(answer, box, system);
-    readings.set(id, { id, text, place, ...value });
+    const unit = box.unit ?? '';
+    readings.set(id, { id, text, place, ...(unit !== '' && { unit }), ...value });
     if (value.kind === 'unreadable') issues.push(value.issue);
     if (value.kind === 'not-read' && value.reason === '') {
       issues.push(issueAt('fieldwork.reading.no-reason', place, { id, label: box.tip }));

@@ -1,6 +1,6 @@
 /**
  * Builds dist/: the command line as bundles split by command, the library with its packages left outside, the
- * declarations, the two schemas, and the notices of what the bundles hold. `--no-types` leaves the declarations out.
+ * declarations, the schemas, and the notices of what the bundles hold. `--no-types` leaves the declarations out.
  */
 import { spawnSync } from 'node:child_process';
 import { chmodSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -78,6 +78,8 @@ async function writeSchemas() {
   const write = (name, schema) => writeFileSync(at('dist', name), `${JSON.stringify(schema, null, 2)}\n`);
   write('schema.json', library.installationJsonSchema());
   write('results.schema.json', library.resultsJsonSchema());
+  write('readings.schema.json', library.readingsJsonSchema());
+  write('as-installed.schema.json', library.asInstalledJsonSchema());
 }
 
 rmSync(at('dist'), { recursive: true, force: true });

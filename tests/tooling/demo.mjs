@@ -54,4 +54,10 @@ const earlier = readFileSync(join(root, pool), 'utf8')
   .replaceAll(/straight: 14 ft(\n *- hanger: \{mark: H[24].*\n *- straight: )5 ft/g, 'straight: 16 ft$13 ft');
 writeFileSync(join(root, 'reviews/pool-hot-water-a.yaml'), earlier);
 run(['compare', 'reviews/pool-hot-water-a.yaml', pool, '-o', 'reviews/what-changed.pdf']);
+
+for (const name of readdirSync(join(root, 'samples/readings')).sort()) {
+  const base = basename(name, '.yaml');
+  const [pdf, next] = [`reviews/${base}-as-installed.pdf`, `reviews/${base}-next-sheet.pdf`];
+  run(['as-installed', `samples/${name}`, `samples/readings/${name}`, '-o', pdf, '--sheet', next]);
+}
 process.exitCode = failed ? 1 : 0;

@@ -1,5 +1,5 @@
 import type { Judge } from '../judge.js';
-import { GAP_EVENNESS } from '../limits/coupling.js';
+import { gapEvenness } from '../limits/coupling.js';
 import { COUPLING_GAPS } from '../parts/coupling.js';
 import { numbersIn } from '../read-box.js';
 import { siteLimit } from '../site-limit.js';
@@ -11,7 +11,7 @@ export const couplingGaps: Judge = {
   part: 'coupling',
   trade: 'millwright',
   blocksStart: true,
-  compare: ({ readings, asked }) => {
+  compare: ({ readings, asked, write }) => {
     const boxes = COUPLING_GAPS.map((key) => `coupling.gap-${key}`);
     if (!boxes.every((box) => asked.has(box))) return [];
     const read = numbersIn(readings, boxes);
@@ -23,7 +23,7 @@ export const couplingGaps: Judge = {
         demand: read === undefined ? undefined : Math.max(...read) - Math.min(...read),
         measured: 'gap',
         expected: 0,
-        limit: siteLimit(readings, 'coupling.gap-limit', 'gap') ?? GAP_EVENNESS,
+        limit: siteLimit(readings, 'coupling.gap-limit', 'gap') ?? gapEvenness(write.system),
       },
     ];
   },

@@ -1,5 +1,5 @@
 import type { Judge } from '../judge.js';
-import { SHAFT_RUNOUT } from '../limits/coupling.js';
+import { shaftRunoutLimit } from '../limits/coupling.js';
 import { numberIn } from '../read-box.js';
 import { siteLimit } from '../site-limit.js';
 
@@ -10,14 +10,14 @@ export const shaftRunout: Judge = {
   part: 'coupling',
   trade: 'millwright',
   blocksStart: true,
-  compare: ({ readings }) => [
+  compare: ({ readings, write }) => [
     {
       kind: 'measured',
       at: 'shaft above the seal',
       boxes: ['coupling.runout'],
       demand: numberIn(readings, 'coupling.runout'),
       measured: 'gap',
-      limit: siteLimit(readings, 'coupling.runout-limit', 'gap') ?? SHAFT_RUNOUT,
+      limit: siteLimit(readings, 'coupling.runout-limit', 'gap') ?? shaftRunoutLimit(write.system),
     },
   ],
 };

@@ -2,7 +2,7 @@
 import { citationOf } from '../../checks/citation-of.js';
 import type { Subject } from '../../checks/finding.js';
 import { faceDiameters } from '../../checks/nozzle-faces.js';
-import type { Sourced } from '../../input/installation.js';
+import type { Sourced, UnitSystem } from '../../input/installation.js';
 import type { Citation } from '../../sources/index.js';
 import type { FieldLimit } from '../field-limit.js';
 
@@ -18,25 +18,32 @@ const assembly = (clause: string): Citation => ({
   confidence: 'read',
 });
 
-/** Flange size from which the tolerance of parallelism grows with the diameter: 250 mm [m]. */
-const LARGE_FLANGE = 0.25;
-/** Out of parallel allowed: fixed below that size, then so much per diameter, up to a cap [m], [-], [m]. */
-const SMALL_TILT = 0.25e-3;
-const TILT = 1e-3;
-const MOST_TILT = 0.75e-3;
-/** Movement of the shaft while the bolts are pulled [m]. */
-const SHAFT = 0.05e-3;
-/** Turn of the bolt holes [m]. */
-const HOLES = 3e-3;
+/**
+ * The numbers as both systems of units print them: a reading of 0.002 in meets 0.002 in, and one of 0.05 mm meets
+ * 0.05 mm. Parallelism is fixed below a flange size, then so much per diameter, up to a cap [m], [-].
+ */
+const PRINTED = {
+  us: {
+    flange: 0.254,
+    tilt: 0.254e-3,
+    perDiameter: 1e-3,
+    mostTilt: 0.762e-3,
+    shaft: 0.0508e-3,
+    holes: 3.175e-3,
+  },
+  si: { flange: 0.25, tilt: 0.25e-3, perDiameter: 1e-3, mostTilt: 0.75e-3, shaft: 0.05e-3, holes: 3e-3 },
+} as const;
 
 /**
  * Out of parallel that the machinery-installation practice allows at a flange.
  *
  * @param outside - outside diameter of the flange [m]
+ * @param system - units in which the practice is read
  * @returns difference of the gap across the face [m]
  */
-export function parallelismOf(outside: number): number {
-  return outside < LARGE_FLANGE ? SMALL_TILT : Math.min(MOST_TILT, TILT * outside);
+export function parallelismOf(outside: number, system: UnitSystem): number {
+  const { flange, tilt, perDiameter, mostTilt } = PRINTED[system];
+  return outside < flange ? tilt : Math.min(mostTilt, perDiameter * outside);
 }
 
 /** Tolerances at one flange; each is there or is not. */
@@ -56,7 +63,8 @@ export interface AlignmentLimits {
  * @returns limits with their sources [m]
  */
 export function alignmentLimits(subject: Subject, which: 'suction' | 'discharge'): AlignmentLimits {
-  const { limits, pump } = subject.installation;
+  const { limits, pump, review } = subject.installation;
+  const { holes, shaft } = PRINTED[review.units];
   const { gap, offset, parallelism } = limits.fitUp ?? {};
   const { face } = faceDiameters(subject, subject.layout.nozzles[which].point);
   const outside = pump.ports[which].flange.outsideDiameter ?? face;
@@ -72,7 +80,7 @@ export function alignmentLimits(subject: Subject, which: 'suction' | 'discharge'
     : outside === undefined
       ? undefined
       : {
-          value: parallelismOf(outside),
+          value: parallelismOf(outside, review.units),
           measured: 'gap',
           words: 'at most',
           citation: machinery('parallelism of the faces'),
@@ -81,9 +89,9 @@ export function alignmentLimits(subject: Subject, which: 'suction' | 'discharge'
     ...(gap && { gap: limit(gap, machinery('gasket spacing'), 'within') }),
     ...(offset && { offset: limit(offset, assembly('centre lines'), 'within') }),
     ...(tilt && { parallelism: tilt }),
-    holes: { value: HOLES, measured: 'gap', words: 'within', citation: assembly('bolt holes') },
+    holes: { value: holes, measured: 'gap', words: 'within', citation: assembly('bolt holes') },
     shaft: {
-      value: SHAFT,
+      value: shaft,
       measured: 'gap',
       words: 'at most',
       citation: machinery('movement of the shaft at bolt-up'),

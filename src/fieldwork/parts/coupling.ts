@@ -1,6 +1,6 @@
 import { GUARD } from '../../report/card-citations.js';
 import { askedBy, choiceBox, limitWords, makerRow, numberBox, sheetRow } from '../boxes.js';
-import { GAP_EVENNESS, SHAFT_RUNOUT } from '../limits/coupling.js';
+import { gapEvenness, shaftRunoutLimit } from '../limits/coupling.js';
 import type { PartDefinition } from '../sheet-part.js';
 
 /** The four places where the gap of a split coupling is read. */
@@ -25,7 +25,7 @@ export const coupling: PartDefinition = {
       );
     });
     const splitRows = [
-      sheetRow('Gap of the splits, all alike', gaps, limitWords(GAP_EVENNESS, context)),
+      sheetRow('Gap of the splits, all alike', gaps, limitWords(gapEvenness(context.write.system), context)),
       makerRow('coupling.gap-limit', 'difference of the gaps', 'gap', context),
       sheetRow('Coupling bolts', [
         choiceBox({
@@ -70,7 +70,7 @@ export const coupling: PartDefinition = {
             context,
           ),
         ],
-        limitWords(SHAFT_RUNOUT, context),
+        limitWords(shaftRunoutLimit(context.write.system), context),
       ),
       makerRow('coupling.runout-limit', 'runout of the shaft', 'gap', context),
       sheetRow(

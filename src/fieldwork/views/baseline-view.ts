@@ -8,7 +8,7 @@ import { type Box, boxesOf } from '../sheet.js';
 
 /** Ids of what is worth comparing again. */
 const KEPT =
-  /^(vibration\.(?!limit)|knock-test\.(along|across)|electrical\.(volts|amps)|hydraulic\.(flow|running|at-rest|temperature)|supports\..*\.(load-|height|gap|position)|coupling\.(gap-(one|other)|runout$)|plumb\.(along|across)$|seal\.leakage$|start-up\.(duration|motor-top))/u;
+  /^(vibration\.(?!limit)|knock-test\.(along|across)|electrical\.(volts|amps)|hydraulic\.(flow$|running|at-rest|temperature)|supports\..*\.(load-|height|gap|position)|coupling\.(gap-(one|other)|runout$)|plumb\.(along|across)$|seal\.leakage$|start-up\.(duration|motor-top))/u;
 
 /** Most earlier visits printed beside this one. */
 const MOST_EARLIER = 3;

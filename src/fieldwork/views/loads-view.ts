@@ -75,7 +75,10 @@ export function loadsView(visit: AsInstalled) {
 
 /** One column of numbers for each that is there, behind the two of names. */
 function columnsOf(there: readonly unknown[]): string {
-  return `left:1.2 left:1.2 ${there.filter((each) => each !== undefined).map(() => 'decimal:1').join(' ')}`;
+  return `left:1.2 left:1.2 ${there
+    .filter((each) => each !== undefined)
+    .map(() => 'decimal:1')
+    .join(' ')}`;
 }
 
 function putRow({ mark, what, drawn, found }: PutBack, visit: AsInstalled) {

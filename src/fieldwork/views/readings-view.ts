@@ -1,6 +1,7 @@
 /** Readings judged, readings as they were written, and what is missing. */
-import { printIssue } from '../../issues/print.js';
+import { printIssue, sentenceOf } from '../../issues/print.js';
 import type { AsInstalled } from '../as-installed.js';
+import { isBareNumber } from '../bare-number.js';
 import { judgementRow } from '../judgement-row.js';
 import type { FieldReading } from '../reading.js';
 import { boxesOf } from '../sheet.js';
@@ -37,7 +38,7 @@ export function writtenView(visit: AsInstalled) {
         // A reason stands at every box of its row; it is told once.
         if (reading === undefined || (reading.kind === 'not-read' && !isFirst(box.id, row))) return [];
         const label = row === undefined ? box.label : `${row.label}: ${box.label}`;
-        return [{ label, text: textOf(reading, box.unit ?? ''), place: placeOf(reading) }];
+        return [{ label, text: textOf(reading), place: placeOf(reading) }];
       });
     return rows.length === 0 ? [] : [{ title, rows }];
   });
@@ -50,11 +51,12 @@ function isFirst(
   return row === undefined || row.boxes[0]?.id === id || !row.boxes.some((box) => box.id === id);
 }
 
-function textOf(reading: FieldReading, unit: string): string {
+function textOf(reading: FieldReading): string {
   if (reading.kind === 'not-read')
     return `not read: ${reading.reason === '' ? 'no reason given' : reading.reason}`;
   if (reading.kind === 'unreadable') return `${reading.text} (cannot be read)`;
-  const isBare = reading.kind === 'number' && /^[\d.,/ +\-−]+$/u.test(reading.text);
+  const { unit = '' } = reading;
+  const isBare = reading.kind === 'number' && isBareNumber(reading.text);
   return isBare && unit !== '' ? `${reading.text} ${unit}` : reading.text;
 }
 
@@ -71,13 +73,32 @@ function placeOf({ place }: FieldReading): string {
  */
 export function missingView(visit: AsInstalled) {
   return visit.sheet.parts.flatMap(({ id, title, trade }) => {
-    const items = visit.judgements
-      .filter(({ part, verdict }) => part === id && verdict === 'cannot-tell')
-      .map((judgement) => ({ words: judgementRow(judgement, visit).why }));
-    return items.length === 0
-      ? []
-      : [{ title, trade, items, words: items.map(({ words }) => words).join('; ') }];
+    const open = visit.judgements.filter(({ part, verdict }) => part === id && verdict === 'cannot-tell');
+    const reasons = new Map<string, string[]>();
+    for (const { reason, title: what, at } of open) {
+      const why = whyWords(reason);
+      reasons.set(why, [...(reasons.get(why) ?? []), what === at ? at : `${what}, ${at}`]);
+    }
+    const items = [...reasons].map(([why, places]) => ({ why, places: places.join('; ') }));
+    return items.length === 0 ? [] : [{ title, trade, items }];
   });
+}
+
+/** Why something cannot be told, in words that stand for several places. */
+function whyWords(reason: AsInstalled['judgements'][number]['reason']): string {
+  switch (reason?.code) {
+    case 'fieldwork.not-filled':
+      return 'left empty';
+    case 'fieldwork.not-read':
+      return String(reason.data.why ?? '');
+    case 'fieldwork.unreadable':
+      return 'written so that it cannot be read';
+    case 'fieldwork.no-limit':
+    case 'fieldwork.no-nozzle-basis':
+      return 'no limit was given';
+    default:
+      return reason === undefined ? '' : sentenceOf(reason).message;
+  }
 }
 
 /** What could not be read or does not belong, in the words of the command line. */

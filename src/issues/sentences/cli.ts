@@ -34,6 +34,11 @@ export const cliSentences: Sentences = {
     wanted: 'one - at most',
     example: 'pipeborne check - < pump.yaml',
   }),
+  'cli.arguments.sheet-from-input': () => ({
+    message: 'a sheet cannot come from standard input (-); the description of the pump can',
+    wanted: 'the name of the sheet or of the file of readings',
+    example: 'pipeborne as-installed pump.yaml sheet.pdf',
+  }),
   'cli.arguments.templates-not-folder': ({ folder, reason }) => ({
     message: `the folder of templates "${folder}" cannot be used: ${reason}`,
     wanted: 'a folder with files that end in .hbs, each replacing the shipped one of the same name',

@@ -27,6 +27,11 @@ export const fieldworkReadingsSentences: Sentences = {
     wanted: say(data, 'wanted'),
     example: `format: ${say(data, 'wanted')}`,
   }),
+  'fieldwork.readings.units': (data) => ({
+    message: `"${say(data, 'found')}" is no system of units`,
+    wanted: 'us or si',
+    example: 'units: si',
+  }),
   'fieldwork.readings.no-sheet': () => ({
     message: 'the file does not say which sheet it was read with',
     wanted: 'the fingerprint printed on the sheet',

@@ -1,0 +1,78 @@
+/** Where what comes of a visit is written, decided and checked before any work is done. */
+import { realpathSync, statSync } from 'node:fs';
+import { basename, extname, join, resolve } from 'node:path';
+import { type Issue, IssuesError } from '../issues/issue.js';
+import { STANDARD_INPUT } from './read-input.js';
+
+/** A place for one output. */
+export interface VisitName {
+  /** Absolute path. */
+  readonly path: string;
+  readonly shown: string;
+}
+
+/** Names of everything that is written. */
+export interface VisitNames {
+  readonly pdf: VisitName;
+  readonly results?: VisitName;
+  readonly sheet?: VisitName;
+}
+
+/**
+ * Names every output of `as-installed`.
+ *
+ * @param file - input as given
+ * @param sheets - sheets as given: none of them is ever an output
+ * @param asked - values of the options
+ * @param folder - working folder
+ * @returns names
+ * @throws IssuesError with every name that cannot be used
+ */
+export function nameVisit(
+  file: string,
+  sheets: readonly string[],
+  asked: { readonly output?: string; readonly results?: string; readonly sheet?: string },
+  folder: string,
+): VisitNames {
+  const issues: Issue[] = [];
+  const refuse = (code: string, data: Issue['data']) => void issues.push({ code, severity: 'error', data });
+  const base = file === STANDARD_INPUT ? 'standard-input' : basename(file, extname(file));
+  const name = (option: string, wish: string, own: string, ending: string): VisitName => {
+    const shown = isFolder(resolve(folder, wish)) || /[/\\]$/.test(wish) ? join(wish, own) : wish;
+    if (extname(shown).toLowerCase() !== ending) {
+      refuse('cli.arguments.wrong-ending', { option, found: wish, ending });
+    }
+    return { path: resolve(folder, shown), shown };
+  };
+  const { output = '.', results, sheet } = asked;
+  const names: VisitNames = {
+    pdf: name('-o', output, `${base}-as-installed.pdf`, '.pdf'),
+    ...(results !== undefined && {
+      results: name('--results', results, `${base}-as-installed.json`, '.json'),
+    }),
+    ...(sheet !== undefined && { sheet: name('--sheet', sheet, `${base}-next-sheet.pdf`, '.pdf') }),
+  };
+  const inputs = new Set(
+    [file, ...sheets].filter((each) => each !== STANDARD_INPUT).map((each) => real(resolve(folder, each))),
+  );
+  const taken = new Set<string>();
+  for (const { path, shown } of Object.values(names)) {
+    if (inputs.has(real(path))) refuse('cli.arguments.over-input', { file: shown });
+    else if (taken.has(real(path))) refuse('cli.arguments.same-output', { file: shown });
+    taken.add(real(path));
+  }
+  if (issues.length > 0) throw new IssuesError(issues);
+  return names;
+}
+
+function isFolder(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
+}
+
+function real(path: string): string {
+  try {
+    return realpathSync(path);
+  } catch {
+    return path;
+  }
+}
