@@ -4,6 +4,7 @@ import { type AdvisedFile, type AdviseTools, advise, type ChangeKind, changeKind
 import type { UnitSystem } from '../index.js';
 import { version } from '../index.js';
 import { EngineError, type Issue, IssuesError } from '../issues/issue.js';
+import { advicePaper } from './advise-paper.js';
 import { advisePicture } from './advise-picture.js';
 import { type ExitStatus, statusOfVerdict } from './exit-status.js';
 import { readInput } from './read-input.js';
@@ -11,7 +12,7 @@ import { showFailure, showIssues } from './show-failure.js';
 import { mayColour, type Surroundings } from './surroundings.js';
 import { openWorkers, type Workers } from './workers/open-workers.js';
 import { writeFiles } from './write-files.js';
-import { nameWritten } from './written-name.js';
+import { namePaper, nameWritten } from './written-name.js';
 
 /** Options of the command as the parser of arguments gives them. */
 export interface AdviseCommandOptions {
@@ -19,6 +20,7 @@ export interface AdviseCommandOptions {
   readonly json?: boolean;
   readonly units?: UnitSystem;
   readonly write?: string;
+  readonly output?: string;
   readonly alternative: number;
   readonly most: number;
   readonly together: number;
@@ -63,6 +65,8 @@ async function advised(
   const efforts = readEfforts(options.effort ?? []);
   const target =
     options.write === undefined ? undefined : nameWritten(options.write, file, surroundings.folder);
+  const onPaper =
+    options.output === undefined ? undefined : namePaper(options.output, file, surroundings.folder);
   const input = await readInput(file, surroundings);
   let stopped = false;
   const forget = surroundings.onInterrupt?.(() => {
@@ -108,9 +112,16 @@ async function advised(
       surroundings,
     );
   }
-  if (target !== undefined && chosen !== undefined) await writeFiles([{ ...target, content: chosen.text }]);
   const written = chosen === undefined ? undefined : target?.shown;
   const units = options.units ?? review.installation.review.units;
+  const paper = onPaper && {
+    ...onPaper,
+    content: await advicePaper(result, { name: input.name, text: input.text, units }, surroundings),
+  };
+  await writeFiles([
+    ...(target !== undefined && chosen !== undefined ? [{ ...target, content: chosen.text }] : []),
+    ...(paper ? [paper] : []),
+  ]);
   surroundings.output.write(
     options.json === true
       ? `${JSON.stringify(forMachines(result, units))}\n`

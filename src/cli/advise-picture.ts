@@ -1,5 +1,5 @@
 /** What `advise` prints: the alternatives, one of them with its findings before and after, and what none mends. */
-import { type AdviceView, type AlternativeView, adviceView } from '../advice-words.js';
+import { type AdviceView, type AlternativeView, adviceView, summaryOf } from '../advice-words.js';
 import type { AdvisedFile } from '../advise.js';
 import type { UnitSystem } from '../index.js';
 import { lineDifference } from './line-difference.js';
@@ -39,32 +39,12 @@ export function advisePicture(advised: AdvisedFile, options: AdvisePictureOption
     `${paint.bold(column(`${pump.mark}: ${title.project}`, LINE_WIDTH - word.length - 1))} ${paint.verdict(view.verdict, word)}`,
     paint.dim(column(options.name, LINE_WIDTH)),
     '',
-    ...wrapped(summary(advised, view), LINE_WIDTH),
+    ...wrapped(summaryOf(advice, view), LINE_WIDTH),
     ...view.alternatives.flatMap((one) => ['', ...alternativeLines(one, paint)]),
     ...(chosen === undefined ? [] : ['', ...chosenLines(chosen, advised, options, paint)]),
     ...unsolvedLines(view, paint),
   ];
   return lines.map((line) => `${line.trimEnd()}\n`).join('');
-}
-
-function summary({ advice }: AdvisedFile, view: AdviceView): string {
-  const counted = advice.findings.filter(({ comparison }) => !comparison);
-  const exceeding = counted.filter(({ verdict }) => verdict === 'exceeds').length;
-  if (exceeding === 0) {
-    return view.verdict === 'meets'
-      ? 'Everything meets its limit: nothing needs to be changed.'
-      : 'Nothing exceeds: no change of supports or legs is needed. What cannot be told needs data.';
-  }
-  const { reachable, trials } = advice;
-  const places = `${exceeding} ${exceeding === 1 ? 'place exceeds' : 'places exceed'} a limit`;
-  if (reachable === 0) return `${places}; none of them by anything that supports or legs can change.`;
-  const within = `${places}, ${reachable === exceeding ? 'all' : reachable} by what supports and legs can change`;
-  const whole = view.alternatives.filter(({ solves }) => solves).length;
-  if (whole > 0)
-    return `${within}. ${trials} trials found ${whole === 1 ? 'one way' : `${whole} ways`} to make ${reachable === 1 ? 'it' : 'these'} meet:`;
-  if (view.alternatives.length > 0)
-    return `${within}. None of ${trials} trials made all of these meet; the most they mend:`;
-  return `${within}. None of ${trials} trials mended one of them without harm elsewhere.`;
 }
 
 function alternativeLines(one: AlternativeView, paint: Paint): readonly string[] {

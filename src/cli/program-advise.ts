@@ -36,6 +36,7 @@ More is added by how far something moves.
 Examples:
   pipeborne advise pump.yaml
   pipeborne advise pump.yaml --alternative 2 --write changed.yaml
+  pipeborne advise pump.yaml -o advice.pdf
   pipeborne advise pump.yaml --keep H1 V2 --without lengthen-leg
   pipeborne advise pump.yaml --effort add-hanger=2 --together 2
 
@@ -70,6 +71,7 @@ export function addAdvise(
     .usage('[options] FILE')
     .argument('<FILE>', 'description of the installation')
     .option('--write <FILE>', 'file for the changed description')
+    .option('-o, --output <PDF>', 'file for the advice on paper, every alternative in full')
     .option('--alternative <N>', 'which alternative to show in full and to write', wholeNumber, 1)
     .option('--most <N>', 'most alternatives; 5 otherwise', wholeNumber, 5)
     .option('--together <N>', 'most changes made together; 4 otherwise', wholeNumber, 4)

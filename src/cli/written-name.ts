@@ -1,4 +1,4 @@
-/** The name of a changed input file. */
+/** Names of what `advise` writes. */
 import { realpathSync } from 'node:fs';
 import { extname, resolve } from 'node:path';
 import { EngineError } from '../issues/issue.js';
@@ -30,6 +30,28 @@ export function nameWritten(
       ending: fitting[0] ?? '',
     });
   }
+  if (file !== STANDARD_INPUT && real(path) === real(resolve(folder, file)))
+    throw new EngineError('cli.arguments.over-input', { file: wish });
+  return { path, shown: wish };
+}
+
+/**
+ * Where a PDF beside an input goes.
+ *
+ * @param wish - name as given
+ * @param file - the input as given
+ * @param folder - working folder
+ * @returns absolute path, and the name as given
+ * @throws EngineError `cli.arguments.wrong-ending`, `cli.arguments.over-input`
+ */
+export function namePaper(
+  wish: string,
+  file: string,
+  folder: string,
+): { readonly path: string; readonly shown: string } {
+  const path = resolve(folder, wish);
+  if (extname(wish).toLowerCase() !== '.pdf')
+    throw new EngineError('cli.arguments.wrong-ending', { option: '-o', found: wish, ending: '.pdf' });
   if (file !== STANDARD_INPUT && real(path) === real(resolve(folder, file)))
     throw new EngineError('cli.arguments.over-input', { file: wish });
   return { path, shown: wish };

@@ -51,6 +51,7 @@ const ORDER: readonly FindingPair['became'][] = [
   'doubtful now',
   'mended',
   'gone',
+  'new',
   'told now',
   'worse',
   'better',
@@ -76,7 +77,10 @@ export function adviceView(advice: Advice, units: UnitSystem): AdviceView {
 function alternativeView(one: Alternative, index: number, write: Writer): AlternativeView {
   const codes = [...new Set(['advise.caution.lock-out', ...one.changes.flatMap(({ cautions }) => cautions)])];
   const counted = one.pairs.filter(({ before, after }) => !((after ?? before)?.comparison ?? true));
-  const mended = counted.filter(({ became }) => became === 'mended');
+  // Where a long span is divided, the place that exceeded is no more.
+  const mended = counted.filter(
+    ({ before, became }) => became === 'mended' || (became === 'gone' && before?.verdict === 'exceeds'),
+  );
   const closest = Math.max(...mended.flatMap(({ after }) => after?.ratio ?? []));
   return {
     number: String(index + 1),
@@ -141,4 +145,31 @@ function unsolvedView({ finding, why, best }: Unsolved, write: Writer): AdviceVi
     why: told.message,
     todo: told.wanted ?? '',
   };
+}
+
+/**
+ * What was found, in a sentence or two.
+ *
+ * @param advice - what the search gave
+ * @param view - the same in words
+ * @returns text with full stops; a colon at the end where alternatives follow
+ */
+export function summaryOf(advice: Advice, view: AdviceView): string {
+  const counted = advice.findings.filter(({ comparison }) => !comparison);
+  const exceeding = counted.filter(({ verdict }) => verdict === 'exceeds').length;
+  if (exceeding === 0) {
+    return view.verdict === 'meets'
+      ? 'Everything meets its limit: nothing needs to be changed.'
+      : 'Nothing exceeds: no change of supports or legs is needed. What cannot be told needs data.';
+  }
+  const { reachable, trials } = advice;
+  const places = `${exceeding} ${exceeding === 1 ? 'place exceeds' : 'places exceed'} a limit`;
+  if (reachable === 0) return `${places}; none of them by anything that supports or legs can change.`;
+  const within = `${places}, ${reachable === exceeding ? 'all' : reachable} by what supports and legs can change`;
+  const whole = view.alternatives.filter(({ solves }) => solves).length;
+  if (whole > 0)
+    return `${within}. ${trials} trials found ${whole === 1 ? 'one way' : `${whole} ways`} to make ${reachable === 1 ? 'it' : 'these'} meet:`;
+  if (view.alternatives.length > 0)
+    return `${within}. None of ${trials} trials made all of these meet; the most they mend:`;
+  return `${within}. None of ${trials} trials mended one of them without harm elsewhere.`;
 }

@@ -74,7 +74,7 @@ export const adviseSentences: Sentences = {
   'advise.caution.set-height': () => ({
     message:
       'loads that hang on a fraction of an inch are lost as easily: measure the height before and after, and ' +
-      'mark the nuts',
+      'mark the nuts; the file holds the height as out-of-place',
   }),
   'advise.caution.rod-parts': () => ({
     message: 'clamp, nuts and the attachment above go with the size of the rod',

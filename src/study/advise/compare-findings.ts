@@ -17,7 +17,8 @@ export type Became =
   | 'exceeds now'
   | 'told now'
   | 'doubtful now'
-  | 'gone';
+  | 'gone'
+  | 'new';
 
 /** Ratios closer than this print alike [-]. */
 const FELT = 0.005;
@@ -66,6 +67,7 @@ function became(before: Finding | undefined, after: Finding | undefined): Became
   if (was === 'exceeds' && is !== 'exceeds') return is === 'cannot-tell' ? 'doubtful now' : 'mended';
   if (is === 'cannot-tell' && was !== 'cannot-tell') return 'doubtful now';
   if (was === 'cannot-tell' && is !== 'cannot-tell') return 'told now';
+  if (before === undefined && is === 'meets') return 'new';
   const difference = (after?.ratio ?? 0) - (before?.ratio ?? 0);
   if (before === undefined || after === undefined || Math.abs(difference) < FELT) return 'same';
   return difference > 0 ? 'worse' : 'better';

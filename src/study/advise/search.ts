@@ -54,8 +54,10 @@ const BEAM = [1, 10, 8, 6, 6];
 const FURTHER = 50;
 /** Trials between two looks at whether the search was cancelled. */
 const BATCH = 64;
-/** A way out is looked for with one change more while the least found takes more than this for each of its changes. */
-const CHEAP = 3;
+/** A way out is looked for with one change more while the least found takes more than this for each of its changes, */
+const CHEAP = 2;
+/** and fewer sorts of way than this were found. */
+const ENOUGH_SORTS = 3;
 
 /**
  * Searches for changes after which nothing exceeds.
@@ -106,7 +108,7 @@ export async function search(
   let level = singles;
   for (let count = 2; count <= options.changes && ended === 'done'; count += 1) {
     const least = Math.min(...solved().map(({ effort }) => effort));
-    if (least <= CHEAP * count) break;
+    if (least <= CHEAP * count || distinct(solved()).length >= ENOUGH_SORTS) break;
     const beam = distinct(level.filter((one) => !isSolved(one)).sort(byWhatIsLeft)).slice(
       0,
       BEAM[count - 1] ?? BEAM.at(-1),

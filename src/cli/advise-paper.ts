@@ -1,0 +1,40 @@
+/** Advice on paper. */
+import { join } from 'node:path';
+import { advicePdf } from '../advice-words.js';
+import type { AdvisedFile } from '../advise.js';
+import type { UnitSystem } from '../index.js';
+import { lineDifference } from './line-difference.js';
+import { readFonts } from './shipped-fonts.js';
+import type { Surroundings } from './surroundings.js';
+import { readTemplates } from './template-folder.js';
+
+/**
+ * The PDF of some advice.
+ *
+ * @param advised - review and advice
+ * @param input - name and text of the file, and the units to print in
+ * @param surroundings - where the shipped templates and fonts are
+ * @returns the bytes
+ */
+export async function advicePaper(
+  advised: AdvisedFile,
+  input: { readonly name: string; readonly text: string; readonly units: UnitSystem },
+  surroundings: Surroundings,
+): Promise<Uint8Array> {
+  const shipped = join(surroundings.packageFolder, 'templates');
+  const templates = await readTemplates(shipped, undefined, surroundings.folder);
+  return advicePdf(advised, {
+    templates: templates.all,
+    fonts: await readFonts(join(shipped, 'fonts')),
+    page: input.units === 'us' ? 'letter' : 'a4',
+    units: input.units,
+    file: input.name,
+    // The head of the difference names files that a reader of paper does not have.
+    patches: advised.advice.alternatives.map(({ text }) =>
+      lineDifference(input.text, text, { before: '', after: '' })
+        .slice(2)
+        .filter((line) => /^[-+]/.test(line))
+        .map((line) => line.replace(/^([-+])\s+/, '$1 ')),
+    ),
+  });
+}
