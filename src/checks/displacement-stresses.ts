@@ -1,6 +1,7 @@
 import { displacementStressRange } from '../mechanics/code-stress.js';
 import { memberForces, type SectionForces } from '../mechanics/index.js';
 import type { FrameMember, Tube } from '../model/frame.js';
+import { norm, subtract } from '../model/vector.js';
 import { operatingOnly, type SolvedCondition } from './conditions.js';
 import { memberIntensifications } from './end-intensification.js';
 import type { Subject } from './finding.js';
@@ -88,6 +89,5 @@ function largestRanges(
 
 function difference(one: SectionForces | undefined, other: SectionForces | undefined): number {
   if (one === undefined || other === undefined) return Number.NaN;
-  const [a, b] = [one.wrench.moment, other.wrench.moment];
-  return Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
+  return norm(subtract(one.wrench.moment, other.wrench.moment));
 }

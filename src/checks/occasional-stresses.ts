@@ -6,6 +6,7 @@ import {
 } from '../mechanics/code-stress.js';
 import { largestMomentSum, memberForces, type SectionForces } from '../mechanics/index.js';
 import type { FrameMember } from '../model/frame.js';
+import { norm, subtract } from '../model/vector.js';
 import { type SolvedCondition, solvedConditions } from './conditions.js';
 import { type MemberIntensification, memberIntensifications } from './end-intensification.js';
 import type { Subject } from './finding.js';
@@ -137,6 +138,5 @@ function memberRows(
 }
 
 function difference(one: SectionForces, other: SectionForces): number {
-  const [a, b] = [one.wrench.moment, other.wrench.moment];
-  return Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
+  return norm(subtract(one.wrench.moment, other.wrench.moment));
 }

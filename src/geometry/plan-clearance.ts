@@ -77,7 +77,7 @@ export function planClearance(obstacles: readonly NamedSolid[], room: Box): Plan
  * @returns distance [m]
  */
 export function apart(a: PlanPoint, b: PlanPoint): number {
-  return Math.hypot(a[0] - b[0], a[1] - b[1]);
+  return levelLength(a[0] - b[0], a[1] - b[1]);
 }
 
 function edgesOf({ low, high }: Box): readonly PlanBody[] {
@@ -100,7 +100,7 @@ function knownDistance({ solid, corners, rounding }: ConvexBody): ((place: PlanP
     return (place) => toBox(box, place);
   }
   if (solid.kind === 'cylinder' && solid.from[0] === solid.to[0] && solid.from[1] === solid.to[1])
-    return ([x, y]) => Math.max(0, Math.hypot(x - solid.from[0], y - solid.from[1]) - solid.radius);
+    return ([x, y]) => Math.max(0, levelLength(x - solid.from[0], y - solid.from[1]) - solid.radius);
   const [from, to, ...others] = corners;
   if (solid.kind !== 'capsule' || from === undefined || to === undefined || others.length > 0)
     return undefined;
@@ -109,7 +109,7 @@ function knownDistance({ solid, corners, rounding }: ConvexBody): ((place: PlanP
   return ([x, y]) => {
     const share = square > 0 ? ((x - from[0]) * east + (y - from[1]) * north) / square : 0;
     const at = Math.min(1, Math.max(0, share));
-    return Math.max(0, Math.hypot(x - from[0] - at * east, y - from[1] - at * north) - rounding);
+    return Math.max(0, levelLength(x - from[0] - at * east, y - from[1] - at * north) - rounding);
   };
 }
 
@@ -117,7 +117,12 @@ function toBox(
   [west, south, east, north]: readonly [number, number, number, number],
   [x, y]: PlanPoint,
 ): number {
-  return Math.hypot(Math.max(west - x, 0, x - east), Math.max(south - y, 0, y - north));
+  return levelLength(Math.max(west - x, 0, x - east), Math.max(south - y, 0, y - north));
+}
+
+/** Not Math.hypot: a way through a room asks for tens of thousands of these. */
+function levelLength(east: number, north: number): number {
+  return Math.sqrt(east * east + north * north);
 }
 
 /** Lack of distance that counts as none [m]. */

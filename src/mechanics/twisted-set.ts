@@ -1,6 +1,6 @@
 import type { Movement, Vec3 } from '../model/conventions.js';
 import { MOTOR_SEAT } from '../model/pump-body.js';
-import { subtract } from '../model/vector.js';
+import { norm, subtract } from '../model/vector.js';
 import type { FoundVibrations } from './find-vibrations.js';
 import type { LoadHistory } from './load-history.js';
 import { modalHistory } from './modal-history.js';
@@ -107,7 +107,7 @@ function felt({ loaded, radius }: TwistedSet): readonly SwayingMode[] {
  * @source statics
  */
 export function rimMovement(sway: Vec3, turn: number, radius: number): number {
-  return Math.hypot(...sway) + Math.abs(turn) * radius;
+  return norm(sway) + Math.abs(turn) * radius;
 }
 
 /** Movement of the motor top at its rim in one start, magnitudes. */
