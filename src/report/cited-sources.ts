@@ -2,6 +2,7 @@ import type { Finding } from '../checks/finding.js';
 import type { Installation } from '../input/installation.js';
 import type { Layout } from '../model/layout.js';
 import { type Citation, type Source, type SourceId, sources } from '../sources/index.js';
+import type { Bands } from '../study/bands.js';
 import { cardCitations } from './card-citations.js';
 
 export interface CitedSource {
@@ -12,6 +13,14 @@ export interface CitedSource {
   readonly clauses: readonly { readonly clause: string; readonly confidence: string }[];
 }
 
+/** What bands and samples are worked out by. */
+const BANDS: Citation = {
+  source: 'gum',
+  clause: 'paras 4.3.7 and 5.1.2, independent quantities within limits',
+  confidence: 'memory',
+};
+const SAMPLES: Citation = { source: 'latin-hypercube', clause: 'sampling by strata', confidence: 'memory' };
+
 /**
  * Gathers every citation that stands anywhere in the data of a review: findings, assumptions, catalogue rows,
  * computed values, material curves, ratings, and what the cards for the fitter rest on.
@@ -19,12 +28,14 @@ export interface CitedSource {
  * @param installation - installation with origins
  * @param findings - findings with bases
  * @param layout - placed parts
+ * @param bands - how sure numbers are, where that is printed
  * @returns publications by title, each with the clauses used
  */
 export function citedSources(
   installation: Installation,
   findings: readonly Finding[],
   layout: Layout,
+  bands?: Bands,
 ): readonly CitedSource[] {
   const clauses = new Map<SourceId, Map<string, { clause: string; confidence: string }>>();
   const cite = (citation: Citation): void => {
@@ -40,6 +51,11 @@ export function citedSources(
   for (const finding of findings) cite(finding.basis);
   for (const citation of [...citationsIn(installation), ...cardCitations]) cite(citation);
   for (const citation of citationsIn(layout.flangeJoints)) cite(citation);
+  if (bands !== undefined) {
+    for (const { citation } of bands.doubts) cite(citation);
+    cite(BANDS);
+    if (bands.sampled !== undefined) cite(SAMPLES);
+  }
   for (const id of installation.sourcesUsed ?? []) cite({ source: id, clause: '', confidence: 'read' });
   return [...clauses]
     .map(([id, used]) => {

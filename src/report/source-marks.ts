@@ -15,7 +15,12 @@ const known = new WeakMap<ReportContext, readonly CitedSource[]>();
 export function numberedSources(context: ReportContext): readonly CitedSource[] {
   const found =
     known.get(context) ??
-    citedSources(context.subject.installation, context.findings, context.subject.layout);
+    citedSources(
+      context.subject.installation,
+      context.findings,
+      context.subject.layout,
+      context.printed.has('bands') ? context.bands : undefined,
+    );
   known.set(context, found);
   return found;
 }

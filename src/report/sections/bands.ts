@@ -1,9 +1,9 @@
-import { type Citation, citationText } from '../../sources/index.js';
 import type { Bands, FindingBand, NozzleBand } from '../../study/bands.js';
 import { COVERAGE } from '../../study/doubt.js';
 import { bandWords, doubtRange, doubtValue, doubtWidth, hungerRow } from '../band-words.js';
 import type { ReportContext, View } from '../context.js';
 import { findingRow } from '../finding-row.js';
+import { shortCitation } from '../source-marks.js';
 import type { Writer } from '../writer.js';
 
 /** Ratios of which the band stays below this are counted, not listed [-]. */
@@ -42,7 +42,7 @@ export function bands(context: ReportContext) {
       width: doubtWidth(doubt, write),
       range: doubtRange(doubt, write),
       known: doubt.obtained,
-      source: sourceWords(doubt.citation),
+      source: shortCitation(doubt.citation, context),
     })),
     ends: ends.flatMap(({ id, what }) => {
       const strongest = strongestOf(judged, id);
@@ -62,13 +62,6 @@ export function bands(context: ReportContext) {
     sampled: sampledView(found, write),
     hasSampled: found?.sampled !== undefined,
   } satisfies View;
-}
-
-/** Of a custom there is nothing to name but itself. */
-function sourceWords(citation: Citation): string {
-  return citation.source === 'common-practice'
-    ? `${citation.clause}; common practice`
-    : citationText(citation);
 }
 
 function isListed({ value, standard, statement }: FindingBand): boolean {
