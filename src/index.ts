@@ -25,6 +25,7 @@ export {
   type StoredReadings,
   storedReadings,
 } from './as-installed.js';
+export type { TemplatesToCheck } from './check-templates.js';
 export type { Calculation, CheckUnit, Finding, Subject, Verdict } from './checks/finding.js';
 export { overallVerdict, runChecks } from './checks/index.js';
 export type { Comparison } from './compare/comparison.js';
@@ -65,6 +66,7 @@ export { fixedTemplates } from './report/fixed-templates.js';
 export { type Glance, glance } from './report/glance.js';
 export { type ResultsFile, resultsJsonSchema } from './report/results-schema.js';
 export {
+  checkTemplates,
   compareRevisions,
   type Review,
   readLogo,

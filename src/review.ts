@@ -13,10 +13,12 @@
  * The last line is loaded only when it is asked for: a verdict needs neither templates nor fonts.
  */
 
+import type { TemplatesToCheck } from './check-templates.js';
 import type { Finding, Subject, Verdict } from './checks/finding.js';
 import { overallVerdict, runChecks } from './checks/index.js';
 import type { ComparedRevisions, ComparisonRendering, Revision } from './compare-revisions.js';
 import type { Installation, UnitSystem } from './input/installation.js';
+import type { Issue } from './issues/issue.js';
 import { findVibrations, startUp } from './mechanics/index.js';
 import { solveFrame } from './mechanics/solve-frame.js';
 import {
@@ -161,6 +163,22 @@ export async function renderComparisonPdf(
 export async function readResults(text: string, options: { readonly file: string }): Promise<ReadResults> {
   const { readResults: read } = await import('./report/read-results.js');
   return read(text, options);
+}
+
+/**
+ * Checks templates with reviews, for every reader, also in branches that none of them takes.
+ *
+ * @param reviews - several reviews
+ * @param check - the templates, and those of the program
+ * @returns names that nothing is called; empty where all is well
+ * @throws EngineError, IssuesError for what cannot be filled or laid out
+ */
+export async function checkTemplates(
+  reviews: readonly Review[],
+  check: TemplatesToCheck,
+): Promise<readonly Issue[]> {
+  const { checkTemplates: run } = await import('./check-templates.js');
+  return run(reviews, check);
 }
 
 /**

@@ -12,4 +12,5 @@ export { parseMarkup } from './parse-markup.js';
 export { type PdfOptions, renderPdf } from './render-pdf.js';
 export { drawingToSvg } from './svg.js';
 export { fillTemplate, fillTraced, type TemplateOptions } from './template/fill-template.js';
+export { type MissingName, missingNames } from './template/missing-names.js';
 export type { TemplateRecord, TemplateView } from './template/template-view.js';

@@ -14,6 +14,7 @@ test('the door gives these values and no others: adding one is a promise, taking
     'asInstalledResults',
     'buildFrame',
     'buildLayout',
+    'checkTemplates',
     'compareRevisions',
     'earlierVisit',
     'fixedTemplates',

@@ -96,3 +96,15 @@ test('templates are listed, copied out without the fixed ones, and sound as copi
   expect(checked.messages).toBe('');
   expect(checked.output).toContain('ours: sound in 9 reviews of 3 installations');
 });
+
+test('a name with a slip in a branch that no sample takes is found by the check', async () => {
+  const { folder, firm } = folders();
+  const shipped = readFileSync(join(root, 'templates/sections/summary.hbs'), 'utf8');
+  const slipped = shipped.replace('{{#if isCannotTell}}', '{{#if isCannotTell}}{{meetsCuont}}');
+  expect(slipped).not.toBe(shipped);
+  writeFileSync(firm('sections/summary.hbs'), slipped);
+  const { status, messages } = await runFake(['templates', '--check', 'firm'], { folder });
+  expect(status).toBe(2);
+  expect(messages).toContain('template sections/summary, line');
+  expect(messages).toContain('did you mean meetsCount?');
+});

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { EngineError } from '../../src/issues/issue.js';
-import { fillTemplate, type TemplateView } from '../../src/render/index.js';
+import { fillTemplate, missingNames, type TemplateView } from '../../src/render/index.js';
 
 /** Code and data of the error a filling stops with. */
 function fault(
@@ -155,4 +155,19 @@ test('a template that calls itself, or fills to more than 5 million characters, 
     Array.from({ length: 40 }, (_, i) => [`p${i}`, `{{> p${i + 1}}}{{> p${i + 1}}}`]),
   );
   expect(fault('{{> p0}}', {}, { ...doubling, p40: '' }).code).toBe('render.template.too-large');
+});
+
+test('names are looked up in branches that are not taken, in partials and in lists, over all views together', () => {
+  const partials = {
+    main: '{{#if no}}{{wrong}}{{#each rows}}{{a}}{{b}}{{../title}}{{c}}{{/each}}{{else}}{{tilte}}{{/if}}\n{{> part}}',
+    part: '{{#with inner}}{{deep}}{{shallow}}{{/with}}{{#each none}}{{anything}}{{/each}}',
+  };
+  const views = [
+    { no: false, title: 't', rows: [{ a: 'x' }], inner: false, none: [] },
+    { no: false, title: 't', rows: [{ b: 'x' }], inner: { deep: 'd' }, none: [] },
+  ];
+  expect(
+    missingNames('main', partials, views).map(({ template, line, found }) => `${template} ${line} ${found}`),
+  ).toEqual(['main 1 wrong', 'main 1 c', 'main 1 tilte', 'part 1 shallow']);
+  expect(missingNames('main', partials, views)[2]).toMatchObject({ column: 80, nearest: 'title' });
 });

@@ -65,7 +65,8 @@ export function fillTraced(
   return { text, placeOf: origins.placeOf };
 }
 
-function readTemplate(text: string, template: string): hbs.AST.Program {
+/** Reads a template, within bounds. @throws EngineError `render.template.broken` | `.too-large` | `.not-allowed` */
+export function readTemplate(text: string, template: string): hbs.AST.Program {
   if (text.length > LARGEST_TEMPLATE)
     throw new EngineError('render.template.too-large', {
       template,
