@@ -1,4 +1,4 @@
-/** What was found, made smaller: changes that are not needed left out, supports moved no further than needed. */
+/** What was found, made smaller: changes that are not needed left out, nothing moved, set or enlarged more than needed. */
 import type { OpenedFile } from '../../input/index.js';
 import type { Change } from './change.js';
 import { effortOf } from './change.js';
@@ -49,16 +49,18 @@ export async function refine(
   }
   const { step } = unitsOfFile(opened.installation.review.units);
   for (const [at, change] of best.changes.entries()) {
-    if (!BY_STEPS.includes(change.kind)) continue;
-    const steps = Math.round(change.size / step) - 1;
+    const before = best.changes.slice(0, at);
+    const steps = BY_STEPS.includes(change.kind) ? Math.round(change.size / step) - 1 : 0;
     const sizes = Array.from({ length: Math.min(steps, MOST_STEPS) }, (_, index) => (steps - index) * step);
-    const shorter = sizes.flatMap((size) => {
-      const keys = best.changes.map(({ key }) => key);
-      const changes = remade(opened, base, keys.with(at, keyOfSize(change, size)), options, sizes);
-      return changes === undefined ? [] : [changes];
-    });
+    const smaller = changesFrom(opened, { changes: before, effort: 0, outcome: base }, options.kept, sizes)
+      .filter((other) => isAlike(other, change) && other.size < change.size - 1e-9)
+      .flatMap(({ key }) => {
+        const keys = best.changes.map((one) => one.key).with(at, key);
+        const changes = remade(opened, base, keys, options, sizes);
+        return changes === undefined ? [] : [changes];
+      });
     const enough = Math.max(IN_HAND, best.outcome.tightest);
-    const looked = (await look(shorter)).filter(
+    const looked = (await look(smaller)).filter(
       (one) => isSolved(one) && one.outcome.tightest <= enough + 1e-9,
     );
     best = looked.reduce((least, next) => (next.effort < least.effort ? next : least), best);
@@ -71,9 +73,10 @@ const IN_HAND = 0.97;
 /** Steps back that are tried. */
 const MOST_STEPS = 8;
 
-function keyOfSize({ key }: Change, size: number): string {
-  const sign = / -\d+$/.test(key) ? '-' : '';
-  return key.replace(/ -?\d+$/, ` ${sign}${Math.round(size * 1e4)}`);
+/** Whether two changes do the same to the same support, one more of it than the other. */
+function isAlike(one: Change, other: Change): boolean {
+  const isBack = ({ key }: Change) => / -\d+$/.test(key);
+  return one.kind === other.kind && one.target === other.target && isBack(one) === isBack(other);
 }
 
 /** The changes of some keys, made one after the other from the file. */
