@@ -33,7 +33,8 @@ export function comparePicture(seen: Composed, written: string | undefined): str
     ...wrapped(`${seen.noise}.`, LINE_WIDTH),
     ...(written === undefined ? [] : [`Written to ${written}`]),
   ];
-  return lines.map((line) => `${line.trimEnd()}\n`).join('');
+  // Texts come from files of strangers: signs that steer a terminal are blanks.
+  return lines.map((line) => `${line.replace(/[\p{Cc}\p{Cf}]/gu, ' ').trimEnd()}\n`).join('');
 }
 
 const words = (verdict: string): string => verdict.replaceAll('-', ' ');

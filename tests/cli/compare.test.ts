@@ -56,6 +56,14 @@ test('results, and one of each: the same loads, and no word on an input that is 
   }
 });
 
+test('signs that steer a terminal do not reach it', async () => {
+  const { folder, compare } = await folderOfTwo();
+  writeFileSync(join(folder, 'evil.yaml'), pool.replace('mark: HWP-1', 'mark: "HWP\\e[2J\\r1"'));
+  const { output } = await compare('old.yaml', 'evil.yaml');
+  expect(output).toContain('HWP [2J 1');
+  expect(output.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}]/u);
+});
+
 test('for machines: one line of JSON, in SI', async () => {
   const { compare } = await folderOfTwo();
   const { output } = await compare('old.json', 'new.yaml', '--json');
