@@ -1,0 +1,144 @@
+import { describe, expect, test } from 'vitest';
+import { buildSheet } from '../../src/fieldwork/build-sheet.js';
+import { understand } from '../../src/fieldwork/understand.js';
+import { understandDate } from '../../src/fieldwork/understand-date.js';
+import { understandNumber } from '../../src/fieldwork/understand-number.js';
+import { printIssue } from '../../src/issues/print.js';
+import { reviewedSample } from './reviewed-sample.js';
+import { answersFor } from './visit.js';
+
+const inches = { dimension: 'length', unit: 'in' } as const;
+const millimetres = { dimension: 'length', unit: 'mm' } as const;
+
+describe('numbers as people write them', () => {
+  test.each([
+    ['0.125', 0.125],
+    ['1/8', 0.125],
+    ['6 1/2', 6.5],
+    ['0,125', 0.125],
+    ['12,5', 12.5],
+    ['.062', 0.062],
+    ['12\'-6 1/2"', 150.5],
+    ['3 mm', 3 / 25.4],
+    ['1,240', 1240],
+    ['-0.020', -0.02],
+    ['−1/16', -0.0625],
+  ])('%s in inches', (text, value) => {
+    const read = understandNumber(text, inches, 'us');
+    expect(read.ok && read.value / 0.0254).toBeCloseTo(value, 9);
+  });
+
+  test('on a sheet in SI units a comma before three digits could be either, and is not guessed', () => {
+    expect(understandNumber('1,250', millimetres, 'si')).toMatchObject({
+      ok: false,
+      code: 'fieldwork.reading.comma',
+    });
+    expect(understandNumber('1,25', millimetres, 'si')).toEqual({ ok: true, value: 1.25e-3 });
+    expect(understandNumber('1.250,5', millimetres, 'si')).toMatchObject({ ok: true, value: 1.2505 });
+    expect(understandNumber('0,125', millimetres, 'si')).toMatchObject({ ok: true });
+  });
+
+  test('a bare share is in per cent, as printed beside the box', () => {
+    const share = { dimension: 'ratio', unit: '%' } as const;
+    expect(understandNumber('5', share, 'us')).toEqual({ ok: true, value: 0.05 });
+    expect(understandNumber('5 %', share, 'us')).toEqual({ ok: true, value: 0.05 });
+  });
+
+  test('a temperature of nought is not nought kelvin, a gauge may show a vacuum', () => {
+    const read = understandNumber('0', { dimension: 'temperature', unit: '°C' }, 'si');
+    expect(read).toEqual({ ok: true, value: 273.15 });
+    expect(understandNumber('-2', { dimension: 'pressure', unit: 'psi' }, 'us').ok).toBe(true);
+  });
+
+  test.each(['about 3', '< 2', '3 to 4', '12 furlongs', '', '1/0', '1,2,3', '--3'])(
+    '%s is no number',
+    (text) => {
+      expect(understandNumber(text, inches, 'us').ok).toBe(false);
+    },
+  );
+});
+
+test.each([
+  ['2026-10-02', '2026-10-02'],
+  ['2 October 2026', '2026-10-02'],
+  ['Oct 2, 2026', '2026-10-02'],
+  ['29 Feb 2028', '2028-02-29'],
+])('%s is a day', (text, day) => expect(understandDate(text)).toBe(day));
+
+test.each(['10/02/2026', '2.10.2026', '2026-02-30', '2026-13-01', '31 June 2026', 'today'])(
+  '%s is no day that can be told for sure',
+  (text) => expect(understandDate(text)).toBeUndefined(),
+);
+
+describe('answers against the sheet', () => {
+  const review = reviewedSample('pool-hot-water');
+  const sheet = buildSheet(review);
+  const read = (readings: Record<string, string>) => understand(answersFor(review, readings), sheet, 'us');
+
+  test('what cannot be read is kept and told, with its place', () => {
+    const { readings, issues } = read({ 'electrical.volts-ab': 'four hundred' });
+    expect(readings.get('electrical.volts-ab')).toMatchObject({ kind: 'unreadable', text: 'four hundred' });
+    expect(printIssue(issues[0] as (typeof issues)[number]).join('\n')).toMatch(
+      /four hundred.*Voltage A to B[\s\S]*a\.yaml:1:1/,
+    );
+  });
+
+  test('in a PDF the place is page and field', () => {
+    const place = { file: 'sheet.pdf', page: 3, field: 'electrical.volts-ab' };
+    const answers = {
+      file: 'sheet.pdf',
+      issues: [],
+      answers: [{ id: 'electrical.volts-ab', text: 'x', place }],
+    };
+    const { issues } = understand(answers, sheet, 'us');
+    expect(printIssue(issues[0] as (typeof issues)[number])[0]).toContain(
+      'sheet.pdf, page 3, field electrical.volts-ab',
+    );
+  });
+
+  test.each(['n/a: no access', 'N.A. no access', 'not applicable - no access', 'NA (no access)'])(
+    '%s',
+    (text) => {
+      const reading = read({ 'electrical.volts-ab': text }).readings.get('electrical.volts-ab');
+      expect(reading).toMatchObject({ kind: 'not-read' });
+      expect(reading?.kind === 'not-read' && reading.reason).toMatch(/no access$/);
+    },
+  );
+
+  test('not read without a reason is told', () => {
+    expect(read({ 'electrical.volts-ab': 'n/a' }).issues.map(({ code }) => code)).toEqual([
+      'fieldwork.reading.no-reason',
+    ]);
+  });
+
+  test('a reason beside a row holds for the boxes of it that are empty, and for no others', () => {
+    const { readings } = read({
+      'electrical.volts-ab-not-read': 'panel locked',
+      'electrical.volts-bc': '460',
+    });
+    expect(readings.get('electrical.volts-ab')).toMatchObject({ kind: 'not-read', reason: 'panel locked' });
+    expect(readings.get('electrical.volts-bc')).toMatchObject({ kind: 'number', value: 460 });
+    expect(readings.get('electrical.volts-ca')).toMatchObject({ kind: 'not-read' });
+    expect(readings.has('electrical.amps-a')).toBe(false);
+  });
+
+  test('choices are forgiven their capitals and shortened yes and no, nothing else', () => {
+    const choice = (text: string) => read({ 'coupling.guard': text }).readings.get('coupling.guard');
+    expect(choice('YES')).toMatchObject({ choice: 'yes' });
+    expect(choice('n')).toMatchObject({ choice: 'no' });
+    expect(choice('maybe')).toMatchObject({ kind: 'unreadable' });
+  });
+
+  test('a length below zero is no gap; an offset may be', () => {
+    expect(read({ 'supports.h1.position': '-3' }).issues[0]?.code).toBe('fieldwork.reading.negative');
+    expect(read({ 'before-bolt-up.suction.rise': '-0.02' }).issues).toEqual([]);
+  });
+
+  test('a box that is not on the sheet is told with the one that was meant', () => {
+    const { issues } = read({ 'electrical.vots-ab': '460' });
+    expect(issues[0]).toMatchObject({
+      code: 'fieldwork.reading.not-on-sheet',
+      data: { nearest: 'electrical.volts-ab' },
+    });
+  });
+});
