@@ -55,6 +55,12 @@ function atNozzle(loads: MisfitLoads, subject: FieldSubject): readonly FieldComp
   });
 }
 
+/**
+ * How much wider bolt holes are than their bolts, an eighth of an inch: holes that are turned by less let the bolts pass,
+ * and nothing is twisted shut [m].
+ */
+const HOLE_CLEARANCE = 3.175e-3;
+
 /** Misfit of one flange by ways [m], [rad]; nothing unless gaps, gasket and centre lines were all read. */
 export function misfitRead(which: Which, subject: FieldSubject): ReadonlyMap<MisfitWay, number> | undefined {
   const ids = flangeBoxes(which);
@@ -65,7 +71,8 @@ export function misfitRead(which: Which, subject: FieldSubject): ReadonlyMap<Mis
   if (gaps === undefined || gap === undefined || rise === undefined || offset === undefined) return undefined;
   const { boltCircle } = faceDiameters(subject.review, subject.review.layout.nozzles[which].point);
   const holes = numberIn(subject.readings, ids.holes);
-  const twist = holes === undefined || boltCircle === undefined ? 0 : (2 * holes) / boltCircle;
+  const forced = holes === undefined ? 0 : Math.sign(holes) * Math.max(0, Math.abs(holes) - HOLE_CLEARANCE);
+  const twist = boltCircle === undefined ? 0 : (2 * forced) / boltCircle;
   return new Map<MisfitWay, number>([
     ['gap', gap],
     ['rise', rise],
