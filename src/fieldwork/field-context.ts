@@ -104,9 +104,21 @@ export function siteText(
   if (value === undefined || !Number.isFinite(value)) return undefined;
   const { dimension, format, [write.system]: unit } = SITE_UNITS[measured];
   if (dimension === undefined) return write.plain(value);
+  if (measured === 'gap') return gapText(value, write);
   if (measured === 'distance' && write.system === 'us')
     return write.quantity(value, 'length', { feetInches: true });
   const known =
     format?.[write.system].unit ?? (measured === 'distance' ? knownUnit(unit, 'length') : undefined);
   return write.quantity(value, dimension, { ...format?.[write.system], ...(known && { unit: known }) });
+}
+
+/** A feeler shows thousandths of an inch; what was read finer, or worked out, is not printed coarser than it is. */
+function gapText(value: number, write: Writer): string {
+  const decimals = write.system === 'us' ? 3 : 2;
+  const steps = (value / (write.system === 'us' ? 0.0254 : 0.001)) * 10 ** decimals;
+  const isFiner = Math.abs(steps) < 10 && Math.abs(steps - Math.round(steps)) > 0.05;
+  return write.quantity(value, 'length', {
+    decimals: isFiner ? decimals + 1 : decimals,
+    unit: write.system === 'us' ? 'in' : 'mm',
+  });
 }
