@@ -9,7 +9,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { decodePDFRawStream, PDFArray, PDFDict, PDFName, PDFNumber, type PDFRawStream } from 'pdf-lib';
 import { afterAll, describe, expect, test } from 'vitest';
+import { fieldSheetPdf } from '../../src/render-field-sheet.js';
 import { renderReviewPdf, reviewResults } from '../../src/review.js';
+import { look, sheet } from '../fieldwork/form/sheet-fixture.js';
 import { rowsAskedFor } from './layout-faults.js';
 import { filledReview, READERS, reviewedSamples, templates } from './sample-reviews.js';
 import { fonts } from './specimen.js';
@@ -132,6 +134,15 @@ describe.each(cases)('$title', ({ title, sample, reader }) => {
     const places = new Set(sample.review.findings.map(({ at }) => plain(at)));
     if (reader === 'engineer') expect([...places].filter((place) => !text.includes(place))).toEqual([]);
   });
+});
+
+test('a field sheet is tagged as well: each field under its element, with a way back and a name', async () => {
+  const tagged = await openTagged(await fieldSheetPdf(sheet, { ...look, page: 'letter' }));
+  expect(contentFaults(tagged)).toEqual([]);
+  expect(elementFaults(tagged)).toEqual([]);
+  const forms = ofRole(tagged, 'Form');
+  expect(forms.length).toBeGreaterThan(10);
+  expect(forms.filter(({ objects }) => objects.length === 0)).toEqual([]);
 });
 
 /** Words without blanks, raised signs and signs of one letter as others write them. */

@@ -122,6 +122,8 @@ export function contentFaults({ pdf, elements, get }: TaggedPdf): readonly strin
   ): string[] {
     return annotations.flatMap((ref) => {
       const dict = pdf.context.lookup(ref, PDFDict);
+      // Bit 2: hidden. What nobody sees needs no place among what is read.
+      if ((numberOf(dict.get(PDFName.of('F'))) & 2) === 2) return [];
       const key = dict.get(PDFName.of('StructParent'));
       const holders = elements.filter((element) => element.objects.includes(ref as PDFRef));
       if (holders.length !== 1) return [`annotation ${ref} stands under ${holders.length} elements`];

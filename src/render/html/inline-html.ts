@@ -11,8 +11,8 @@ export function inlineToHtml(nodes: readonly MarkupNode[]): string {
 
 /** Shape and word of a verdict. */
 function verdictToHtml(verdict: VerdictWord, words: Readonly<Record<VerdictWord, string>>): string {
-  const word = words[verdict];
-  return verdictToSvg(verdict) + (verdict === 'exceeds' ? `<span class="exceeds-word">${word}</span>` : word);
+  const look = verdict === 'exceeds' ? 'verdict-word exceeds-word' : 'verdict-word';
+  return `<span class="${look}">${verdictToSvg(verdict)}${words[verdict]}</span>`;
 }
 
 /** A paragraph that opens with a verdict opens with a capital. */

@@ -31,7 +31,7 @@ dl,dl.n2,dl.n3{grid-template-columns:fit-content(38%) minmax(0,1fr)}
 nav a{display:inline-block;padding:${rem(2)} 0}
 .scroll{background:linear-gradient(to left,var(--white) 40%,transparent) right/${rem(24)} 100% no-repeat local,linear-gradient(to left,var(--hairline),transparent) right/${rem(10)} 100% no-repeat scroll}
 figure:not(.half) svg{max-width:none;min-width:34rem}
-.scroll>table:has(th:nth-child(6)){min-width:36rem}
+.scroll>table:has(th:nth-child(6)){min-width:50rem}
 }
 @media screen and (prefers-color-scheme:dark){
 :root{${DARK}}
@@ -44,7 +44,9 @@ body{max-width:none;margin:0;padding:0}
 nav,.skip,.back,footer{display:none}
 h2,h3,caption,.heading{break-after:avoid}
 tr,figure,.calculation,.keep,.signatures,.beside{break-inside:avoid}
-thead{display:table-header-group}
+thead{display:table-header-group;break-inside:avoid;break-after:avoid}
+tbody tr:first-child,tr.remark{break-before:avoid}
+.note{box-decoration-break:clone;-webkit-box-decoration-break:clone}
 p{orphans:2;widows:2}
 .new-page{break-before:page}
 .scroll{overflow:visible}

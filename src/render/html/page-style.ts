@@ -79,6 +79,7 @@ tr.exceeds{background:${ink('accent-tint')};box-shadow:inset 3px 0 0 ${ink('acce
 .mark{vertical-align:-0.05em;margin-right:0.3em}
 .mark .line{fill:none}
 ${(['black', 'accent', 'white'] as const).map((name) => `.mark .${name}.fill{fill:${ink(name)}}.mark .${name}.line{stroke:${ink(name)}}`).join('\n')}
+.verdict-word{white-space:nowrap}
 .exceeds-word{font-weight:600}
 figure{margin:${rem(GAP.block)} 0}
 figure svg{max-width:100%;height:auto;display:block;font-family:var(--face)}

@@ -133,7 +133,8 @@ function rowPiece(
   // A row without a place for reasons gives that room to its boxes: a remark is long.
   const wide = { x: filled.x, width: leftOut.x + leftOut.width - filled.x };
   const room = reading.leftOut.length > 0 ? filled : wide;
-  const boxes = measureBoxes(reading.boxes, room, space, { role: 'TD', parent: row });
+  const cell: Tag = { role: 'TD', parent: row, columns: reading.leftOut.length > 0 ? 1 : 2 };
+  const boxes = measureBoxes(reading.boxes, room, space, cell);
   const reasons = measureBoxes(reading.leftOut, leftOut, space, { role: 'TD', parent: row });
   // A reason has no words above it: its box stands level with the first boxes of the row.
   const drop = Math.max(0, boxes.firstBox - reasons.firstBox);
