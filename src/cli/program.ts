@@ -25,7 +25,7 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     .version(version, '-V, --version', 'print the version')
     .helpOption('-h, --help', 'print this help')
     .helpCommand('help [command]', 'print the help of a command')
-    .option('--no-color', 'print without colour; NO_COLOR does the same')
+    .option('--no-color', 'print no colour, as with NO_COLOR')
     .configureHelp({ showGlobalOptions: true, optionDescription: ({ description }) => description })
     .configureOutput(outputOf(surroundings))
     .addHelpText('after', helpText.program)
