@@ -67,6 +67,12 @@ export { type Glance, glance } from './report/glance.js';
 export { type ResultsFile, resultsJsonSchema } from './report/results-schema.js';
 export {
   checkTemplates,
+  type ScheduleRow,
+  type ScheduleUnits,
+  scheduleUnits,
+  supportSchedule,
+} from './report/support-schedule.js';
+export {
   compareRevisions,
   type Review,
   readLogo,

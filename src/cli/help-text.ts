@@ -124,6 +124,26 @@ Examples:
 
 Exit status: 0; 2 where a folder cannot be used, 3 where something cannot be
 read or written.`,
+  schedule: `
+A FILE is as for check: a file, a folder, a pattern in quotes, or -. Loads are
+those that come upon the structure, down and sideways; a remark says what
+exceeds its limit. Numbers are numbers with their units in the heads. A workbook
+has a second sheet with the rods by size; CSV has them below a blank line, and a
+word a spreadsheet would take for a formula begins with an apostrophe. A file
+that cannot be used does not keep the others out.
+
+Examples:
+  pipeborne schedule plant/ -o supports.xlsx
+  pipeborne schedule plant/ -o supports.csv --units si
+  pipeborne schedule pump.yaml
+
+Exit status:
+  0   the schedule holds every file
+  2   a file or the arguments cannot be used
+  3   something could not be read or written
+  70  a fault of the program
+
+${caution}`,
   schema: `
 Examples:
   pipeborne schema > pipeborne.schema.json

@@ -109,6 +109,22 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
   addAsInstalled(program, surroundings, settle);
 
   program
+    .command('schedule')
+    .summary('list the supports of many files, to order from')
+    .description(
+      'Lists every support of each FILE with its rods, springs and loads, and what to order of each size of rod.',
+    )
+    .usage('[options] FILE...')
+    .argument('<FILE...>', 'description of the installation, a folder of them, or a pattern')
+    .option('-o, --output <FILE>', 'file to write, ending in .csv or .xlsx; printed as CSV otherwise')
+    .addOption(unitsOption())
+    .addHelpText('after', helpText.schedule)
+    .action(async (files: string[], _options, command: Command) => {
+      const { scheduleCommand } = await import('./schedule-command.js');
+      settle(await scheduleCommand(files, command.optsWithGlobals(), surroundings));
+    });
+
+  program
     .command('schema')
     .summary('print the JSON Schema of the input')
     .description('Prints the JSON Schema of the input, with which an editor completes and checks.')

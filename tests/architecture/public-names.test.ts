@@ -37,10 +37,12 @@ test('the door gives these values and no others: adding one is a promise, taking
     'review',
     'reviewResults',
     'runChecks',
+    'scheduleUnits',
     'solveFrame',
     'startFile',
     'storedReadings',
     'studyBands',
+    'supportSchedule',
     'tryOut',
     'version',
   ]);

@@ -15,4 +15,6 @@ export const jobs = {
   'try-out': async () => (await import('./try-out.js')).tryOutRows,
   /** Everything a command does to one file among many. */
   'one-of-many': async () => (await import('../one-of-many.js')).oneOfMany,
+  /** The supports of one file. */
+  'schedule-one': async () => (await import('../schedule-one.js')).scheduleOne,
 } as const satisfies Jobs;

@@ -16,8 +16,11 @@ export const cliSentences: Sentences = {
   }),
   'cli.arguments.wrong-ending': ({ option, found, ending }) => ({
     message: `${option} names "${found}", which does not end in ${ending}`,
-    wanted: `a file name that ends in ${ending}, or a folder, which may be new`,
-    example: `${option} review${ending}`,
+    wanted:
+      option === '-o' && String(ending).includes(' or ')
+        ? `a file name that ends in ${ending}`
+        : `a file name that ends in ${ending}, or a folder, which may be new`,
+    example: `${option} review${String(ending).split(' ')[0]}`,
   }),
   'cli.arguments.over-input': ({ file }) => ({
     message: `"${file}" is an input and would be overwritten`,
