@@ -66,13 +66,13 @@ export { fixedTemplates } from './report/fixed-templates.js';
 export { type Glance, glance } from './report/glance.js';
 export { type ResultsFile, resultsJsonSchema } from './report/results-schema.js';
 export {
-  checkTemplates,
   type ScheduleRow,
   type ScheduleUnits,
   scheduleUnits,
   supportSchedule,
 } from './report/support-schedule.js';
 export {
+  checkTemplates,
   compareRevisions,
   type Review,
   readLogo,
