@@ -28,6 +28,16 @@ export function compareResults(
 
 type Value = Omit<ValueChange, 'before' | 'after'> & { readonly value: number };
 
+/** Weights by part; straight pipe together, since another support cuts and numbers it anew and changes nothing. */
+function weightsOf(results: ComparedResults, renamed?: ReadonlyMap<string, string>): readonly Value[] {
+  const weights = new Map<string, number>();
+  for (const { part, dry, contents, insulation } of results.weights) {
+    const at = /^straight \d/.test(part) ? 'straight pipe, all of it' : nowCalled(part, renamed);
+    weights.set(at, (weights.get(at) ?? 0) + dry + contents + insulation);
+  }
+  return [...weights].map(([at, value]) => ({ of: 'weight', at, what: 'weight', unit: 'kg', value }));
+}
+
 function valuesOf(
   results: ComparedResults,
   renamed?: ReadonlyMap<string, string>,
@@ -48,14 +58,7 @@ function valuesOf(
       values.push({ ...at, what: 'load down', unit: 'N', value: -wrench.force[2] });
     }
   }
-  for (const { part, dry, contents, insulation } of results.weights)
-    values.push({
-      of: 'weight',
-      at: nowCalled(part, renamed),
-      what: 'weight',
-      unit: 'kg',
-      value: dry + contents + insulation,
-    });
+  values.push(...weightsOf(results, renamed));
   results.frequencies.forEach((value, i) => {
     values.push({ of: 'frequency', at: `frequency ${i + 1}`, what: 'frequency', unit: 'Hz', value });
   });

@@ -78,7 +78,7 @@ function changeText({ before, after }: ValueChange, write: Writer, dimension: Di
   const by = after - before;
   const sign = by > 0 ? '+' : '−';
   const size = `${sign}${write.scaled(dimension, [before, after])(Math.abs(by))} ${write.unit(dimension)}`;
-  // Of next to nothing, and across zero, a share says nothing.
-  if (before * after <= 0) return size;
+  // Of next to nothing a share says nothing, and of an uplift its sign would mislead.
+  if (before <= 0 || after <= 0) return size;
   return `${size}, ${sign}${write.plain((Math.abs(by) / Math.abs(before)) * 100, 2)} %`;
 }
