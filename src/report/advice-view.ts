@@ -90,7 +90,7 @@ function alternativeView(one: Alternative, index: number, write: Writer): Altern
     verdict: one.verdict,
     mended: String(mended.length),
     inHand: Number.isFinite(closest) ? write.ratio(closest) : '',
-    cautions: codes.map((code) => sentenceOf({ code, data: {} }).message),
+    cautions: [...codes.map((code) => sentenceOf({ code, data: {} }).message), ...noLongerAsked(one)],
     rows: [...one.pairs]
       .map((pair) => rowOf(pair, write))
       .sort(
@@ -98,6 +98,15 @@ function alternativeView(one: Alternative, index: number, write: Writer): Altern
           Number(a.comparison) - Number(b.comparison) || ORDER.indexOf(a.became) - ORDER.indexOf(b.became),
       ),
   };
+}
+
+/** A new hanger can push an old one out of those that the review takes to be slack; the trials still asked. */
+function noLongerAsked({ pairs, solves }: Alternative): readonly string[] {
+  return pairs.flatMap(({ before, became }) =>
+    solves && became === 'gone' && before?.check === 'slack-hanger' && before.verdict === 'exceeds'
+      ? [sentenceOf({ code: 'advise.caution.no-longer-asked', data: { at: before.at } }).message]
+      : [],
+  );
 }
 
 function rowOf({ before, after, became }: FindingPair, write: Writer): AdviceRow {

@@ -104,6 +104,18 @@ test('a leg is not made longer through a wall', () => {
   expect(legs(narrow).length).toBeLessThan(before);
 });
 
+test('no spring is set within a tenth of its range from either end', () => {
+  const ranges = { V1: [900, 2600], V2: [2400, 6000] } as const;
+  const settings = changesOf(library).changes.filter(({ kind }) => kind === 'spring-setting');
+  expect(settings.length).toBeGreaterThan(4);
+  for (const { edits, data } of settings) {
+    const [least, most] = ranges[data.mark as keyof typeof ranges];
+    const load = Number.parseFloat(edits[0]?.does === 'set' ? String(edits[0].value) : '');
+    expect(load).toBeGreaterThanOrEqual(least + 0.1 * (most - least));
+    expect(load).toBeLessThanOrEqual(most - 0.1 * (most - least));
+  }
+});
+
 test('what must stay is left alone', () => {
   const { opened, situation } = changesOf(pool);
   const kept = allChanges({ ...situation, filled: {} }, opened, {

@@ -100,6 +100,12 @@ export const adviseSentences: Sentences = {
     message: 'walls and other pipes that the file does not hold are not seen: walk the new way first',
   }),
 
+  'advise.caution.no-longer-asked': (data) => ({
+    message:
+      `the review no longer asks about "${say(data, 'at')}", as another support is nearer the pump now; the search ` +
+      'asked, and the nozzles meet then too',
+  }),
+
   'advise.beyond-supports': (data) => ({
     message: 'no hanger, stand, guide or leg changes this',
     ...(say(data, 'todo') !== '' && { wanted: say(data, 'todo') }),

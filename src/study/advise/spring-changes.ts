@@ -45,7 +45,9 @@ function bare(size: string): string {
 }
 
 /** Shares by which the set load of a spring is altered [-]. */
-const LOAD_SHARES = [0.05, 0.1, 0.2, 0.3, 0.5, 0.7, 1];
+const LOAD_SHARES = [0.05, 0.1, 0.2, 0.3, 0.4, 0.5, 0.7, 1];
+/** Share of its working range that a spring is kept from either end of it when it is set anew [-]. */
+const RESERVE = 0.1;
 /** Shares of its rate that another spring has [-]. */
 const RATE_SHARES = [0.5, 0.7, 1.4, 2];
 
@@ -60,11 +62,14 @@ export function springChanges({ situation, units }: Workshop): readonly Change[]
     const { spring } = part;
     if (spring === undefined) return [];
     const path = wholePath(part.path);
+    const { minimum = 0, maximum = Number.POSITIVE_INFINITY } = spring;
+    const reserve = Number.isFinite(maximum) ? RESERVE * (maximum - minimum) : 0;
+    const [least, most] = [minimum + reserve, maximum - reserve];
     const settings = LOAD_SHARES.flatMap((share) =>
       [share, -share].flatMap((by): readonly Change[] => {
         const text = units.force(spring.load.value * (1 + by));
         const load = siValue(text, 'force');
-        if (load < (spring.minimum ?? 0) || load > (spring.maximum ?? Number.POSITIVE_INFINITY)) return [];
+        if (load < least || load > most) return [];
         return [
           {
             kind: 'spring-setting',
