@@ -26,7 +26,12 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     .helpOption('-h, --help', 'print this help')
     .helpCommand('help [command]', 'print the help of a command')
     .option('--no-color', 'print no colour, as with NO_COLOR')
-    .configureHelp({ showGlobalOptions: true, optionDescription: ({ description }) => description })
+    .configureHelp({
+      showGlobalOptions: true,
+      optionDescription: ({ description }) => description,
+      // What a command takes stands in its own help; here it would push the descriptions off the line.
+      subcommandTerm: (command) => command.name(),
+    })
     .configureOutput(outputOf(surroundings))
     .addHelpText('after', helpText.program)
     .exitOverride();
