@@ -126,8 +126,24 @@ function coveringMass(step: PlacedPart): number {
 }
 
 function weightPoint(step: PlacedPart): Vec3 {
-  if (step.part.kind === 'elbow' && step.middle !== undefined) return step.middle.at;
+  if (step.part.kind === 'elbow' && step.middle !== undefined) return arcCentroid(step, step.middle.at);
   if (step.part.kind === 'tee' && step.centre !== undefined) return step.centre.at;
   if (step.part.kind === 'suction-diffuser' && step.centre !== undefined) return step.centre.at;
   return between(step.from.at, step.to.at, 0.5);
+}
+
+/**
+ * Centre of gravity of an elbow: on the line from the middle of its arc to the middle of its chord, at the share
+ * (1 − sin h / h) / (1 − cos h) of it, h half the angle it turns [rad].
+ *
+ * @source statics
+ */
+function arcCentroid(step: PlacedPart, middle: Vec3): Vec3 {
+  const chord = between(step.from.at, step.to.at, 0.5);
+  const length = ([0, 1, 2] as const).map((axis) => step.to.at[axis] - step.from.at[axis]);
+  const rise = ([0, 1, 2] as const).map((axis) => middle[axis] - chord[axis]);
+  // Rise over half the chord is (1 − cos h) / sin h, the tangent of h / 2.
+  const half = 2 * Math.atan2(Math.hypot(...rise), Math.hypot(...length) / 2);
+  if (half === 0) return middle;
+  return between(middle, chord, (1 - Math.sin(half) / half) / (1 - Math.cos(half)));
 }
