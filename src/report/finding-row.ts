@@ -5,6 +5,7 @@ import type { Sentence } from '../issues/sentences/sentence.js';
 import { citationText } from '../sources/index.js';
 import type { Dimension } from '../units/index.js';
 import type { ReportContext, View } from './context.js';
+import { tradeOf } from './trades.js';
 import type { Writer } from './writer.js';
 
 /** Checks whose pascals are a pressure in a pipe rather than a stress in metal. */
@@ -71,6 +72,7 @@ export function findingRow(finding: Finding, context: ReportContext) {
     demand: together(numberOf(finding, finding.demand, write, 3)),
     limit: together(numberOf(finding, finding.limit, write, 4)),
     ratio: write.ratio(finding.ratio),
+    trade: tradeOf(finding.check),
     verdict: finding.verdict,
     exceeds: finding.verdict === 'exceeds',
     unjudged: finding.verdict === 'cannot-tell',
@@ -121,7 +123,7 @@ function placeOf(finding: Finding, context: ReportContext): string {
     ? finding.check !== SCOPE && (full || isOpen(finding))
     : full
       ? finding.verdict !== 'does-not-apply'
-      : isWorthReading(finding);
+      : isOpen(finding) && isWorthReading(finding);
   if (hasRow) return findingAnchor(finding, context);
   return isPracticeRow ? 'practice' : 'findings';
 }
@@ -174,11 +176,11 @@ function isLesser(finding: Finding): boolean {
  * Whether a finding stands in the section on installation practice rather than among the findings.
  *
  * @param finding - finding
- * @param context - reader
+ * @param context - sections that are printed
  * @returns true for installation practice, for readers who have that section
  */
-export function isToldApart(finding: Finding, { reader }: Pick<ReportContext, 'reader'>): boolean {
-  return reader !== 'commissioning' && isPractice(finding);
+export function isToldApart(finding: Finding, { printed }: Pick<ReportContext, 'printed'>): boolean {
+  return printed.has('practice') && isPractice(finding);
 }
 
 /** From this share of its limit on, something that meets is worth a fitter's reading [-]. */

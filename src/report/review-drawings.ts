@@ -15,18 +15,18 @@ import { modeWords, shownModes } from './mode-words.js';
 import { speedBands } from './sections/frequencies.js';
 import { drawnMovement } from './sections/picture.js';
 
-/** Width of a page's frame, and heights that leave room for two pictures on a page [1/72 in]. */
+/** Width of a page's frame, and heights: the line with its loads shares page one with the verdict [1/72 in]. */
 const WIDTH = 499;
 /** Width of the narrower side of a picture beside its tables, and of one of two pictures beside each other [1/72 in]. */
 const LIFT_WIDTH = 232;
 const HALF_WIDTH = 241;
-const ISOMETRIC_HEIGHT = 330;
-const MOVEMENT_HEIGHT = 260;
-const ELEVATION_HEIGHT = 300;
-const PLAN_HEIGHT = 300;
-const LIFT_HEIGHT = 330;
+const ISOMETRIC_HEIGHT = 262;
+const MOVEMENT_HEIGHT = 230;
+const ELEVATION_HEIGHT = 240;
+const PLAN_HEIGHT = 260;
+const LIFT_HEIGHT = 270;
 const VIBRATION_HEIGHT = 230;
-const SPEED_MAP_HEIGHT = 250;
+const SPEED_MAP_HEIGHT = 240;
 
 /**
  * Every drawing a review may call, by the name its figure calls it. Each is drawn when it is first looked at: placing

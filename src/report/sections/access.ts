@@ -21,6 +21,10 @@ export function access(context: ReportContext) {
   const hands = handRows(context);
   const open = spaces.filter(({ verdict }) => verdict === 'exceeds' || verdict === 'cannot-tell');
   return {
+    // A fitter finds what is short in the list of fixes; who commissions measures it.
+    full: context.reader === 'engineer',
+    pictured: context.reader !== 'commissioning',
+    measured: context.reader === 'commissioning',
     motorTop: write.quantity(motorTop, 'length', long),
     motorTopAboveFloor:
       room.floor === undefined ? '–' : write.quantity(motorTop - room.floor, 'length', long),

@@ -1,12 +1,13 @@
 import type { Finding } from '../../checks/finding.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow, isToldApart, isWorthReading, worstFirst } from '../finding-row.js';
+import { findingRow, isOpen, isToldApart, isWorthReading, SCOPE, worstFirst } from '../finding-row.js';
 import { placeId } from '../place-id.js';
 import { shortCitations } from '../source-marks.js';
+import { TRADES, tradeOf } from '../trades.js';
 import { workedMark } from '../worked-mark.js';
 
 /**
- * For the engineer every finding, by check in the order the checks ran; for others what has to be acted on.
+ * For the engineer every finding, by check in the order the checks ran; for others what has to be acted on, by trade.
  *
  * @param context - findings and writer
  * @returns groups of rows
@@ -15,7 +16,9 @@ export function findings(context: ReportContext) {
   const full = context.reader === 'engineer';
   const told = context.findings.filter((finding) => !isToldApart(finding, context));
   const checks = full ? [...new Set(told.map((finding) => finding.check))] : [];
-  const actions = full ? [] : worstFirst(told).filter(isWorthReading);
+  const listed = full ? [] : worstFirst(told).filter(isWorthReading);
+  const actions = listed.filter(({ check }) => check !== SCOPE);
+  const scope = full ? [] : told.filter(({ check, verdict }) => check === SCOPE && verdict !== 'meets');
   return {
     full,
     groups: checks.map((check) =>
@@ -25,13 +28,23 @@ export function findings(context: ReportContext) {
       ),
     ),
     hasRatios: context.findings.some((finding) => finding.ratio !== undefined),
-    actions: actions.map((finding) => ({
-      ...findingRow(finding, context),
-      isOpen: finding.verdict !== 'meets',
-    })),
-    hasActions: actions.length > 0,
-    leftOut: String(told.length - actions.length),
-    hasLeftOut: told.length > actions.length,
+    near: actions.filter(({ verdict }) => verdict === 'meets').map((finding) => findingRow(finding, context)),
+    hasNear: actions.some(({ verdict }) => verdict === 'meets'),
+    trades: TRADES.map((trade) => ({
+      trade,
+      rows: actions
+        .filter((finding) => isOpen(finding) && tradeOf(finding.check) === trade)
+        .map((finding) => ({
+          ...findingRow(finding, context),
+          hasLimit: finding.limit !== undefined,
+          hasDemand: finding.demand !== undefined,
+        })),
+    })).filter(({ rows }) => rows.length > 0),
+    hasActions: actions.some(isOpen),
+    scope: scope.map((finding) => findingRow(finding, context)),
+    hasScope: scope.length > 0,
+    leftOut: String(told.length - actions.length - scope.length),
+    hasLeftOut: told.length > actions.length + scope.length,
     hasPractice: told.length < context.findings.length,
   } satisfies View;
 }

@@ -6,6 +6,7 @@ import type { ReportContext, View } from '../context.js';
 import { findingRow } from '../finding-row.js';
 import { bothText, bothUnits } from '../flange-words.js';
 import { sourcedMark } from '../origin-mark.js';
+import { NO_NUMBER } from '../writer.js';
 
 /** What a fitter calls each way. */
 const WORDS: Readonly<Record<MisfitWay, string>> = {
@@ -29,6 +30,7 @@ const LARGEST_PULLED = 0.0254;
  */
 export function fitUp(context: ReportContext) {
   const { subject, write } = context;
+  const full = context.reader === 'engineer';
   const step = fitStep(context);
   const joints = misfitLoads(subject).map((loads) => jointRows(loads, step.length, context));
   const { gap, offset, parallelism } = subject.installation.limits.fitUp ?? {};
@@ -39,11 +41,15 @@ export function fitUp(context: ReportContext) {
   });
   const findings = context.findings.filter(({ check }) => check === 'fit-up-tolerance');
   return {
-    full: context.reader === 'engineer',
+    full,
     step: step.text,
     forceUnit: write.unit('force'),
     momentUnit: write.unit('moment'),
-    joints,
+    joints: joints.map((joint) => ({
+      ...joint,
+      span: String(2 + (joint.hasLimits ? (full ? 2 : 1) : 0)),
+    })),
+    ways: waysOf(joints),
     hasJoints: joints.length > 0,
     tolerances: [
       line('Gap, more or less than the gasket', gap),
@@ -55,6 +61,22 @@ export function fitUp(context: ReportContext) {
     hasFindings: findings.some(({ verdict }) => verdict !== 'does-not-apply'),
     hasLimits: joints.some(({ hasLimits }) => hasLimits),
   } satisfies View;
+}
+
+type JointRows = ReturnType<typeof jointRows>;
+
+/** One row for each way to be off, with what it costs at each nozzle; a nozzle that lacks a way has dashes. */
+function waysOf(joints: readonly JointRows[]) {
+  const ways = [...new Set(joints.flatMap(({ rows }) => rows.map(({ what }) => what)))];
+  const none = { force: NO_NUMBER, moment: NO_NUMBER, used: NO_NUMBER, component: NO_NUMBER };
+  return ways.map((what) => ({
+    what,
+    costs: joints.map(({ rows, hasLimits }) => ({
+      ...none,
+      ...rows.find((row) => row.what === what),
+      hasLimits,
+    })),
+  }));
 }
 
 /**

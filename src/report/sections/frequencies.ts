@@ -20,14 +20,17 @@ export function frequencies(context: ReportContext) {
   const { motor } = subject.installation.pump;
   const fastest = Math.max(motor.speed, motor.speeds?.highest ?? 0) / (2 * Math.PI);
   const modes = pumpModes(subject);
-  const listed = modes.filter(
-    ({ number, mode }) => number <= FEWEST || mode.frequency <= LISTED_TO * fastest,
-  );
+  const full = context.reader === 'engineer';
+  const near = modes.filter(({ number, mode }) => number <= FEWEST || mode.frequency <= LISTED_TO * fastest);
+  // Who commissions knocks on the pump, and meets those that move it.
+  const listed = full ? near : near.filter(({ counts }) => counts);
   const shaking = excitations(subject);
   const bands = speedBands(context);
   const margin = subject.installation.limits.frequencyMargin?.value;
   return {
-    full: context.reader === 'engineer',
+    full,
+    // Who sets a drive wants the map; at one speed the table says it all.
+    mapped: full || motor.speeds !== undefined,
     hasModes: modes.length > 0,
     count: String(listed.length),
     mass: write.quantity(subject.frequencies?.mass, 'mass'),

@@ -35,11 +35,15 @@ export function hangers(context: ReportContext) {
     return {
       mark: support.mark,
       kind: supportWord(support),
+      isEnd: support.kind === 'end',
       distance:
         support.line === 'pump' ? NO_NUMBER : write.quantity(support.station, 'length', { feetInches: true }),
       rods: rodText(support),
       rodLength: write.quantity(rods?.length, 'length', { feetInches: true }),
-      loads: COLUMNS.map((name) => show(down(name, support))),
+      loads: COLUMNS.map((name) => ({
+        load: show(down(name, support)),
+        lifts: standing(response.conditions[name], support)?.states.includes('lifted') ?? false,
+      })),
       most: extreme?.most ?? NO_NUMBER,
       mostCondition: extreme?.mostCondition ?? NO_NUMBER,
       rating: rods?.rating === undefined ? NO_NUMBER : write.number(rods.rating.value, 'force'),

@@ -5,14 +5,13 @@ import type { ReportContext, View } from '../context.js';
 const MOVING = ['hot', 'cold', 'running', 'filled'];
 
 /**
- * The line in isometric view with supports and loads, and how it moves.
+ * How the line moves, drawn larger than it does.
  *
  * @param context - results
  * @returns name of the condition whose movement is drawn
  */
 export function picture(context: ReportContext) {
   return {
-    full: context.reader !== 'contractor',
     movementCondition: drawnMovement(context.subject.response),
   } satisfies View;
 }

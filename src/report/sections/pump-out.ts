@@ -4,19 +4,16 @@ import { isNotWorkedOut } from '../../checks/worked-once.js';
 import type { FlangeSpring, OpenFlange, PumpOut } from '../../mechanics/index.js';
 import type { ReportContext, View } from '../context.js';
 import { bothUnits, faceSide, planWord, wayWord } from '../flange-words.js';
-import { carriesWeight, supportWord } from '../support-word.js';
+import { NO_NUMBER } from '../writer.js';
 
 const NOTHING: PumpOut = { flanges: [], springs: [] };
 
 /** A flange that moves less than this up or down needs a steady rest and no lift: half a millimetre [m]. */
 const STEADY = 5e-4;
 
-/** Change of a support load below which it is not worth a word, over the load it had [-]. */
-const SLIGHT = 0.02;
-
 /**
  * What the fitter meets when the pump comes out: how each flange springs, what to block up and with what load, which
- * springs to pin first, and what the supports then carry.
+ * springs to pin first.
  *
  * @param context - results and writer
  * @returns tables of finished text; lengths in millimetres and in inches
@@ -25,15 +22,17 @@ export function pumpOut(context: ReportContext) {
   const worked = pumpOutLines(context.subject);
   const { flanges, springs } = isNotWorkedOut(worked) ? NOTHING : worked;
   const hasPinned = flanges.some(({ pinnedSpring }) => pinnedSpring !== undefined);
+  const opened = flanges.map((flange) => flangeRows(flange, hasPinned, context));
   const props = propRows(flanges, context);
-  const supports = supportRows(context);
   const { pump, lines } = context.subject.installation;
   return {
     full: context.reader === 'engineer',
     unit: context.write.unit('force'),
     isHung: pump.mount === 'hung',
     weight: context.write.quantity(pump.casing.mass.value + pump.motor.mass.value, 'mass'),
-    flanges: flanges.map((flange) => flangeRows(flange, hasPinned, context)),
+    flanges: opened,
+    sprung: opened.filter(({ hasRows }) => hasRows).map(({ title }) => ({ title })),
+    ways: waysOf(opened.filter(({ hasRows }) => hasRows)),
     hasFlanges: flanges.length > 0,
     hasSprung: flanges.some(({ spring }) => spring !== undefined),
     hasPinned,
@@ -48,8 +47,6 @@ export function pumpOut(context: ReportContext) {
     hasUnheld: flanges.some(({ prop, pinnedProp }) => prop === undefined && pinnedProp === undefined),
     springs: springRows(springs, context),
     hasSprings: springs.length > 0,
-    supports,
-    hasSupports: supports.length > 0,
     hasConnector: lines.some(({ walk }) => walk.some(({ kind }) => kind === 'flexible-connector')),
   } satisfies View;
 }
@@ -74,6 +71,19 @@ function flangeRows(flange: OpenFlange, hasPinned: boolean, context: ReportConte
       pinnedWay: pinned?.[index]?.way ?? '–',
     })),
   };
+}
+
+/** The same measure of every flange beside each other. */
+function waysOf(flanges: readonly ReturnType<typeof flangeRows>[]) {
+  const [first] = flanges;
+  return (first?.rows ?? []).map(({ what }, index) => ({
+    what,
+    found: flanges.map(({ rows }) => ({
+      mm: rows[index]?.mm ?? NO_NUMBER,
+      inches: rows[index]?.inches ?? NO_NUMBER,
+      way: rows[index]?.way ?? NO_NUMBER,
+    })),
+  }));
 }
 
 /** What a rule and a feeler gauge show at one open flange. */
@@ -150,33 +160,4 @@ function springRows(springs: PumpOut['springs'], context: ReportContext) {
     ...bothUnits(rise),
     way: wayWord(rise, ['rises', 'drops']),
   }));
-}
-
-function supportRows(context: ReportContext) {
-  const { layout, response } = context.subject;
-  const { filled, 'pump-out': out } = response.conditions;
-  if (filled === undefined || out === undefined) return [];
-  const rows = layout.supports.filter(carriesWeight).flatMap((support) => {
-    const [before, after] = [filled, out].map((condition) => condition.supports[support.mark]);
-    if (before === undefined || after === undefined || support.kind === 'pump base') return [];
-    return [{ support, before: -before.load.force[2], after: -after.load.force[2], states: after.states }];
-  });
-  const show = context.write.scaled(
-    'force',
-    rows.flatMap(({ before, after }) => [before, after]),
-  );
-  return rows.map(({ support, before, after, states }) => {
-    const lifts = states.includes('lifted');
-    const slight = Math.abs(after - before) <= SLIGHT * Math.abs(before);
-    const gains = after > before ? 'gains' : 'loses';
-    return {
-      mark: support.mark,
-      kind: supportWord(support),
-      before: show(before),
-      after: show(after),
-      change: show(after - before),
-      word: lifts ? 'lifts off' : slight ? 'as before' : gains,
-      lifts,
-    };
-  });
 }

@@ -1,7 +1,11 @@
 import type { Finding } from '../../checks/finding.js';
 import { doubtWidth } from '../band-words.js';
+import { evenGroups } from '../condition-order.js';
 import type { ReportContext, View } from '../context.js';
 import { findingRow, worstFirst } from '../finding-row.js';
+import { supportEnvelope } from '../support-envelope.js';
+import { carriesWeight } from '../support-word.js';
+import { NO_NUMBER } from '../writer.js';
 
 /** How many findings page one names. */
 const NAMED = 3;
@@ -62,7 +66,39 @@ export function summary(context: ReportContext) {
     assumptionCount: String(context.assumptions.length),
     bearingCount: String(context.assumptions.filter((one) => one.bearsOn.length > 0).length),
     hasAssumptions: context.assumptions.length > 0,
+    loads: loadsInBrief(context),
+    loadsPlace:
+      ['hangers', 'support-loads', 'readings', 'findings'].find((id) => context.printed.has(id)) ?? 'summary',
+    forceUnit: write.unit('force'),
   } satisfies View;
+}
+
+/** Supports that fit beside each other on page one. */
+const MOST_ABREAST = 10;
+
+/** What every support carries, in brief: filled, and the largest of all conditions. */
+function loadsInBrief(context: ReportContext) {
+  const { layout, response } = context.subject;
+  const extremes = supportEnvelope(context);
+  const down = (mark: string): number | undefined => {
+    const up = response.conditions.filled?.supports[mark]?.load.force[2];
+    return up === undefined ? undefined : -up;
+  };
+  const carrying = layout.supports.filter(carriesWeight);
+  const show = context.write.scaled(
+    'force',
+    carrying.map(({ mark }) => down(mark)),
+  );
+  const columns = carrying.map(({ mark }) => {
+    const extreme = extremes.find((row) => row.mark === mark);
+    return {
+      mark,
+      filled: show(down(mark)),
+      most: extreme?.most ?? NO_NUMBER,
+      when: extreme?.mostCondition ?? NO_NUMBER,
+    };
+  });
+  return evenGroups(columns, MOST_ABREAST).map((group) => ({ columns: [...group] }));
 }
 
 /** A finding page one names, and the other places where the same check says the same. */
