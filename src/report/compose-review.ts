@@ -93,6 +93,7 @@ export function composeReview(review: ReviewSubject, options: ReviewOptions): Co
     assumptions: rankAssumptions(installation.assumptions, review.findings),
     furtherCautions: options.firm?.cautions ?? [],
   };
+  const shown = shownSections(order, context);
   const { project, status, date, revisions, preparedBy } = installation.review;
   const title = `Review of pump ${installation.pump.mark}, ${project}`;
   const revision = revisions.at(-1)?.mark;
@@ -104,27 +105,34 @@ export function composeReview(review: ReviewSubject, options: ReviewOptions): Co
       isEngineer: options.reader === 'engineer',
       isCommissioning: options.reader === 'commissioning',
       letterhead: letterhead === undefined ? false : { name: letterhead.name, address: letterhead.address },
-      sections: order.map((id, index) => sectionSlots(id, String(index + 1), context)),
+      sections: shown.map(({ id, view }, index) => sectionSlots(id, view, String(index + 1), context)),
     },
     drawings: reviewDrawings(context),
     title,
     head: `${project} · pump ${installation.pump.mark} · ${status}${revision === undefined ? '' : ` · revision ${revision}`} · ${date}`,
     foot: `Estimate for review, input ${installation.fingerprint.slice(0, 12)}`,
     firm: letterhead?.name ?? '',
-    sections: order,
+    sections: shown.map(({ id }) => id),
     author: preparedBy ?? letterhead?.name ?? '',
     about: `Installation and piping loads of in-line pump ${installation.pump.mark}: ${installation.service.name}`,
   };
+}
+
+/** Views in printing order. A section that has nothing to say to its reader is left out, and takes no number. */
+function shownSections(order: readonly string[], context: ReportContext) {
+  return order
+    .map((id) => ({ id, view: isSection(id) ? (sections[id](context) as View) : undefined }))
+    .filter(({ view }) => view?.omitted !== true);
 }
 
 /**
  * One place of the master template's loop: a slot for every section there is, all but one of them empty, because a
  * template calls a section by its name and never by a value. A firm's own section has the slot `own`.
  */
-function sectionSlots(id: string, number: string, context: ReportContext): View {
+function sectionSlots(id: string, view: View | undefined, number: string, context: ReportContext): View {
   const slots: Record<string, View | false> = { own: false };
   for (const each of Object.keys(sections)) slots[each] = false;
-  if (isSection(id)) slots[id] = { ...sections[id](context), number };
+  if (view) slots[id] = { ...view, number };
   else slots.own = { id, ...ownView(number, context) };
   return slots;
 }

@@ -31,5 +31,5 @@ export interface ReportContext {
 /** A view holds finished text: a template prints it and computes nothing. */
 export type ViewValue = string | boolean | readonly ViewValue[] | { readonly [key: string]: ViewValue };
 
-/** View of one section. */
+/** View of one section. One with `omitted: true` is not printed and takes no number. */
 export type View = { readonly [key: string]: ViewValue };

@@ -22,11 +22,11 @@ const LIFT_WIDTH = 232;
 const HALF_WIDTH = 241;
 const ISOMETRIC_HEIGHT = 262;
 const MOVEMENT_HEIGHT = 230;
-const ELEVATION_HEIGHT = 240;
+const ELEVATION_HEIGHT = 222;
 const PLAN_HEIGHT = 260;
-const LIFT_HEIGHT = 270;
+const LIFT_HEIGHT = 258;
 const VIBRATION_HEIGHT = 230;
-const SPEED_MAP_HEIGHT = 240;
+const SPEED_MAP_HEIGHT = 222;
 
 /**
  * Every drawing a review may call, by the name its figure calls it. Each is drawn when it is first looked at: placing

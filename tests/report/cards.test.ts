@@ -28,8 +28,8 @@ const withPump = (change: Partial<Installation['pump']>): ReviewSubject =>
   reviewed({ pump: { ...reviewedInstallation().pump, ...change } });
 
 test('who works on the pump gets the cards for it', () => {
-  expect(outline.contractor).toEqual(expect.arrayContaining(['lockout', 'seal-change']));
-  expect(outline.commissioning).toEqual(expect.arrayContaining(['lockout', 'first-start']));
+  expect(outline.contractor).toEqual(expect.arrayContaining(['lockout', 'pump-out']));
+  expect(outline.commissioning).toEqual(expect.arrayContaining(['lockout', 'first-start', 'seal-change']));
 });
 
 test('the lockout card names the valves that shut, discharge first, and what lets the stretch out', () => {

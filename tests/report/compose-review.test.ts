@@ -122,28 +122,36 @@ test('the contractor reads what must be acted on, the engineer everything', () =
     ...new Set(whole.findings.filter((one) => !isPractice(one)).map((finding) => finding.title)),
   ]);
   const contractor = section(composeReview(whole, { ...options, reader: 'contractor' }), 'findings');
-  const actions = contractor.actions as readonly { verdict: string; comparison: boolean }[];
-  const open = whole.findings.filter(
-    (one) => !one.comparison && !isPractice(one) && ['exceeds', 'cannot-tell'].includes(one.verdict),
+  const trades = contractor.trades as readonly { trade: string; rows: readonly { number: string }[] }[];
+  const open = whole.findings.flatMap((one, i) =>
+    !one.comparison && one.check !== 'within-scope' && ['exceeds', 'cannot-tell'].includes(one.verdict)
+      ? [String(i + 1)]
+      : [],
   );
-  expect(actions.filter((row) => row.verdict !== 'meets').length).toBe(open.length);
-  expect(actions.some((row) => row.comparison || row.verdict === 'does-not-apply')).toBe(false);
+  const printed = trades.flatMap(({ rows }) => rows.map(({ number }) => number));
+  expect([...printed].sort()).toEqual([...open].sort());
+  expect(trades.length).toBeGreaterThan(1);
+  const near = contractor.near as readonly { verdict: string; comparison: boolean }[];
+  expect(near.every((row) => row.verdict === 'meets' && !row.comparison)).toBe(true);
 });
 
-test('installation practice stands in a section of its own: all of it for the engineer, what is open for the contractor', () => {
+test('installation practice stands in a section of its own for the engineer, and in the fix list of the contractor', () => {
   const asked = whole.findings.filter(isPractice);
-  const rows = (reader: Reader) =>
-    section(composeReview(whole, { ...options, reader }), 'practice') as {
-      rows: readonly { verdict: string; at: string }[];
-      scope: readonly unknown[];
-    };
+  const rows = section(composeReview(whole, options), 'practice') as {
+    rows: readonly unknown[];
+    scope: readonly unknown[];
+  };
   const scope = asked.filter(({ check }) => check === 'within-scope');
-  expect(rows('engineer').rows.length).toBe(asked.length - scope.length);
-  expect(rows('engineer').scope.length).toBe(scope.filter(({ verdict }) => verdict !== 'meets').length);
+  expect(rows.rows.length).toBe(asked.length - scope.length);
+  expect(rows.scope.length).toBe(scope.filter(({ verdict }) => verdict !== 'meets').length);
   const open = asked.filter(
     ({ check, verdict }) => check !== 'within-scope' && ['exceeds', 'cannot-tell'].includes(verdict),
   );
-  expect(rows('contractor').rows.map(({ at }) => at)).toEqual(open.map(({ at }) => at));
+  const { trades } = section(composeReview(whole, { ...options, reader: 'contractor' }), 'findings') as {
+    trades: readonly { rows: readonly { title: string; at: string }[] }[];
+  };
+  const fixes = trades.flatMap((trade) => trade.rows.map(({ title, at }) => `${title} ${at}`));
+  expect(fixes).toEqual(expect.arrayContaining(open.map(({ title, at }) => `${title} ${at}`)));
   expect(open.length).toBeGreaterThan(0);
 });
 

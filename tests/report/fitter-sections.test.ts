@@ -123,7 +123,7 @@ describe('the table of slack hangers', () => {
     const { 'slack-H2': _, ...conditions } = whole.response.conditions;
     const falls = { code: 'mechanics.mechanism', data: { movement: 'moves up or down' } };
     const response = { ...whole.response, conditions, unsolved: { 'slack-H2': falls } };
-    const view = viewOf<SlackView>(composed('contractor', 'us', { ...whole, response }), 'slack');
+    const view = viewOf<SlackView>(composed('commissioning', 'us', { ...whole, response }), 'slack');
     expect(view).toMatchObject({ worst: 'H2', worstFalls: true });
   });
 });

@@ -14,7 +14,7 @@ const stalled = reviewedStalled();
 function sectionOf<Id extends SectionId>(
   whole: ReviewSubject,
   id: Id,
-  reader: 'engineer' | 'contractor' = 'engineer',
+  reader: 'engineer' | 'commissioning' = 'engineer',
 ) {
   const { view } = composeReview(whole, { reader, units: 'si', version: '0.0.0' });
   const slots = (view.sections as readonly Readonly<Record<string, unknown>>[]).find(
@@ -104,8 +104,8 @@ describe('the section on the start', () => {
     expect(stalled.layout.frame.conditions.map(({ name }) => name)).not.toContain('starting');
   });
 
-  test('is short for the contractor', () => {
-    expect(sectionOf(plain, 'start-up', 'contractor').full).toBe(false);
+  test('is short for who commissions', () => {
+    expect(sectionOf(plain, 'start-up', 'commissioning').full).toBe(false);
   });
 });
 

@@ -63,8 +63,10 @@ export function measureTable(table: StyledTable, space: TableSpace, measure: Mea
       return { ...piece, repeat, ...anchors };
     });
   });
-  const opening = heldTogether([...caption, ...head, ...body.slice(0, 1)], 'strong');
-  const all = [...opening, ...body.slice(1)];
+  // A head with a single row at the foot of a page would look like all there is.
+  const first = Math.min(2, body.length);
+  const opening = heldTogether([...caption, ...head, ...body.slice(0, first)], 'strong');
+  const all = [...opening, ...body.slice(first)];
   const pieces = fitted.rows.length <= FEW_ROWS ? heldTogether(all, 'weak') : all;
   return pieces.map((piece, i) => ({
     ...piece,

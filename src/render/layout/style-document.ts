@@ -177,7 +177,7 @@ function styleFacts(elements: readonly MarkupElement[], abreast: number): Styled
     value: styleInline(fact.children, STYLES.fact),
   }));
   const length = Math.ceil(facts.length / abreast);
-  if (abreast === 1 || facts.length <= abreast) return { kind: 'facts', facts };
+  if (abreast === 1 || facts.length < abreast) return { kind: 'facts', facts };
   const sides = Array.from({ length: abreast }, (_, i) => facts.slice(i * length, (i + 1) * length))
     .filter((some) => some.length > 0)
     .map((some) => ({ share: 1, blocks: [{ kind: 'facts' as const, facts: some }] }));

@@ -35,15 +35,15 @@ export const STYLES = {
   title: style('bold', 16, 19),
   heading1: style('bold', 12.5, 15),
   heading2: style('bold', 10, 12.5),
-  body: style('regular', 9, 11.2),
+  body: style('regular', 9, 11),
   lead: style('regular', 10, 12.5),
   small: style('regular', 7.8, 9.6, 'grey'),
   verdict: style('bold', 12, 15),
-  caution: style('regular', 9, 11.2),
-  noteTitle: style('bold', 9, 11.2),
+  caution: style('regular', 9, 11),
+  noteTitle: style('bold', 9, 11),
   caption: style('regular', 8.5, 10.5, 'grey'),
   tableHead: style('bold', 8.2, 9.6),
-  cell: style('regular', 8.5, 10),
+  cell: style('regular', 8.5, 9.9),
   factLabel: style('regular', 8.5, 10.8, 'grey'),
   fact: style('regular', 8.8, 10.8),
   calculationTitle: style('bold', 8.8, 11),
@@ -72,8 +72,8 @@ export const TABLE_SIZES: readonly number[] = [8.5, 8, 7.5, 7];
 
 export const GAP = {
   paragraph: 3.5,
-  block: 6.5,
-  section1: 13,
+  block: 6,
+  section1: 11.5,
   section2: 9,
   afterHeading: 3,
   item: 1.4,
@@ -103,13 +103,13 @@ const SIZES: Readonly<Record<PageName, readonly [number, number]>> = {
   letter: [612, 792],
   a4: [595.28, 841.89],
 };
-const MARGINS = { left: 50, right: 46, top: 52, bottom: 46 } as const;
+const MARGINS = { left: 50, right: 46, top: 47, bottom: 41 } as const;
 
 /** Widest line of running text: longer ones tire the eye. Tables and figures use the whole frame. */
 export const WIDEST_TEXT = 480;
 
 /** Distance of the running head and foot from the edge of the page. */
-export const RUNNING = { head: 32, foot: 25 } as const;
+export const RUNNING = { head: 29, foot: 22 } as const;
 
 /** The frame of a page size. */
 export function frameOf(page: PageName): Frame {

@@ -17,6 +17,8 @@ export function connectors(context: ReportContext) {
     connectors: all.map((connector) => sentenceOf(connector, context)),
     rows: rowsOf(all, context),
     hasConnectors: all.length > 0,
+    // The engineer reads that there are none; a fitter need not.
+    omitted: all.length === 0 && context.reader !== 'engineer',
   } satisfies View;
 }
 

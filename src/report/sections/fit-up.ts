@@ -52,9 +52,9 @@ export function fitUp(context: ReportContext) {
     ways: waysOf(joints),
     hasJoints: joints.length > 0,
     tolerances: [
-      line('Gap, more or less than the gasket', gap),
-      line('Offset of the centre lines', offset),
-      line('Out of parallel, across the face', parallelism),
+      line('gap more or less than the gasket', gap),
+      line('offset of the centre lines', offset),
+      line('out of parallel across the face', parallelism),
     ],
     hasTolerances: [gap, offset, parallelism].some((value) => value !== undefined),
     findings: findings.map((finding) => findingRow(finding, context)),
@@ -133,7 +133,7 @@ function jointRows(loads: MisfitLoads, step: number, context: ReportContext) {
         force: force(costs[index]?.force),
         moment: moment(costs[index]?.moment),
         hasLimits: used !== undefined,
-        used: misfit === undefined ? '–' : isFar ? `more than ${bothText(LARGEST_PULLED)}` : bothText(misfit),
+        used: misfit === undefined ? '–' : isFar ? `over ${bothText(LARGEST_PULLED)}` : bothText(misfit),
         component: limit?.component.label ?? '–',
       };
     }),
