@@ -20,7 +20,7 @@ const WIDTH = 499;
 /** Width of the narrower side of a picture beside its tables, and of one of two pictures beside each other [1/72 in]. */
 const LIFT_WIDTH = 232;
 const HALF_WIDTH = 241;
-const ISOMETRIC_HEIGHT = 262;
+const ISOMETRIC_HEIGHT = 240;
 const MOVEMENT_HEIGHT = 230;
 const ELEVATION_HEIGHT = 222;
 const PLAN_HEIGHT = 260;
