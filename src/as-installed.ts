@@ -11,10 +11,12 @@ import {
   asInstalled as judged,
 } from './fieldwork/as-installed.js';
 import { buildSheet } from './fieldwork/build-sheet.js';
+import type { FormReading } from './fieldwork/form/form-reading.js';
 import { readForm } from './fieldwork/form/read-form.js';
 import { nextSheet } from './fieldwork/next-sheet.js';
 import { readReadingsTable } from './fieldwork/readings-table.js';
 import { readReadingsText } from './fieldwork/readings-text.js';
+import type { SheetRow } from './fieldwork/sheet.js';
 import { EngineError, IssuesError } from './issues/issue.js';
 import type { AsInstalledPrint } from './render-as-installed.js';
 import type { Review } from './review.js';
@@ -38,8 +40,7 @@ export type { AsInstalledPrint } from './render-as-installed.js';
  * @throws IssuesError, EngineError `fieldwork.…`, `input.…`, for a file that is no such thing
  */
 export async function readReadings(bytes: Uint8Array, file: string, review: Review): Promise<Answers> {
-  if (isPdf(bytes) || /\.pdf$/iu.test(file))
-    return answersOfForm(await readForm(bytes, buildSheet(review)), file);
+  if (isPdf(bytes) || /\.pdf$/iu.test(file)) return answersOfForm(await readSheet(bytes, review), file);
   let text: string;
   try {
     text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
@@ -49,6 +50,19 @@ export async function readReadings(bytes: Uint8Array, file: string, review: Revi
   const read = /\.csv$/iu.test(file) ? readReadingsTable(text, file) : readReadingsText(text, file);
   if (!read.ok) throw new IssuesError(read.issues);
   return read.answers;
+}
+
+/**
+ * Reads a filled sheet, which may be one of a later visit and ask for less: rows of which nothing is there are not on it,
+ * and a row of which only a part is there has lost it.
+ */
+async function readSheet(bytes: Uint8Array, review: Review): Promise<FormReading> {
+  const sheet = buildSheet(review);
+  const first = await readForm(bytes, sheet);
+  const isThere = (row: SheetRow) => row.boxes.some(({ id }) => first.boxes[id] !== undefined);
+  const parts = sheet.parts.map((part) => ({ ...part, rows: part.rows.filter(isThere) }));
+  const onIt = parts.filter(({ rows }) => rows.length > 0);
+  return onIt.length === 0 ? first : readForm(bytes, { ...sheet, parts: onIt });
 }
 
 /** The signs a PDF begins with, within the first kilobyte. */

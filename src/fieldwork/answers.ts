@@ -58,5 +58,6 @@ export function answersOfForm(reading: FormReading, file: string): Answers {
     issues: reading.issues,
     ...(reading.fingerprint !== undefined && { fingerprint: reading.fingerprint }),
     ...(reading.mark !== undefined && { mark: reading.mark }),
+    ...(reading.units !== undefined && { units: reading.units }),
   };
 }

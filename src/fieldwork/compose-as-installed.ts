@@ -67,7 +67,7 @@ export function asInstalledView(visit: AsInstalled, version: string) {
     missing,
     hasMissing: missing.length > 0,
     hasRecovery: recovery.length > 0,
-    recovery: recovery.map(({ at }) => ({ at })),
+    recovery: recovery.map(({ at }) => at).join(' and the '),
     lockout: citationText(LOCKOUT_ORDER),
     disconnect: disconnectText(reportContextOf(visit)),
     isHung: pump.mount === 'hung',

@@ -37,7 +37,7 @@ function judgeMeasured(judge: Judge, comparison: MeasuredComparison, subject: Fi
   };
   const isComparison = comparison.comparison === true || limit === undefined || !decides(limit.citation);
   const base = { ...baseOf(judge, comparison), ...numbers, comparison: isComparison };
-  if (!isUsable(demand)) return { ...base, ...missing(comparison, subject) };
+  if (!isUsable(demand)) return { ...base, ...missing(comparison, judge, subject) };
   if (limit === undefined) {
     return { ...base, ...cannotTell(comparison.noLimit ?? 'fieldwork.no-limit', comparison, judge) };
   }
@@ -59,7 +59,7 @@ function judgeStated(judge: Judge, comparison: StatedComparison, subject: FieldS
     ...(told !== undefined && { told }),
     ...(limit && { citation: limit.citation }),
   };
-  if (holds === undefined) return { ...base, ...missing(comparison, subject) };
+  if (holds === undefined) return { ...base, ...missing(comparison, judge, subject) };
   return { ...base, ...outcome(holds, judge, comparison) };
 }
 
@@ -79,11 +79,12 @@ function cannotTell(code: string, { at, data }: FieldComparison, { title }: Judg
 }
 
 /** Why a number is missing: the first box that was told as not read, could not be read, or is empty. */
-function missing(comparison: FieldComparison, subject: FieldSubject): Outcome {
+function missing(comparison: FieldComparison, { title }: Judge, subject: FieldSubject): Outcome {
   const states = comparison.boxes.map((id) => subject.readings.get(id));
   const told = states.find((reading) => reading?.kind === 'not-read');
   const broken = states.find((reading) => reading?.kind === 'unreadable');
-  const { at, data = {} } = comparison;
+  const { at } = comparison;
+  const data = { title, ...comparison.data };
   const verdict: Verdict = 'cannot-tell';
   if (broken !== undefined) {
     return { verdict, reason: { code: 'fieldwork.unreadable', data: { at, ...data, found: broken.text } } };

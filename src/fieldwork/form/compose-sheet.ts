@@ -17,7 +17,11 @@ export const STATED = {
   fingerprint: 'about-this-sheet.fingerprint',
   mark: 'about-this-sheet.mark',
   revision: 'about-this-sheet.revision',
+  units: 'about-this-sheet.units',
 } as const;
+
+/** Before the system of units among the keywords of the file. */
+export const UNITS_KEYWORD = 'units-';
 
 /** Before the fingerprint among the keywords of the file. */
 export const FINGERPRINT_KEYWORD = 'input-';
@@ -51,21 +55,28 @@ export const sheetTitle = ({ mark, project }: FieldSheet): string =>
  * @param sheet - what it was made from
  * @returns value by name of field
  */
-export function statedOf({ mark, revision, fingerprint }: FieldSheet): Readonly<Record<string, string>> {
+export function statedOf({
+  mark,
+  revision,
+  fingerprint,
+  units,
+}: FieldSheet): Readonly<Record<string, string>> {
   return {
     [STATED.kind]: FORM_KIND,
     [STATED.fingerprint]: fingerprint,
     [STATED.mark]: mark,
     [STATED.revision]: revision,
+    ...(units === undefined ? {} : { [STATED.units]: units }),
   };
 }
 
 /** Words by which a program finds the file again when its fields are gone. */
-export const keywordsOf = ({ mark, revision, fingerprint }: FieldSheet): readonly string[] => [
+export const keywordsOf = ({ mark, revision, fingerprint, units }: FieldSheet): readonly string[] => [
   FORM_KIND,
   `${FINGERPRINT_KEYWORD}${fingerprint}`,
   `pump-${mark.replace(/\s+/g, '-')}`,
   ...(revision === '' ? [] : [`revision-${revision.replace(/\s+/g, '-')}`]),
+  ...(units === undefined ? [] : [`${UNITS_KEYWORD}${units}`]),
 ];
 
 function partView(part: SheetPart, number: string) {

@@ -1,5 +1,7 @@
 /** What was found in a filled sheet, as filled: nothing is converted, dropped or guessed. */
+
 import type { Issue } from '../../issues/issue.js';
+import type { UnitSystem } from '../../units/index.js';
 
 /** What stands in one box. */
 export interface FilledBox {
@@ -24,6 +26,8 @@ export interface FormReading {
   readonly fingerprint?: string;
   readonly mark?: string;
   readonly revision?: string;
+  /** Units of its boxes, as the file says. */
+  readonly units?: UnitSystem;
   /**
    * What could not be read, with field and page: `fieldwork.form.field-missing`, `…field-unknown`, `…wrong-type`,
    * `…unreadable`, `…field-twice`, and `…script-ignored` as a warning.

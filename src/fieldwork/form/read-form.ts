@@ -49,12 +49,13 @@ export async function readForm(bytes: Uint8Array, sheet: FieldSheet): Promise<Fo
     issues.push({ ...issueOf('field-unknown', placed(field)), severity: 'warning' });
   if (pdf.hasScript) issues.push({ ...issueOf('script-ignored', {}), severity: 'warning' });
   if (pdf.isDamaged) issues.push({ ...issueOf('damaged', {}), severity: 'warning' });
-  const { fingerprint, mark, revision } = stated;
+  const { fingerprint, mark, revision, units } = stated;
   return {
     boxes,
     ...(fingerprint === undefined ? {} : { fingerprint }),
     ...(mark === undefined ? {} : { mark }),
     ...(revision === undefined ? {} : { revision }),
+    ...(units === undefined ? {} : { units }),
     issues: shortened(issues),
   };
 }

@@ -1,5 +1,6 @@
 /** What a file says it was made from: in hidden fields, or in its keywords where those are gone. */
-import { FINGERPRINT_KEYWORD, FORM_KIND, STATED } from './compose-sheet.js';
+import type { UnitSystem } from '../../units/index.js';
+import { FINGERPRINT_KEYWORD, FORM_KIND, STATED, UNITS_KEYWORD } from './compose-sheet.js';
 import { wordsOf } from './fill-value.js';
 import { idOf } from './match-fields.js';
 import type { PdfField } from './pdf/find-fields.js';
@@ -12,6 +13,8 @@ export interface StatedInForm {
   readonly fingerprint?: string;
   readonly mark?: string;
   readonly revision?: string;
+  /** Units of its boxes. */
+  readonly units?: UnitSystem;
 }
 
 /** Longest of these that is taken. */
@@ -37,10 +40,13 @@ export function statedIn(pdf: OpenPdf, fields: readonly PdfField[]): StatedInFor
   const fingerprint = said(STATED.fingerprint) ?? word;
   const mark = said(STATED.mark);
   const revision = said(STATED.revision);
+  const units =
+    said(STATED.units) ?? new RegExp(`(?:^|\\s|,)${UNITS_KEYWORD}(us|si)(?=$|\\s|,)`).exec(keywords)?.[1];
   return {
     isOurs: said(STATED.kind) === FORM_KIND || keywords.includes(FORM_KIND),
     ...(fingerprint === undefined ? {} : { fingerprint }),
     ...(mark === undefined ? {} : { mark }),
     ...(revision === undefined ? {} : { revision }),
+    ...(units === 'us' || units === 'si' ? { units } : {}),
   };
 }

@@ -10,6 +10,9 @@ import { type Box, boxesOf } from '../sheet.js';
 const KEPT =
   /^(vibration\.(?!limit)|knock-test\.(along|across)|electrical\.(volts|amps)|hydraulic\.(flow$|running|at-rest|temperature)|supports\..*\.(load-|height|gap|position)|coupling\.(gap-(one|other)|runout$)|plumb\.(along|across)$|seal\.leakage$|start-up\.(duration|motor-top))/u;
 
+/** Readings that differ by less than this share are the same [-]. */
+const SAME = 5e-4;
+
 /** Most earlier visits printed beside this one. */
 const MOST_EARLIER = 3;
 
@@ -48,7 +51,7 @@ export function baselineView(visit: AsInstalled) {
 function rowOf(
   what: string,
   values: readonly (number | undefined)[],
-  box: Pick<Box, 'dimension' | 'unit'>,
+  box: Pick<Box, 'dimension' | 'unit'> & { readonly id?: string },
   context: FieldContext,
 ) {
   const measured = measuredOf(box);
@@ -59,9 +62,11 @@ function rowOf(
     .filter((value) => value !== undefined)
     .at(-1);
   const change =
-    now === undefined || before === undefined || before === 0
+    now === undefined || before === undefined || (before === 0 && now !== 0)
       ? '–'
-      : `${now >= before ? '+' : '−'}${context.write.quantity(Math.abs(now - before) / Math.abs(before), 'ratio', { significant: 2 })}`;
+      : Math.abs(now - before) <= SAME * Math.abs(before)
+        ? 'same'
+        : `${now >= before ? '+' : '−'}${context.write.quantity(Math.abs(now - before) / Math.abs(before), 'ratio', { significant: 2 })}`;
   return {
     what,
     earlier: values.slice(0, -1).map((value) => ({ text: text(value) })),
@@ -70,12 +75,15 @@ function rowOf(
   };
 }
 
-function measuredOf({ dimension, unit }: Pick<Box, 'dimension' | 'unit'>): Measured {
+/** Lengths that a tape shows; all others are read with feelers and dials. */
+const BY_TAPE = /\.(position|height)$/u;
+
+function measuredOf({ dimension, id = '' }: { readonly id?: string } & Pick<Box, 'dimension'>): Measured {
   switch (dimension) {
     case undefined:
       return 'count';
     case 'length':
-      return unit === 'in' || unit === 'mm' ? 'gap' : 'distance';
+      return BY_TAPE.test(id) ? 'distance' : 'gap';
     case 'velocity':
       return 'velocity';
     case 'ratio':

@@ -1,6 +1,10 @@
+import type { IssueData } from '../issue.js';
 import { at, item } from './fieldwork-item.js';
 import type { Sentences } from './sentence.js';
 import { say } from './tell.js';
+
+/** What was to be read, and where. */
+const what = (data: IssueData) => `${say(data, 'title')}, ${at(data)}`;
 
 /** Sentences on readings that exceed, and on what cannot be told. The hint says what comes of it. */
 export const fieldworkJudgesSentences: Sentences = {
@@ -29,15 +33,15 @@ export const fieldworkJudgesSentences: Sentences = {
     wanted: 'the full-load current of the rating plate',
   }),
   'fieldwork.not-filled': (data) => ({
-    message: `${at(data)} was not read`,
+    message: `${what(data)}: not read`,
     wanted: 'take the reading, or say why it cannot be taken',
   }),
   'fieldwork.not-read': (data) => ({
-    message: `${at(data)} was not read: ${say(data, 'why')}`,
+    message: `${what(data)}: not read, because ${say(data, 'why')}`,
     wanted: 'take the reading once that is out of the way',
   }),
   'fieldwork.unreadable': (data) => ({
-    message: `what was written for ${at(data)} cannot be read: "${say(data, 'found')}"`,
+    message: `${what(data)}: what was written cannot be read, "${say(data, 'found')}"`,
     wanted: 'write it again, in the unit beside the box',
   }),
   'fieldwork.as-found.past-fitting': (data) => ({
