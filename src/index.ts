@@ -35,6 +35,14 @@ export type {
   Revision as ComparedRevision,
 } from './compare-revisions.js';
 export {
+  type FieldSheet,
+  type FormReading,
+  fieldSheet,
+  readFieldSheet,
+  renderFieldSheetPdf,
+  type SheetOptions,
+} from './field-sheet.js';
+export {
   type Firm,
   installationJsonSchema,
   type ReadFirm,

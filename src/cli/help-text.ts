@@ -21,6 +21,7 @@ Examples:
   pipeborne check pump.yaml             the verdict and the worst findings
   pipeborne review pump.yaml            writes pump-review.pdf
   pipeborne advise pump.yaml            the smallest changes that make it meet
+  pipeborne field-sheet pump.yaml       writes pump-field-sheet.pdf, to fill in
   pipeborne schema > pipeborne.json     for an editor that completes as you type
 
 ${statuses}

@@ -31,6 +31,7 @@ export type OutputNames = { readonly pdf: OutputName } & { readonly [kind in Out
  * @param inputs - inputs as given, or as found below a folder, whose own folders are kept
  * @param asked - value of each option that was given: a file, or a folder
  * @param folder - working folder
+ * @param what - what is written, for the name of a file nobody named
  * @returns one set of names an input, in order
  * @throws IssuesError with every name that cannot be used
  */
@@ -38,6 +39,7 @@ export function nameOutputs(
   inputs: readonly (string | FoundInput)[],
   asked: { readonly [kind in OutputKind]?: string },
   folder: string,
+  what: 'review' | 'field-sheet' = 'review',
 ): readonly OutputNames[] {
   const found = inputs.map((input) => (typeof input === 'string' ? { file: input, below: '' } : input));
   const files = found.map(({ file }) => file);
@@ -46,7 +48,7 @@ export function nameOutputs(
 
   const nameOne = ({ file, below }: FoundInput, kind: OutputKind): OutputName => {
     const { option, ending } = outputs[kind];
-    const ownName = `${baseName(file)}-review${ending}`;
+    const ownName = `${baseName(file)}-${what}${ending}`;
     const wish = asked[kind] ?? '.';
     const inFolder = isFolder(resolve(folder, wish)) || /[/\\]$/.test(wish);
     const shown = inFolder ? join(wish, below, ownName) : wish;

@@ -6,6 +6,7 @@ import type { ExitStatus } from './exit-status.js';
 import { helpText } from './help-text.js';
 import { addAdvise } from './program-advise.js';
 import { addAsInstalled } from './program-as-installed.js';
+import { addFieldSheet } from './program-field-sheet.js';
 import { LINE_WIDTH, mayColour, type Surroundings } from './surroundings.js';
 
 /**
@@ -111,6 +112,7 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     });
 
   addAdvise(program, surroundings, settle);
+  addFieldSheet(program, surroundings, settle);
   addAsInstalled(program, surroundings, settle);
 
   program

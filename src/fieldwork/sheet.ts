@@ -100,7 +100,6 @@ export function remarksBox(part: SheetPart): Box {
     kind: 'text',
     label: 'remarks',
     tip: `Remarks on ${part.title}`,
-    lines: 2,
   };
 }
 

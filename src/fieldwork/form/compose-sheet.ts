@@ -106,15 +106,15 @@ function rowView(row: SheetRow) {
   };
 }
 
-/** How a day is written, which every program takes. */
-const DAY = 'year-month-day';
+/** How a day is written, in short above its box and in full in its tip. */
+const DAY = 'y-m-d';
 
 function boxView({ id, kind, label, tip, unit = '', choices = [], expected = '', lines = 1 }: Box) {
   return {
     id,
     kind,
     label: kind === 'date' ? [label, DAY].filter((words) => words !== '').join(', ') : label,
-    tip: kind === 'date' ? `${tip} (${DAY}, as 2026-03-14)` : unit === '' ? tip : `${tip} [${unit}]`,
+    tip: kind === 'date' ? `${tip} (year-month-day, as 2026-03-14)` : unit === '' ? tip : `${tip} [${unit}]`,
     unit,
     expected,
     lines: String(lines),

@@ -101,12 +101,14 @@ function columnsOf(
     words.reduce((sum, word) => sum + BUTTON + BUTTON_GAP + natural(word) + WORD_GAP, 0);
   const hasDay = boxes.some((one) => one.field.kind === 'date');
   const isAlone = boxes.length === 1;
+  // Name, day and signature stand on one line.
+  const isSigned = hasDay && boxes.length > 2 && boxes.some((one) => one.field.kind === 'signature');
   const least: Readonly<Record<FieldKind, () => number>> = {
     // A pair or three share the row; more stand as close as their units let them.
     number: () => Math.max(fitting(WRITING_ROOM + UNIT_GAP + natural(box.unit)), boxes.length <= 3 ? 4 : 3),
-    date: () => 4,
-    text: () => (isAlone || field.lines > 1 ? GRID : hasDay ? 8 : 6),
-    signature: () => (isAlone ? GRID : hasDay ? 8 : 6),
+    date: () => (isSigned ? 3 : 4),
+    text: () => (isAlone || field.lines > 1 ? GRID : isSigned ? 4 : hasDay ? 8 : 6),
+    signature: () => (isAlone ? GRID : isSigned ? 5 : hasDay ? 8 : 6),
     tick: () => fitting(pressed([box.label])),
     choice: () => (field.isList ? 6 : fitting(pressed(box.choices))),
   };
@@ -125,7 +127,7 @@ function measureLine(
     const x = left + column * step;
     column += columns;
     const width = columns * step - GRID_GAP;
-    // The words of a tick stand beside it.
+    // The words of a tick stand behind it.
     const above = box.field.kind === 'tick' ? [] : breakLines(box.label, width, space.measure);
     return { box, x, width, above, below: belowOf(box, width, space) };
   });

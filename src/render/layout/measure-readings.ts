@@ -11,7 +11,7 @@ import type { Span, StyledReading, StyledReadings } from './styled.js';
 const SHARES = [0.32, 0.51, 0.17] as const;
 const COLUMN_GAP = 9;
 /** Room above and below what stands in a row [points]. */
-const ROW_TOP = 4.5;
+const ROW_TOP = 3;
 /** Narrowest column at the right: a reason takes a few words [points]. */
 const NARROWEST_LEFT_OUT = 66;
 

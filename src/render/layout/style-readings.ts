@@ -33,6 +33,7 @@ export function styleReadings(element: MarkupElement): StyledReadings {
 function styleReading(row: MarkupElement): StyledReading {
   const children = elementsOf(row);
   const boxes = children.filter(({ name }) => name === 'box');
+  const own = boxes.filter(({ attributes }) => attributes.place !== 'left-out');
   return {
     label: plain(row.attributes.label ?? '', STYLES.reading),
     asides: children
@@ -41,9 +42,23 @@ function styleReading(row: MarkupElement): StyledReading {
         const role = aside.attributes.role as AsideRole;
         return { role, spans: styleInline(aside.children, ASIDES[role]) };
       }),
-    boxes: boxes.filter(({ attributes }) => attributes.place !== 'left-out').map(styleBox),
+    boxes: own.map((box) =>
+      styleBox(own.length === 1 && isSaid(box, row) ? { ...box, attributes: unlabelled(box) } : box),
+    ),
     leftOut: boxes.filter(({ attributes }) => attributes.place === 'left-out').map(styleBox),
   };
+}
+
+/** Whether the words of a box that stands alone are those of its row. */
+function isSaid(box: MarkupElement, row: MarkupElement): boolean {
+  const wordsIn = (text = ''): readonly string[] => text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
+  const said = new Set(wordsIn(row.attributes.label));
+  return box.attributes.kind !== 'tick' && wordsIn(box.attributes.label).every((word) => said.has(word));
+}
+
+function unlabelled(box: MarkupElement): MarkupElement['attributes'] {
+  const { label: _label, ...rest } = box.attributes;
+  return rest;
 }
 
 function styleBox(box: MarkupElement): StyledBox {
