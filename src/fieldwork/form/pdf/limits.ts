@@ -6,15 +6,15 @@ import { EngineError } from '../../../issues/issue.js';
  */
 export const LIMITS = {
   /** Largest file [bytes]: room for photographs beside the form. */
-  file: 32 * 1024 * 1024,
+  file: 16 * 1024 * 1024,
   /** Objects in the file, those in packed streams included. */
   objects: 40_000,
   /** Values in all objects together. */
-  values: 400_000,
+  values: 300_000,
   /** Bytes of text read in all objects together. */
-  signs: 48 * 1024 * 1024,
+  signs: 24 * 1024 * 1024,
   /** Bytes unpacked from all streams together. */
-  unpacked: 48 * 1024 * 1024,
+  unpacked: 24 * 1024 * 1024,
   /** Lists and groups in each other; the same for pages, groups of fields and references to references. */
   depth: 60,
   /** Pages looked at for the place of a field. */
