@@ -1,5 +1,5 @@
 /** Reads a filled sheet back, whoever's viewer filled it. */
-import { EngineError, type Issue, IssuesError } from '../../issues/issue.js';
+import { EngineError, type Issue } from '../../issues/issue.js';
 import { type Box, boxesOf, type FieldSheet } from '../sheet.js';
 import { STATED } from './compose-sheet.js';
 import { filledValue } from './fill-value.js';
@@ -37,18 +37,20 @@ export async function readForm(bytes: Uint8Array, sheet: FieldSheet): Promise<Fo
       example: fields[0]?.name ?? '',
     });
 
-  const issues: Issue[] = [];
+  const unread: Issue[] = [];
   const boxes: Record<string, FilledBox> = {};
   for (const box of wanted) {
-    const candidates = matched.byBox.get(box.id) ?? [];
-    if (candidates.length === 0) issues.push(issueOf('field-missing', { field: box.id, box: box.tip }));
-    const filled = readBox(pdf, box, candidates, issues);
+    const filled = readBox(pdf, box, matched.byBox.get(box.id) ?? [], unread);
     if (filled) boxes[box.id] = filled;
   }
-  for (const field of matched.unknown)
-    issues.push({ ...issueOf('field-unknown', placed(field)), severity: 'warning' });
-  if (pdf.hasScript) issues.push({ ...issueOf('script-ignored', {}), severity: 'warning' });
-  if (pdf.isDamaged) issues.push({ ...issueOf('damaged', {}), severity: 'warning' });
+  const missing = wanted.filter(({ id }) => !matched.byBox.has(id));
+  const issues = [
+    ...(pdf.isDamaged ? [warningOf('damaged', {})] : []),
+    ...(pdf.hasScript ? [warningOf('script-ignored', {})] : []),
+    ...shortened(unread),
+    ...shortened(missing.map(({ id, tip }) => issueOf('field-missing', { field: id, box: tip }))),
+    ...shortened(matched.unknown.map((field) => warningOf('field-unknown', placed(field)))),
+  ];
   const { fingerprint, mark, revision, units } = stated;
   return {
     boxes,
@@ -56,7 +58,7 @@ export async function readForm(bytes: Uint8Array, sheet: FieldSheet): Promise<Fo
     ...(mark === undefined ? {} : { mark }),
     ...(revision === undefined ? {} : { revision }),
     ...(units === undefined ? {} : { units }),
-    issues: shortened(issues),
+    issues,
   };
 }
 
@@ -64,6 +66,11 @@ const issueOf = (code: string, data: Issue['data']): Issue => ({
   code: `fieldwork.form.${code}`,
   severity: 'error',
   data,
+});
+
+const warningOf = (code: string, data: Issue['data']): Issue => ({
+  ...issueOf(code, data),
+  severity: 'warning',
 });
 
 /** Name and page of a field for a message. */
@@ -116,22 +123,11 @@ function readBox(
   return { id: box.id, text, field: field.name, ...(field.page === undefined ? {} : { page: field.page }) };
 }
 
-/** Hundreds of equal complaints help nobody: the rest is counted. */
+/** Hundreds of equal complaints help nobody: the rest of a kind is counted. */
 function shortened(issues: readonly Issue[]): readonly Issue[] {
-  if (issues.length <= LIMITS.issues) return issues;
-  const rest = issues.length - LIMITS.issues;
-  const worst = issues.slice(LIMITS.issues).some(({ severity }) => severity === 'error')
-    ? 'error'
-    : 'warning';
-  return [...issues.slice(0, LIMITS.issues), { ...issueOf('more', { count: rest }), severity: worst }];
-}
-
-/**
- * Reads a filled sheet, or says everything that keeps it from being read as issues.
- *
- * @param reading - as `readForm` gives it
- * @throws IssuesError when there are errors among its issues
- */
-export function refuseUnread({ issues }: FormReading): void {
-  if (issues.some(({ severity }) => severity === 'error')) throw new IssuesError(issues);
+  const rest = issues.slice(LIMITS.issues);
+  const [first] = rest;
+  if (!first) return issues;
+  const kept = issues.slice(0, LIMITS.issues);
+  return [...kept, { ...issueOf('more', { count: rest.length }), severity: first.severity }];
 }

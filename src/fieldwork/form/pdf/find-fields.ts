@@ -99,18 +99,22 @@ export function findFields(pdf: OpenPdf): readonly PdfField[] {
   // Programs that put files together leave widgets behind that no list of fields leads to.
   for (const widget of pages.widgets) {
     if (seen.has(widget)) continue;
-    visit(topOf(widget, resolve, seen), []);
+    const line = lineTo(widget, resolve);
+    const [top = widget] = line;
+    const parent = line.at(-2);
+    if (parent === undefined || groupsIn(parent.entries.get('Kids')).includes(widget)) visit(top, []);
+    else if (nameOf(widget) !== undefined) fields.push(fieldOf(line, [widget], pages));
   }
   return fields;
 }
 
-/** The topmost group above a widget that has not been seen. */
-function topOf(widget: PdfGroup, resolve: OpenPdf['resolve'], seen: ReadonlySet<PdfGroup>): PdfGroup {
-  let top = widget;
-  for (let step = 0; step < LIMITS.depth; step++) {
-    const parent = resolve(top.entries.get('Parent'));
-    if (!isKind(parent, 'group') || seen.has(parent)) return top;
-    top = parent;
+/** The groups above a widget, topmost first, and the widget itself. */
+function lineTo(widget: PdfGroup, resolve: OpenPdf['resolve']): readonly PdfGroup[] {
+  const line = [widget];
+  while (line.length < LIMITS.depth) {
+    const parent = resolve(line[0]?.entries.get('Parent'));
+    if (!isKind(parent, 'group') || line.includes(parent)) break;
+    line.unshift(parent);
   }
-  return top;
+  return line;
 }

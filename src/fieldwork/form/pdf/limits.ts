@@ -23,8 +23,8 @@ export const LIMITS = {
   fields: 10_000,
   /** Signs in one field. */
   text: 20_000,
-  /** Issues told one by one; the rest is counted. */
-  issues: 40,
+  /** Issues of a kind told one by one; the rest is counted. */
+  issues: 20,
 } as const;
 
 /** What is left to be spent on one file. */
