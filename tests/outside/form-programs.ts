@@ -153,9 +153,12 @@ export async function fillByBrowser(
     const scale = frame.width / pageWidth;
     for (const { x, y, words } of presses) {
       await tab.mouse.click(frame.left + x * scale, frame.top + y * scale);
+      await pause(200);
       if (words !== undefined) await tab.keyboard.type(words);
     }
-    await tab.keyboard.press('Escape');
+    // The viewer is a process of its own: it needs a moment to take the last press in.
+    await tab.keyboard.press('Tab');
+    await pause(500);
     const saved = await evaluate(
       viewer,
       `const data = await viewer.currentController.save('EDITED');
@@ -188,16 +191,24 @@ async function evaluate(viewer: CDPSession, body: string): Promise<unknown> {
   return result.value;
 }
 
+const pause = (milliseconds: number) => new Promise((resolve) => setTimeout(resolve, milliseconds));
+
+/** Polls of the place of page one that must agree: while the sheet is still coming in, it moves. */
+const CALM = 8;
+
 /** Where page one stands in the window, once it is loaded. */
 async function placeOfPage(viewer: CDPSession): Promise<{ left: number; top: number; width: number }> {
-  for (let tries = 0; tries < 100; tries++) {
+  let last = '';
+  for (let tries = 0, calm = 0; tries < 300; tries++) {
     const place = await evaluate(
       viewer,
       `const rect = viewer.viewport.getPageScreenRect(0);
        return rect.width > 100 ? { left: rect.x, top: rect.y, width: rect.width } : null;`,
     ).catch(() => null);
-    if (place) return place as { left: number; top: number; width: number };
-    await new Promise((resolve) => setTimeout(resolve, 100));
+    calm = place && JSON.stringify(place) === last ? calm + 1 : 0;
+    last = JSON.stringify(place);
+    if (calm >= CALM) return place as { left: number; top: number; width: number };
+    await pause(200);
   }
   throw new Error('the viewer did not open the sheet');
 }
