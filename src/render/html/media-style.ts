@@ -25,7 +25,6 @@ nav>ol{columns:auto}
 }
 @media screen and (max-width:44rem){
 .pair,.signatures,.beside{grid-template-columns:minmax(0,1fr)!important}
-.columns{column-count:1!important}
 .half{max-width:none}
 dl,dl.n2,dl.n3{grid-template-columns:fit-content(38%) minmax(0,1fr)}
 nav a{display:inline-block;padding:${rem(2)} 0}
@@ -48,6 +47,13 @@ thead{display:table-header-group;break-inside:avoid;break-after:avoid}
 tbody tr:first-child,tr.remark{break-before:avoid}
 .note{box-decoration-break:clone;-webkit-box-decoration-break:clone}
 p{orphans:2;widows:2}
+.columns{column-gap:16pt}
+.columns.n2{column-count:2}
+.columns.n3{column-count:3}
+.columns tr,.columns .calculation{break-inside:avoid}
+.columns table{font-size:6.8pt}
+.columns th,.columns td{padding-left:1.5pt;padding-right:2pt}
+.columns td,.columns tbody th{overflow-wrap:anywhere}
 .new-page{break-before:page}
 .scroll{overflow:visible}
 .note.caution,.note.information,tr.group,tr.exceeds{print-color-adjust:exact;-webkit-print-color-adjust:exact}

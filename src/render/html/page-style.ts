@@ -86,12 +86,6 @@ figure svg{max-width:100%;height:auto;display:block;font-family:var(--face)}
 figcaption{${font(STYLES.caption)};margin-top:${rem(5)}}
 .pair{display:grid;grid-template-columns:1fr 1fr;gap:${rem(GAP.halfFigures)}}
 .half{max-width:${rem(245)}}
-.columns{column-gap:${rem(GAP.columns)}}
-.columns.n2{column-count:2}
-.columns.n3{column-count:3}
-.columns tr,.columns .calculation{break-inside:avoid}
-.columns table{font-size:${rem(7.6)}}
-.columns th,.columns td{padding-left:${rem(1.5)};padding-right:${rem(2.5)};overflow-wrap:anywhere}
 .beside{display:grid;gap:${rem(GAP.columns)}}
 .calculation{border-left:1px solid ${ink('grey')};padding-left:${rem(10)};margin:${rem(GAP.block)} 0}
 .calculation>*{margin:0;max-width:none}
