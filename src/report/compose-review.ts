@@ -110,7 +110,7 @@ export function composeReview(review: ReviewSubject, options: ReviewOptions): Co
     drawings: reviewDrawings(context),
     title,
     head: `${project} · pump ${installation.pump.mark} · ${status}${revision === undefined ? '' : ` · revision ${revision}`} · ${date}`,
-    foot: `Estimate for review, input ${installation.fingerprint.slice(0, 12)}`,
+    foot: `Estimate for review, input ${installation.fingerprint.slice(0, 12)}, pipeborne ${options.version}`,
     firm: letterhead?.name ?? '',
     sections: shown.map(({ id }) => id),
     author: preparedBy ?? letterhead?.name ?? '',
