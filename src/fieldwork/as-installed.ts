@@ -15,7 +15,7 @@ import type { Answers } from './answers.js';
 import { asFound } from './as-found.js';
 import { buildSheet } from './build-sheet.js';
 import { fieldContext } from './field-context.js';
-import { foundFindings } from './found-findings.js';
+import { foundFindings, ONLY_IF_FORCED } from './found-findings.js';
 import type { FieldSubject } from './judge.js';
 import { judgeReadings, verdictOf } from './judge-readings.js';
 import type { Judgement } from './judgement.js';
@@ -95,7 +95,10 @@ export function asInstalled(
   ]);
   const holds =
     judgements.some(blocks) ||
-    findings.some(({ verdict: word, comparison }) => word === 'exceeds' && !comparison) ||
+    findings.some(
+      ({ verdict: word, comparison, reason }) =>
+        !comparison && (word === 'exceeds' || reason?.code === ONLY_IF_FORCED),
+    ) ||
     found.kind === 'fails' ||
     items.some(({ blocksStart, closed }) => blocksStart && !closed);
   const date = dateIn(readings, DATE_BOX);

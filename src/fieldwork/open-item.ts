@@ -1,9 +1,11 @@
 /** What is still open after a visit, as finished text: finding, evidence, consequence, fix, trade, whether it blocks. */
 
+import type { Finding } from '../checks/finding.js';
 import { sentenceOf } from '../issues/print.js';
 import { findingRow, findingSentence } from '../report/finding-row.js';
 import type { AsInstalled } from './as-installed.js';
 import { blocks } from './as-installed.js';
+import { ONLY_IF_FORCED } from './found-findings.js';
 import type { Judgement } from './judgement.js';
 import { judgementRow } from './judgement-row.js';
 import { FLANGES, gapsAt } from './read-flange.js';
@@ -100,6 +102,11 @@ function itemOf(judgement: Judgement, kind: OpenItem['kind'], visit: AsInstalled
   };
 }
 
+/** What exceeds as found, or does so if the heights are forced on the pipe. */
+function isOpenAsFound({ verdict, comparison, reason }: Finding): boolean {
+  return !comparison && (verdict === 'exceeds' || reason?.code === ONLY_IF_FORCED);
+}
+
 function foundItems(visit: AsInstalled): readonly OpenItem[] {
   const { findings, asFound } = visit;
   if (asFound.kind === 'fails') {
@@ -119,23 +126,21 @@ function foundItems(visit: AsInstalled): readonly OpenItem[] {
     ];
   }
   const context = reportContextOf(visit);
-  return findings
-    .filter(({ verdict, comparison }) => verdict === 'exceeds' && !comparison)
-    .map((finding): OpenItem => {
-      const row = findingRow(finding, context);
-      const sentence = findingSentence(finding);
-      const numbers = row.hasNumbers ? `${row.demand} against ${row.limit}` : 'as found';
-      return {
-        trade:
-          finding.check.startsWith('nozzle') || finding.check.includes('stress') ? 'engineer' : 'pipe fitter',
-        at: finding.at,
-        title: `${finding.title}, as found`,
-        finding: sentence?.message ?? finding.title,
-        evidence: `${numbers}${row.hasCondition ? `, ${row.condition}` : ''}`,
-        consequence: sentence?.hint ?? '',
-        fix: sentence?.wanted ?? 'set the supports as designed, or review the installation as it is',
-        blocksStart: true,
-        kind: 'as found',
-      };
-    });
+  return findings.filter(isOpenAsFound).map((finding): OpenItem => {
+    const row = findingRow(finding, context);
+    const sentence = findingSentence(finding);
+    const numbers = row.hasNumbers ? `${row.demand} against ${row.limit}` : 'as found';
+    return {
+      trade:
+        finding.check.startsWith('nozzle') || finding.check.includes('stress') ? 'engineer' : 'pipe fitter',
+      at: finding.at,
+      title: `${finding.title}, as found`,
+      finding: sentence?.message ?? finding.title,
+      evidence: `${numbers}${row.hasCondition ? `, ${row.condition}` : ''}`,
+      consequence: sentence?.hint ?? '',
+      fix: sentence?.wanted ?? 'set the supports as designed, or review the installation as it is',
+      blocksStart: true,
+      kind: 'as found',
+    };
+  });
 }

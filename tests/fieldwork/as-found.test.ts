@@ -6,6 +6,7 @@ import { buildSheet } from '../../src/fieldwork/build-sheet.js';
 import { fieldContext } from '../../src/fieldwork/field-context.js';
 import { movedSupports } from '../../src/fieldwork/found-places.js';
 import { loadsWithMisfit, misfitRead } from '../../src/fieldwork/judges/misfit-load.js';
+import { openItems } from '../../src/fieldwork/open-item.js';
 import { loadOf } from '../../src/fieldwork/parts/supports.js';
 import { boxesOf } from '../../src/fieldwork/sheet.js';
 import { type MisfitWay, wayOf } from '../../src/mechanics/fit-up.js';
@@ -248,4 +249,14 @@ test('the line as found is a frame like any other: solved by itself it gives the
   const again = solveFrame(found.subject.layout.frame);
   expect(nozzleLoadRows({ ...found.subject, response: again })).toEqual(nozzleLoadRows(found.subject));
   expect(asFound(fieldContext(pool), new Map())).toEqual({ kind: 'as drawn', left: [] });
+});
+
+test('what exceeds only with the heights forced on the pipe cannot be told, holds, and says what to find out', () => {
+  const visit = visitOf(pool, { 'supports.h1.height': '10\'-0"' });
+  const forced = visit.findings.filter(({ reason }) => reason?.code === 'fieldwork.as-found.only-if-forced');
+  expect(forced.length).toBeGreaterThan(0);
+  expect(forced.every(({ verdict }) => verdict === 'cannot-tell')).toBe(true);
+  expect(visit.findings.some(({ verdict, comparison }) => verdict === 'exceeds' && !comparison)).toBe(false);
+  expect(visit.decision).toBe('hold');
+  expect(openItems(visit).find(({ kind }) => kind === 'as found')?.fix).toMatch(/slacken the nut/);
 });

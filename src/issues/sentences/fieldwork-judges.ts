@@ -48,6 +48,11 @@ export const fieldworkJudgesSentences: Sentences = {
     message: `${say(data, 'mark')} cannot stand where it was read: a fitting or another support is in the way`,
     wanted: 'read its place again; until then it is taken as drawn',
   }),
+  'fieldwork.as-found.only-if-forced': (data) => ({
+    message: `${say(data, 'title')}, ${at(data)}: beyond its limit if the supports hold the pipe off the height it was cut for, within it if it was cut to the height that was read`,
+    wanted: 'find out which: slacken the nut with the line propped and watch whether the pipe follows',
+    hint: 'pipe that is held off its height loads the nozzles for good',
+  }),
   'fieldwork.as-found.other-state': (data) => ({
     message: `${say(data, 'mark')} was read in another state of the line than the other springs`,
     wanted: 'read all springs filled and cold; until then it is taken as set',
