@@ -98,7 +98,7 @@ function columnsOf(
     SPANS.find((columns) => columns * step >= width + GRID_GAP) ?? GRID;
   const natural = (spans: readonly Span[]): number => textExtents(spans, space.measure).natural;
   const pressed = (words: readonly (readonly Span[])[]): number =>
-    words.reduce((sum, word) => sum + BUTTON + BUTTON_GAP + natural(word) + WORD_GAP, 0);
+    words.reduce((sum, word) => sum + BUTTON + BUTTON_GAP + natural(word) + WORD_GAP, -WORD_GAP);
   const hasDay = boxes.some((one) => one.field.kind === 'date');
   const isAlone = boxes.length === 1;
   // Name, day and signature stand on one line.
