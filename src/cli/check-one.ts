@@ -9,6 +9,7 @@ export interface CheckOptions {
   /** False when `--no-color` was given. */
   readonly color: boolean;
   readonly json?: boolean;
+  readonly watch?: boolean;
   readonly units?: UnitSystem;
 }
 

@@ -1,6 +1,7 @@
 /** What `check` prints for one file: aligned columns, 80 wide, readable without colour. */
 import { glance, type Review, type UnitSystem } from '../index.js';
 import { type Paint, paintFor } from './paint.js';
+import { STANDARD_INPUT } from './read-input.js';
 import { LINE_WIDTH } from './surroundings.js';
 import { brokenColumns, column, columns, wrapped } from './text-columns.js';
 
@@ -34,7 +35,7 @@ export function checkPicture(review: Review, options: PictureOptions): string {
     ...supportLines(seen, paint),
     '',
     ...wrapped(countLine(seen), LINE_WIDTH),
-    ...nextLines(seen, options),
+    ...nextLines(seen, options, paint),
   ];
   return lines.map((line) => `${line.trimEnd()}\n`).join('');
 }
@@ -81,10 +82,20 @@ function countLine({ counts, assumptions }: Glance): string {
   return `${judged} ${judged === 1 ? 'place' : 'places'} judged: ${parts.join(', ')}. ${rest}`;
 }
 
-function nextLines({ next }: Glance, { file }: PictureOptions): readonly string[] {
-  const command = `pipeborne review ${/[^\w./:@%+,-]/.test(file) ? `'${file.replaceAll("'", "'\\''")}'` : file}`;
-  if (next === undefined) return [`Next: ${command}`];
-  return [...wrapped(`Next, ${next.at}: ${next.todo}.`, LINE_WIDTH), `Then: ${command}`];
+function nextLines({ todos, verdict }: Glance, { file }: PictureOptions, paint: Paint): readonly string[] {
+  const named = /[^\w./:@%+,-]/.test(file) ? `'${file.replaceAll("'", "'\\''")}'` : file;
+  const steps = todos.flatMap(({ at, todo }, index) => {
+    const lines = wrapped(`${at}: ${todo}`, LINE_WIDTH - 4);
+    return lines.map((line, row) => `${row === 0 ? ` ${index + 1}` : '  '}  ${line}`);
+  });
+  // What reads standard input once cannot be told to read it again.
+  const advise = verdict === 'exceeds' && file !== STANDARD_INPUT;
+  return [
+    ...(steps.length === 0 ? [] : ['', paint.dim('to do'), ...steps]),
+    '',
+    ...(advise ? [`The smallest changes that help: pipeborne advise ${named}`] : []),
+    `The review itself: pipeborne review ${named}`,
+  ];
 }
 
 /** A verdict as words. */

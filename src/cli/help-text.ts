@@ -90,6 +90,7 @@ Examples:
   pipeborne check 'plant/*.yaml' --units si
   pipeborne check - < pump.yaml
   pipeborne check pump.yaml --json > results.json
+  pipeborne check pump.yaml --watch
 
 ${statuses}
 
@@ -125,6 +126,15 @@ Examples:
 
 Exit status: 0; 2 where a folder cannot be used, 3 where something cannot be
 read or written.`,
+  help: `
+The reference of the input is read out of the schema that \`pipeborne schema\`
+prints, and ships with the package as dist/input.txt.
+
+Examples:
+  pipeborne help check
+  pipeborne help input
+  pipeborne help input supports
+  pipeborne help input pump.motor`,
   schedule: `
 A FILE is as for check: a file, a folder, a pattern in quotes, or -. Loads are
 those that come upon the structure, down and sideways; a remark says what

@@ -25,7 +25,7 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     )
     .version(version, '-V, --version', 'print the version')
     .helpOption('-h, --help', 'print this help')
-    .helpCommand('help [command]', 'print the help of a command')
+    .helpCommand(false)
     .option('--no-color', 'print no colour, as with NO_COLOR')
     .configureHelp({
       showGlobalOptions: true,
@@ -70,6 +70,7 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     .usage('[options] FILE...')
     .argument('<FILE...>', 'description of the installation')
     .option('--json', 'print the results for machines instead')
+    .option('--watch', 'check again whenever the file is saved, until Ctrl-C')
     .addOption(unitsOption())
     .addHelpText('after', helpText.check)
     .action(async (files: string[], _options, command: Command) => {
@@ -144,6 +145,21 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     .action(async (options: { results?: boolean; readings?: boolean; asInstalled?: boolean }) => {
       const { schemaCommand } = await import('./schema-command.js');
       settle(schemaCommand(options, surroundings));
+    });
+
+  program
+    .command('help')
+    .summary('print the help of a command, or what an input may hold')
+    .description(
+      'Prints the help of a command; with "input", what an input may hold, as a whole or a part of it.',
+    )
+    .usage('[COMMAND | input [PART]]')
+    .argument('[COMMAND]', 'a command, or input')
+    .argument('[PART]', 'a key of the input, or supports, parts, fittings')
+    .addHelpText('after', helpText.help)
+    .action(async (topic: string | undefined, part: string | undefined) => {
+      const { helpCommand } = await import('./help-command.js');
+      settle(await helpCommand(topic, part, program, surroundings));
     });
 
   return program;

@@ -44,8 +44,8 @@ export interface Glance {
   /** How many places were judged with each outcome, comparisons left out. */
   readonly counts: Readonly<Record<Verdict, number>>;
   readonly assumptions: number;
-  /** What to do about the worst finding, and where. */
-  readonly next: { readonly at: string; readonly todo: string } | undefined;
+  /** What to do about the findings listed, worst first, and where; what is done in one go stands once. */
+  readonly todos: readonly { readonly at: string; readonly todo: string }[];
 }
 
 /** Most findings listed that are no pass, and fewest listed at all. */
@@ -65,9 +65,6 @@ export function glance(subject: GlanceSubject, units: UnitSystem): Glance {
   const judged = worstFirst(findings);
   const trouble = judged.filter((finding) => finding.verdict !== 'meets');
   const listed = judged.slice(0, Math.max(FEWEST_LISTED, Math.min(MOST_LISTED, trouble.length)));
-  const [worst] = trouble;
-  const sentence = worst === undefined ? undefined : findingSentence(worst);
-  const todo = sentence?.wanted ?? sentence?.hint;
   return {
     pump: installation.pump.mark,
     project: installation.review.project,
@@ -83,8 +80,21 @@ export function glance(subject: GlanceSubject, units: UnitSystem): Glance {
     supports: supportRows(subject, write),
     counts: countsOf(findings),
     assumptions: installation.assumptions.length,
-    next: worst === undefined || todo === undefined ? undefined : { at: worst.at, todo },
+    todos: todosOf(trouble.slice(0, MOST_LISTED)),
   };
+}
+
+/** Most things to do that are worth reading at once. */
+const MOST_TODOS = 4;
+
+function todosOf(trouble: readonly Finding[]): Glance['todos'] {
+  const places = new Map<string, string[]>();
+  for (const finding of trouble) {
+    const sentence = findingSentence(finding);
+    const todo = sentence?.wanted ?? sentence?.hint;
+    if (todo !== undefined) places.set(todo, [...(places.get(todo) ?? []), finding.at]);
+  }
+  return [...places].slice(0, MOST_TODOS).map(([todo, at]) => ({ at: [...new Set(at)].join(', '), todo }));
 }
 
 function countsOf(findings: readonly Finding[]): Glance['counts'] {

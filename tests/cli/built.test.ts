@@ -70,6 +70,12 @@ test('check loads neither templates nor PDF', () => {
   expect(loaded).not.toContain('handlebars');
 });
 
+test('the package holds the reference of the input as the command prints it', () => {
+  const text = readFileSync(join(root, 'dist/input.txt'), 'utf8');
+  expect(pipeborne(['help', 'input']).stdout).toBe(text);
+  expect(text).toContain('centre-of-gravity');
+});
+
 test('the notices name what is bundled, with its licence', () => {
   const notices = readFileSync(join(root, 'dist/THIRD-PARTY.txt'), 'utf8');
   for (const name of [...Object.keys(signs), 'commander', 'picocolors', '@noble/hashes']) {

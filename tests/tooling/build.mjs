@@ -82,11 +82,21 @@ async function writeSchemas() {
   write('as-installed.schema.json', library.asInstalledJsonSchema());
 }
 
+/** The reference of the input as the command prints it, for those who look into the package. */
+function writeReference() {
+  const { status, stdout } = spawnSync(process.execPath, [at('dist/cli/main.js'), 'help', 'input'], {
+    encoding: 'utf8',
+  });
+  if (status !== 0) throw new Error('the reference of the input could not be written');
+  writeFileSync(at('dist/input.txt'), stdout);
+}
+
 rmSync(at('dist'), { recursive: true, force: true });
 const metafile = await buildCommandLine();
 await buildLibrary();
 if (!process.argv.includes('--no-types')) writeDeclarations();
 await writeSchemas();
+writeReference();
 if (process.argv.includes('--sizes')) {
   for (const [name, { bytes }] of Object.entries(metafile.outputs)) {
     console.log(`${String(bytes).padStart(9)} ${name}`);

@@ -112,6 +112,21 @@ export const cliSentences: Sentences = {
     message: `"${found}" holds or matches more than ${limit} files`,
     wanted: 'a folder of inputs, or a narrower pattern',
   }),
+  'cli.arguments.watch-input': () => ({
+    message: 'standard input (-) cannot be watched',
+    wanted: 'the name of a file with --watch',
+    example: 'pipeborne check pump.yaml --watch',
+  }),
+  'cli.arguments.no-part': ({ found }) => ({
+    message: `the input has no part "${found}"`,
+    wanted: 'a key of the input, a path of keys, or one of supports, parts, fittings',
+    example: 'pipeborne help input pump.motor',
+  }),
+  'cli.arguments.no-topic': ({ found, words }) => ({
+    message: `there is no command "${found}"`,
+    wanted: `one of ${Array.isArray(words) ? words.join(', ') : String(words)}`,
+    example: 'pipeborne help check',
+  }),
   'cli.arguments.new-name': ({ found }) => ({
     message: `"${found}" is no name for a new file`,
     wanted: 'a name that ends in .yaml, or - for standard output',
