@@ -16,6 +16,7 @@ import {
 import type { Place } from '../issues/issue.js';
 import { type Draft, type Path, pathText } from './draft.js';
 import { boundedTokens } from './nesting.js';
+import { steeringSigns } from './steering-signs.js';
 
 /** Longest file read [characters]; the largest sample has some six thousand. */
 const LONGEST_FILE = 1_048_576;
@@ -87,6 +88,9 @@ function readDocument(
     faults.push({ code: 'input.many-documents', data: {}, place: placeAt(second.range?.[0] ?? 0, []) });
   if (faults.length > 0) return { content: undefined, faults, placeOf };
   if (isTooDeep(document.contents)) return stop('input.too-deep', { most: DEEPEST_NESTING });
+  for (const { sign, offset } of steeringSigns(document))
+    faults.push({ code: 'input.steering-sign', data: { sign }, place: placeAt(offset, []) });
+  if (faults.length > 0) return { content: undefined, faults, placeOf };
   const content: unknown = document.toJS({ maxAliasCount: MOST_ALIASES });
   if (isTooDeepData(content)) return stop('input.too-deep', { most: DEEPEST_NESTING });
   return { content, faults: [], placeOf };

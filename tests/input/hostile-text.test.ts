@@ -118,6 +118,21 @@ test.each([
   expect(codes(text)).toEqual([code]);
 });
 
+test.each([
+  ['an escape in a value', 'a: "x\\e[2J"', 'U+001B', 1, 4],
+  ['an escape in a key', 'b: 1\n"\\x1b]0;": 2', 'U+001B', 2, 1],
+  ['a bell in a list', 'a:\n  - 1\n  - "\\a"', 'U+0007', 3, 5],
+  ['a turned reading direction', 'a: H1\u202eabc', 'U+202E', 1, 4],
+] as const)('%s: refused where it stands', (_what, text, sign, line, column) => {
+  const [issue, ...others] = issuesOf(text);
+  expect(others).toEqual([]);
+  expect(issue).toMatchObject({ code: 'input.steering-sign', data: { sign }, place: { line, column } });
+});
+
+test('tabs, line ends and every letter may stand in a text', () => {
+  expect(codes('a: "x\\ty\\nz ⅜″ Ø é 漢 👷"')).not.toContain('input.steering-sign');
+});
+
 test('keys named like the insides of an object are unknown keys', () => {
   const text = `${shortest}__proto__: {polluted: yes}\nconstructor: 1\nhasOwnProperty: 2\n`;
   expect(

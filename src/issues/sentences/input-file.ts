@@ -23,6 +23,11 @@ export const inputFileSentences = {
   'input.tab': (data) => tell(data, 'a tab stands where the line is indented', { wanted: 'blanks' }),
   'input.key-twice': (data) => tell(data, 'this key stands twice in its map', { wanted: 'every key once' }),
   'input.tag': (data) => tell(data, 'tags are not read', { wanted: 'plain text, lists and maps' }),
+  'input.steering-sign': (data) =>
+    tell(data, `this text holds the sign ${say(data, 'sign')}, which steers what shows it`, {
+      wanted: 'signs that can be read',
+      hint: 'it often comes with a copied text; type the text anew',
+    }),
   'input.many-documents': (data) =>
     tell(data, 'a second document starts here', { wanted: 'one pump in one file' }),
 } satisfies Sentences;
