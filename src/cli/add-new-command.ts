@@ -1,6 +1,9 @@
 /** The options of `pipeborne new`, one a question. */
 import { type Command, Option } from 'commander';
-import { askedQuestions, furtherQuestions, type Question } from '../starter/index.js';
+// Straight to the tables: the index would load what works a file out.
+import { askedQuestions } from '../starter/asked-questions.js';
+import { furtherQuestions } from '../starter/further-questions.js';
+import type { Question } from '../starter/question.js';
 import type { ExitStatus } from './exit-status.js';
 import { helpText } from './help-text.js';
 import type { Surroundings } from './surroundings.js';
