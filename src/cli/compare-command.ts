@@ -5,6 +5,7 @@ import {
   type ComparedRevisions,
   compareRevisions,
   type Installation,
+  type ResultsFile,
   readInstallation,
   readResults,
   renderComparisonPdf,
@@ -30,7 +31,6 @@ export interface CompareOptions {
   readonly units?: UnitSystem;
   readonly templates?: string;
   readonly page?: 'letter' | 'a4';
-  readonly date?: string;
 }
 
 /** Largest file read: results are longer than inputs. */
@@ -73,9 +73,9 @@ export async function compareCommand(
   const [before, after] = read;
   if (failures.length > 0 || !before || !after) return worstStatus(failures);
   try {
-    const units = options.units ?? (after.installation ?? before.installation)?.review.units ?? 'si';
+    const units = options.units ?? after.results.review.units;
     const compared = await compareRevisions(before, after, units);
-    if (options.output !== undefined) await writePdf(compared, before, after, units, options, surroundings);
+    if (options.output !== undefined) await writePdf(compared, after, units, options, surroundings);
     surroundings.output.write(
       options.json === true
         ? `${JSON.stringify({ format: 'pipeborne-comparison/1', ...compared.comparison })}\n`
@@ -106,40 +106,30 @@ async function readRevision(file: string, surroundings: Surroundings): Promise<R
     const reading = await readResults(text, { file: name });
     if (!reading.ok) throw new IssuesError(reading.issues);
     const { results } = reading;
-    return { file, results, head: { name, fingerprint: results.input.sha256 } };
+    return { file, results, head: headOf(name, results) };
   }
   const reading = readInstallation(text, { file: name });
   if (!reading.ok) throw new IssuesError(reading.issues);
   showIssues(reading.warnings, surroundings);
   const { installation } = reading;
-  const { project, date, revisions } = installation.review;
-  const revision = revisions.at(-1)?.mark;
-  return {
-    file,
-    input: text,
-    installation,
-    results: reviewResults(review(installation)),
-    head: {
-      name,
-      project,
-      date,
-      fingerprint: installation.fingerprint,
-      ...(revision !== undefined && { revision }),
-    },
-  };
+  const results = reviewResults(review(installation));
+  return { file, input: text, installation, results, head: headOf(name, results) };
+}
+
+/** What is said of a revision beside its results. */
+function headOf(name: string, { input, review }: ResultsFile): ComparedRevision['head'] {
+  const { units: _, ...said } = review;
+  return { name, fingerprint: input.sha256, ...said };
 }
 
 async function writePdf(
   compared: ComparedRevisions,
-  before: ReadRevision,
   after: ReadRevision,
   units: UnitSystem,
   options: CompareOptions,
   surroundings: Surroundings,
 ): Promise<void> {
   const { output = '', templates: own } = options;
-  const date = options.date ?? after.head.date ?? before.head.date;
-  if (date === undefined) throw new EngineError('cli.arguments.comparison-date', {});
   const shipped = join(surroundings.packageFolder, 'templates');
   const templates = await readTemplates(shipped, own, surroundings.folder);
   const firm = own === undefined ? undefined : await readFirmFile(own, surroundings.folder, templates);
@@ -154,7 +144,7 @@ async function writePdf(
     templates: templates.all,
     fonts: await readFonts(join(shipped, 'fonts')),
     page: options.page ?? (units === 'us' ? 'letter' : 'a4'),
-    date,
+    date: after.results.review.date,
     fingerprint: after.results.input.sha256,
     ...(letterhead && { letterhead }),
     ...(logo && { logo }),

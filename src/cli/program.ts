@@ -90,7 +90,6 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     .addOption(unitsOption())
     .option('--templates <DIR>', "folder of the firm's own templates")
     .addOption(new Option('--page <SIZE>', 'letter or a4; by the units otherwise').choices(['letter', 'a4']))
-    .option('--date <DAY>', 'date of the PDF, for two results files, which hold none')
     .addHelpText('after', helpText.compare)
     .action(async (before: string, after: string, _options, command: Command) => {
       const { compareCommand } = await import('./compare-command.js');

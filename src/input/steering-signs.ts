@@ -1,8 +1,8 @@
 /** Signs that are not read but steer what shows the text: they could draw what they like on a terminal or a page. */
 import { type Document, visit } from 'yaml';
 
-/** Control signs other than tab and line ends, and signs that turn the direction of reading. */
-const STEERING = /(?![\t\n\r])\p{Cc}|[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/u;
+/** Control signs other than tab and line feed, and signs that turn the direction of reading. */
+const STEERING = /(?![\t\n])\p{Cc}|[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/u;
 
 /** A sign and where the text that holds it begins [characters from the start of the file]. */
 export interface SteeringSign {

@@ -32,6 +32,7 @@ export function resultsFile(
     format: 'pipeborne-results/1',
     tool: { version: options.version },
     input: { sha256: installation.fingerprint },
+    review: reviewHead(installation.review),
     verdict: subject.verdict,
     pump: { mark: installation.pump.mark },
     conditions: Object.fromEntries(
@@ -147,4 +148,14 @@ function refuseNonsense(value: unknown, path: string): void {
     throw new EngineError('report.not-finite', { path });
   if (typeof value !== 'object' || value === null) return;
   for (const [key, inner] of Object.entries(value)) refuseNonsense(inner, `${path}.${key}`);
+}
+
+function reviewHead({
+  project,
+  date,
+  revisions,
+  units,
+}: Subject['installation']['review']): ResultsFile['review'] {
+  const revision = revisions.at(-1)?.mark;
+  return { project, date, units, ...(revision !== undefined && { revision }) };
 }

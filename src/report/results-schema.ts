@@ -100,6 +100,14 @@ export const resultsShape = z
     format: z.literal('pipeborne-results/1'),
     tool: z.strictObject({ version: z.string() }),
     input: z.strictObject({ sha256: z.string().regex(/^[0-9a-f]{64}$/) }),
+    review: z
+      .strictObject({
+        project: z.string(),
+        date: z.string().describe('Date of the review, ISO 8601.'),
+        revision: z.exactOptional(z.string()),
+        units: z.enum(['us', 'si']).describe('Units the review is printed in; those here are SI.'),
+      })
+      .describe('What the input says of the review itself.'),
     verdict,
     pump: z.strictObject({ mark: z.string() }),
     conditions: z.record(z.string(), condition),

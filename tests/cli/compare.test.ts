@@ -58,9 +58,10 @@ test('results, and one of each: the same loads, and no word on an input that is 
 
 test('signs that steer a terminal do not reach it', async () => {
   const { folder, compare } = await folderOfTwo();
-  writeFileSync(join(folder, 'evil.yaml'), pool.replace('mark: HWP-1', 'mark: "HWP\\e[2J\\r1"'));
-  const { output } = await compare('old.yaml', 'evil.yaml');
-  expect(output).toContain('HWP [2J 1');
+  const evil = readFileSync(join(folder, 'new.json'), 'utf8').replace('"HWP-1"', '"HWP\\u001b[2J1"');
+  writeFileSync(join(folder, 'evil.json'), evil);
+  const { output } = await compare('old.json', 'evil.json');
+  expect(output).toContain('HWP [2J1');
   expect(output.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}]/u);
 });
 
@@ -96,18 +97,6 @@ test.each([
   ['an input that is wrong', ['old.yaml', 'wrong.yaml'], 2, 'input.'],
   ['standard input twice', ['-', '-'], 2, 'cli.arguments.input-twice'],
   ['an output of the wrong kind', ['old.yaml', 'new.yaml', '-o', 'a.txt'], 2, 'cli.arguments.wrong-ending'],
-  [
-    'results without a date on paper',
-    ['old.json', 'new.json', '-o', 'a.pdf'],
-    2,
-    'cli.arguments.comparison-date',
-  ],
-  [
-    'a day that is none',
-    ['old.json', 'new.json', '-o', 'a.pdf', '--date', 'today'],
-    2,
-    'render.date-unreadable',
-  ],
   ['one file', ['old.yaml'], 2, 'cli.arguments.unusable'],
 ])('%s is refused', async (_, args, status, code) => {
   const { folder, compare } = await folderOfTwo();
@@ -119,8 +108,10 @@ test.each([
   expect(existsSync(join(folder, 'a.pdf'))).toBe(false);
 });
 
-test('results are dated by hand on paper', async () => {
+test('results are dated by the newer review on paper, and printed in its units', async () => {
   const { folder, compare } = await folderOfTwo();
-  expect((await compare('old.json', 'new.json', '-o', 'a.pdf', '--date', '2026-09-14')).messages).toBe('');
-  expect(existsSync(join(folder, 'a.pdf'))).toBe(true);
+  expect((await compare('old.json', 'new.json', '-o', 'a.pdf')).messages).toBe('');
+  const words = execFileSync('pdftotext', ['-layout', join(folder, 'a.pdf'), '-'], { encoding: 'utf8' });
+  expect(words).toContain('2026-09-14');
+  expect(words).toMatch(/\d lb/);
 });

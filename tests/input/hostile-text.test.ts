@@ -122,6 +122,7 @@ test.each([
   ['an escape in a value', 'a: "x\\e[2J"', 'U+001B', 1, 4],
   ['an escape in a key', 'b: 1\n"\\x1b]0;": 2', 'U+001B', 2, 1],
   ['a bell in a list', 'a:\n  - 1\n  - "\\a"', 'U+0007', 3, 5],
+  ['a return in a mark', 'a: "x\\r1"', 'U+000D', 1, 4],
   ['a turned reading direction', 'a: H1\u202eabc', 'U+202E', 1, 4],
 ] as const)('%s: refused where it stands', (_what, text, sign, line, column) => {
   const [issue, ...others] = issuesOf(text);

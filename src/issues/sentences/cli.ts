@@ -62,11 +62,6 @@ export const cliSentences: Sentences = {
     wanted: 'a new or empty folder',
     example: 'pipeborne templates --copy our-templates/',
   }),
-  'cli.arguments.comparison-date': () => ({
-    message: 'two results files hold no date, and the page is dated by the files, never by the clock',
-    wanted: 'a date, or an input as one of the two files',
-    example: '--date 2026-09-14',
-  }),
   'cli.arguments.outside-folder': ({ file }) => ({
     message: `"${file}" leads outside the folder of the file that names it`,
     wanted: 'a file in that folder or below it',
