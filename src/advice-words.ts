@@ -80,7 +80,10 @@ export function advicePdf(advised: AdvisedFile, options: AdviceRendering): Promi
     drawings: {},
     page: options.page,
     head: { left: title, right: installation.review.project },
-    foot: { left: `Estimate for review, input ${installation.fingerprint.slice(0, 12)}`, right: '' },
+    foot: {
+      left: `Estimate for review, input ${installation.fingerprint.slice(0, 12)}, pipeborne ${version}`,
+      right: '',
+    },
     title,
     subject: `Changes of supports and legs of the installation of pump ${installation.pump.mark}`,
     date: installation.review.date,

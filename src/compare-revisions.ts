@@ -99,7 +99,10 @@ export function comparisonPdf(
     drawings: {},
     page: options.page,
     head: { left: composed.title, right: letterhead?.name ?? '' },
-    foot: { left: `Estimate for review, input ${options.fingerprint.slice(0, 12)}`, right: '' },
+    foot: {
+      left: `Estimate for review, input ${options.fingerprint.slice(0, 12)}, pipeborne ${version}`,
+      right: '',
+    },
     title: composed.title,
     subject: `Two revisions of the installation of pump ${composed.pump} compared`,
     date: options.date,

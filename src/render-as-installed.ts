@@ -32,7 +32,10 @@ export async function asInstalledPdf(visit: AsInstalled, options: AsInstalledPri
     drawings: {},
     page: options.page ?? (visit.write.system === 'us' ? 'letter' : 'a4'),
     head: { left: `${review.project} · pump ${pump.mark} · as installed · ${date}`, right: '' },
-    foot: { left: `Readings against an estimate, input ${fingerprint.slice(0, 12)}`, right: '' },
+    foot: {
+      left: `Readings against an estimate, input ${fingerprint.slice(0, 12)}, pipeborne ${version}`,
+      right: '',
+    },
     title: titleOf(visit),
     author: '',
     subject: `Readings at the installed pump ${pump.mark}`,

@@ -34,7 +34,7 @@ export async function fieldSheetPdf(sheet: FieldSheet, options: SheetOptions): P
       left: `${project} · pump ${mark}${revision === '' ? '' : ` · revision ${revision}`} · ${date}`,
       right: 'field sheet',
     },
-    foot: { left: `Made from input ${fingerprint.slice(0, 12)}`, right: '' },
+    foot: { left: `Made from input ${fingerprint.slice(0, 12)}, pipeborne ${version}`, right: '' },
     title: sheetTitle(sheet),
     subject: `Readings at the installed pump ${mark}`,
     date,

@@ -29,6 +29,7 @@ import { picture } from './sections/picture.js';
 import { practice } from './sections/practice.js';
 import { pumpOut } from './sections/pump-out.js';
 import { readings } from './sections/readings.js';
+import { scopeAndCodes } from './sections/scope-and-codes.js';
 import { sealChange } from './sections/seal-change.js';
 import { setting } from './sections/setting.js';
 import { signature } from './sections/signature.js';
@@ -44,6 +45,7 @@ import { weights } from './sections/weights.js';
 /** Every section, by the id its template and its bookmark carry. */
 export const sections = {
   summary,
+  'scope-and-codes': scopeAndCodes,
   matrix,
   picture,
   hangers,
@@ -102,6 +104,7 @@ export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
   engineer: [
     'summary',
     'matrix',
+    'scope-and-codes',
     'conditions',
     'picture',
     'inputs',

@@ -12,8 +12,30 @@ export function walkRows(context: ReportContext) {
   return context.subject.installation.lines.map((line) => ({
     line: line.name,
     from: line.from,
-    rows: line.walk.flatMap((part) => partRows(part, context, 0)),
+    rows: onlyChanges(line.walk.flatMap((part) => partRows(part, context, 0))),
   }));
+}
+
+/** The pipe is named where it changes only. */
+function onlyChanges(rows: readonly WalkRow[]): readonly WalkRow[] {
+  return rows.map((row, index) => ({ ...row, startsPipe: row.pipe !== rows[index - 1]?.pipe }));
+}
+
+/**
+ * The covering most of the parts have, so that it need be said only once.
+ *
+ * @param walks - groups of rows
+ * @returns its name, or `none`
+ */
+export function usualCovering(walks: ReturnType<typeof walkRows>): string {
+  const names = walks
+    .flatMap(({ rows }) => rows.map(({ covering }) => covering))
+    .filter((name) => name !== '–');
+  const count = (name: string): number => names.filter((other) => other === name).length;
+  return [...new Set(names)].reduce(
+    (most, name) => (count(name) > count(most) ? name : most),
+    names[0] ?? 'none',
+  );
 }
 
 export interface WalkRow {
@@ -25,12 +47,17 @@ export interface WalkRow {
   readonly covering: string;
   readonly origin: string;
   readonly isSide: boolean;
+  readonly startsPipe: boolean;
+  readonly namesKind: boolean;
 }
 
 function partRows(part: Part, context: ReportContext, depth: number): readonly WalkRow[] {
+  const kind = part.kind === 'fitting' ? part.fitting.replaceAll('-', ' ') : part.kind.replace('-', ' ');
   const row: WalkRow = {
     name: part.name,
-    kind: part.kind === 'fitting' ? part.fitting.replaceAll('-', ' ') : part.kind.replace('-', ' '),
+    kind,
+    namesKind: part.name.toLowerCase().includes(kind),
+    startsPipe: false,
     pipe: part.section.name,
     size: sizeText(part, context),
     covering: isPoint(part) ? '–' : (part.covering?.name ?? 'none'),
@@ -60,7 +87,7 @@ function sizeText(part: Part, context: ReportContext): string {
     case 'tee':
       return `${part.make}, entered by the ${part.enterBy}, to ${write.bearing(part.turn)}, side to ${write.bearing(part.side.direction)}`;
     case 'flange':
-      return `${part.standard} class ${part.class}, ${part.type}, ${part.face} face`;
+      return `${part.standard} class ${part.class}, ${part.type}, ${part.face}`;
     case 'valve':
       return `${part.valve}, ${write.quantity(part.length.value, 'length')}, ${write.quantity(part.mass.value, 'mass')}`;
     case 'suction-diffuser':

@@ -69,9 +69,8 @@ describe('the sample of a firm', () => {
         ...(order && { outline: order }),
       };
       const root = filled({ ...shipped, ...sample }, style, firm?.headings, reader);
-      // Without bands, and without flexible connectors, there is nothing to say; the engineer is told of connectors.
-      const nothing = (id: string): boolean =>
-        id === 'bands' || (id === 'connectors' && reader !== 'engineer');
+      // Without bands, and without flexible connectors, there is nothing to say.
+      const nothing = (id: string): boolean => id === 'bands' || id === 'connectors';
       expect(topSections(root).map(({ id }) => id)).toEqual(
         (order ?? outline[reader]).filter((id) => !nothing(id)),
       );

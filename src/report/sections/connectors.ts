@@ -16,9 +16,7 @@ export function connectors(context: ReportContext) {
     isHung: context.subject.installation.pump.mount === 'hung',
     connectors: all.map((connector) => sentenceOf(connector, context)),
     rows: rowsOf(all, context),
-    hasConnectors: all.length > 0,
-    // The engineer reads that there are none; a fitter need not.
-    omitted: all.length === 0 && context.reader !== 'engineer',
+    omitted: all.length === 0,
   } satisfies View;
 }
 

@@ -47,15 +47,20 @@ export function flanges(context: ReportContext) {
   } satisfies View;
 }
 
+/** One side in one line: standard and class, face, material, bolts; what is not given is said once. */
 function sideText(side: FlangeSide) {
-  return {
-    owner: side.owner,
-    standard: side.standard === 'unknown' ? 'not given' : `${side.standard} class ${side.class}`,
-    face: side.face === 'unknown' ? 'not given' : side.face,
-    material: side.material === 'unknown' ? 'not given' : side.material,
-    bolts:
-      side.dimensions?.bolts === undefined
-        ? '–'
-        : `${side.dimensions.bolts} × ${side.dimensions.bolt ?? '?'} in`,
-  };
+  const bolts = side.dimensions && `${side.dimensions.bolts} × ${side.dimensions.bolt ?? '?'} in`;
+  const known = [
+    ...(side.standard === 'unknown' ? [] : [`${side.standard} class ${side.class}`]),
+    ...(side.face === 'unknown' ? [] : [side.face]),
+    ...(side.material === 'unknown' ? [] : [side.material]),
+    ...(bolts === undefined ? [] : [bolts]),
+  ];
+  const missing = [
+    ...(side.standard === 'unknown' ? ['standard'] : []),
+    ...(side.face === 'unknown' ? ['face'] : []),
+    ...(side.material === 'unknown' ? ['material'] : []),
+  ];
+  const rest = missing.length === 0 ? [] : [`${missing.join(' and ')} not given`];
+  return { owner: side.owner, words: [...known, ...rest].join(', ') };
 }

@@ -1,5 +1,9 @@
+import { connectorsOf } from '../../checks/connectors.js';
 import type { ReportContext, View } from '../context.js';
-import { walkRows } from '../walk-rows.js';
+import { usualCovering, walkRows } from '../walk-rows.js';
+
+/** Parts are named by the point at their far end. */
+const FAR = / far end$/;
 
 /**
  * The line as described and as solved: the walk of each line, coordinates of points, objects in the room.
@@ -12,11 +16,24 @@ export function geometry(context: ReportContext) {
   const { write } = context;
   const coordinate = (value: number): string =>
     write.number(value, 'length', { decimals: write.system === 'us' ? 2 : 0 });
+  const walks = walkRows(context);
+  const usual = usualCovering(walks);
   return {
-    walks: walkRows(context),
+    walks: walks.map((walk) => ({
+      ...walk,
+      rows: walk.rows.map((row) => ({
+        ...row,
+        isOther: row.covering !== usual && row.covering !== '–',
+        isBare: row.covering === 'none',
+        hasSize: row.size !== '–',
+      })),
+    })),
+    usual,
+    isUsuallyBare: usual === 'none',
+    hasConnectors: connectorsOf(context.subject).length > 0,
     lengthUnit: write.unit('length'),
     points: Object.entries(layout.frame.points).map(([name, at]) => ({
-      name,
+      name: name.replace(FAR, ''),
       east: coordinate(at[0]),
       north: coordinate(at[1]),
       up: coordinate(at[2]),

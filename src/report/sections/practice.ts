@@ -6,15 +6,14 @@ import { findingRow, isOpen, SCOPE } from '../finding-row.js';
 import { shortCitations } from '../source-marks.js';
 
 /**
- * Installation practice: for the engineer every question that was asked, for others what exceeds or cannot be told;
- * what is not judged stands first.
+ * Installation practice: for the engineer every question that was asked, for others what exceeds or cannot be told.
+ * What is not judged stands under the scope.
  *
  * @param context - findings, installation and writer
  * @returns rows by check
  */
 export function practice(context: ReportContext) {
   const full = context.reader === 'engineer';
-  const scope = context.findings.filter(({ check, verdict }) => check === SCOPE && verdict !== 'meets');
   const rows = practiceChecks
     .filter(({ id }) => id !== SCOPE)
     .flatMap(({ id }) => context.findings.filter(({ check }) => check === id))
@@ -24,8 +23,6 @@ export function practice(context: ReportContext) {
     full,
     rows,
     hasRows: rows.length > 0,
-    scope: scope.map((finding) => findingRow(finding, context)),
-    hasScope: scope.length > 0,
   } satisfies View;
 }
 
