@@ -2,7 +2,7 @@
 import type { Citation } from '../sources/index.js';
 import { type FieldContext, type Measured, siteText, siteUnit } from './field-context.js';
 import { type FieldLimit, limitText, sourceText } from './field-limit.js';
-import type { Box, SheetRow } from './sheet.js';
+import { type Box, NO_LIMIT, type SheetRow } from './sheet.js';
 
 /** Words of one box: its id, what stands above it, and the whole question. */
 export interface BoxWords {
@@ -68,9 +68,6 @@ export function sheetRow(label: string, boxes: readonly Box[], words: RowWords =
     ...(source !== undefined && { source }),
   };
 }
-
-/** Stands where there is no limit: none is invented. */
-export const NO_LIMIT = 'no limit given';
 
 /** A limit with its source, or the word that there is none. */
 export function limitWords(limit: FieldLimit | undefined, context: FieldContext): RowWords {

@@ -29,6 +29,8 @@ export function partOf(part: PartDefinition, context: FieldContext): SheetPart |
     trade: part.trade,
     how: told(part.how),
     ...(caution !== undefined && { caution }),
+    ...(part.commonLimit !== undefined && { commonLimit: part.commonLimit }),
+    ...(part.abreast !== undefined && { abreast: part.abreast }),
     rows,
   };
 }

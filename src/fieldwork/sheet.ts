@@ -32,6 +32,9 @@ export interface Box {
   readonly lines?: number;
 }
 
+/** Stands where there is no limit: none is invented. */
+export const NO_LIMIT = 'no limit given';
+
 /** One line of the sheet: what is read, the boxes, and what is expected. All texts are finished. */
 export interface SheetRow {
   readonly label: string;
@@ -42,6 +45,8 @@ export interface SheetRow {
   readonly limit?: string;
   /** Where the limit comes from, with how sure it is. */
   readonly source?: string;
+  /** Stands in a line of its own on paper, beside no other. */
+  readonly alone?: boolean;
 }
 
 /** One part of the sheet: a moment of the work, or a kind of reading. */
@@ -55,6 +60,10 @@ export interface SheetPart {
   readonly how: string;
   /** Warning shown above the boxes, where the readings are taken near a danger. */
   readonly caution?: string;
+  /** Most rows that stand beside each other on paper: two where the rows are pairs; three where not said. */
+  readonly abreast?: 1 | 2 | 3;
+  /** Where one limit holds for most rows, words for where: it is printed once, above them. */
+  readonly commonLimit?: string;
   readonly rows: readonly SheetRow[];
 }
 

@@ -18,7 +18,8 @@
  *   <facts [columns="2|3"]><fact label="…">…</fact></facts>   label and value, for title blocks; side by side if wished
  *   <signatures><line label="…"/></signatures>
  *   <readings what="…" filled="…" left-out="…">   lines to fill in, under these three column heads; in a PDF a form
- *        <reading label="…">
+ *        [abreast="2|3"]                         short rows side by side, as many as this, without the heads
+ *        <reading label="…" [width="full"]>
  *             <aside role="expected|limit|source">…</aside>
  *             <box id kind="number|text|choice|tick|date|signature" tip="…" [label] [unit] [expected] [lines="3"]
  *                  [place="left-out"]>           id: name of the field; the place is for why it was not read

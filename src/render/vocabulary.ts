@@ -96,8 +96,12 @@ export const VOCABULARY: Readonly<Record<string, ElementRule>> = {
   fact: rule('inline', { label: text }, ['label']),
   signatures: rule(['line']),
   line: rule('empty', { label: text }, ['label']),
-  readings: rule(['reading'], { what: text, filled: text, 'left-out': text }, ['what', 'filled', 'left-out']),
-  reading: rule(['aside', 'box'], { label: text }, ['label']),
+  readings: rule(
+    ['reading'],
+    { what: text, filled: text, 'left-out': text, abreast: { oneOf: ['1', '2', '3'] } },
+    ['what', 'filled', 'left-out'],
+  ),
+  reading: rule(['aside', 'box'], { label: text, width: { oneOf: ['full'] } }, ['label']),
   aside: rule('inline', { role: { oneOf: ['expected', 'limit', 'source'] } }, ['role']),
   box: rule(
     ['choice'],

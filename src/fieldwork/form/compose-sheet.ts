@@ -2,6 +2,7 @@
 import {
   type Box,
   type FieldSheet,
+  NO_LIMIT,
   notReadBox,
   remarksBox,
   type SheetPart,
@@ -80,31 +81,70 @@ export const keywordsOf = ({ mark, revision, fingerprint, units }: FieldSheet): 
 ];
 
 function partView(part: SheetPart, number: string) {
-  const { id, title, trade, how, caution = '' } = part;
+  const { id, title, trade, how, caution = '', abreast = 3 } = part;
+  const sources = [...new Set(part.rows.flatMap(({ source }) => source ?? []))];
+  const common = commonOf(part);
   return {
     number,
     id,
     title,
-    trade,
+    trade: capital(trade),
     how,
     caution,
-    rows: part.rows.map(rowView),
+    abreast: String(abreast),
+    hasSources: sources.length > 0,
+    sources: sources.map((words, i) => ({ letter: letterOf(i), words })),
+    common: common?.limit === undefined ? '' : commonLine(common.limit, part.commonLimit),
+    commonLetter: common?.source === undefined ? '' : letterOf(sources.indexOf(common.source)),
+    rows: part.rows.map((row) => rowView(isLike(row, common) ? unlimited(row) : row, sources)),
     remarks: boxView(remarksBox(part)),
   };
 }
 
-function rowView(row: SheetRow) {
-  const { label, expected = '', limit = '', source = '' } = row;
+function rowView(row: SheetRow, sources: readonly string[]) {
+  const { label, expected = '', limit, source } = row;
   const why = notReadBox(row);
   return {
     label,
+    alone: row.alone === true,
     expected,
-    limit,
-    source,
+    limit: limit === undefined ? '' : limitLine(limit),
+    letter: source === undefined ? '' : letterOf(sources.indexOf(source)),
     boxes: row.boxes.map(boxView),
     notRead: why === undefined ? false : boxView(why),
   };
 }
+
+/** The row whose limit most rows of the part have, where the part says that there is one. */
+function commonOf({ rows, commonLimit }: SheetPart): SheetRow | undefined {
+  if (commonLimit === undefined) return undefined;
+  const count = (row: SheetRow): number => rows.filter((other) => isLike(other, row)).length;
+  const limited = rows.filter(({ limit }) => limit !== undefined);
+  const [most] = [...limited].sort((a, b) => count(b) - count(a));
+  return most !== undefined && count(most) > 1 ? most : undefined;
+}
+
+const isLike = (row: SheetRow, common: SheetRow | undefined): boolean =>
+  common !== undefined && row.limit === common.limit && row.source === common.source;
+
+function unlimited({ limit: _limit, source: _source, ...row }: SheetRow): SheetRow {
+  return row;
+}
+
+function commonLine(limit: string, where = ''): string {
+  return limit === NO_LIMIT ? `${capital(NO_LIMIT)}.` : `Limit ${where}: ${limit}.`;
+}
+
+/** A limit as a line: what is no number is wanted, not limited. */
+function limitLine(limit: string): string {
+  if (limit === NO_LIMIT) return capital(NO_LIMIT);
+  return /\d|\b(?:within|at most|at least)\b/.test(limit) ? `Limit: ${limit}` : `Wanted: ${limit}`;
+}
+
+/** A source is named once a part, under a letter. */
+const letterOf = (index: number): string => String.fromCharCode('a'.charCodeAt(0) + index);
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** How a day is written, in short above its box and in full in its tip. */
 const DAY = 'y-m-d';

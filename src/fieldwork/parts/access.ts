@@ -5,12 +5,13 @@ import { accessOf } from '../../checks/index.js';
 import { LOCKOUT_ORDER } from '../../report/card-citations.js';
 import { isolationPoints } from '../../report/isolation-points.js';
 import { disconnectName } from '../../report/unit-words.js';
-import { askedBy, choiceBox, NO_LIMIT, numberBox, sheetRow, textBox } from '../boxes.js';
+import { askedBy, choiceBox, numberBox, sheetRow, textBox } from '../boxes.js';
 import { type FieldContext, siteText } from '../field-context.js';
 import { limitText, sourceText } from '../field-limit.js';
 import { headroomLimit } from '../limits/room.js';
 import { reportContextOf } from '../report-context.js';
 import type { SheetRow } from '../sheet.js';
+import { NO_LIMIT } from '../sheet.js';
 import type { PartDefinition } from '../sheet-part.js';
 
 /** Room over and round the pump, and whether it can be isolated and locked out. */

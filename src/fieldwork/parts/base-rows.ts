@@ -1,7 +1,8 @@
 import type { PlacedSupport } from '../../model/layout.js';
-import { choiceBox, NO_LIMIT, numberBox, sheetRow } from '../boxes.js';
+import { choiceBox, numberBox, sheetRow } from '../boxes.js';
 import type { FieldContext } from '../field-context.js';
 import type { SheetRow } from '../sheet.js';
+import { NO_LIMIT } from '../sheet.js';
 import { supportBoxes } from '../support-ids.js';
 
 /**
@@ -57,7 +58,7 @@ export function baseRows(_support: PlacedSupport, word: string, context: FieldCo
   const bolted = mount === 'bolted';
   return [
     sheetRow('Pump base: gap under a foot', [gap(0)], {
-      limit: 'none: it carries',
+      limit: 'no gap: it carries',
       source: 'the review takes it as carrying',
     }),
     sheetRow(

@@ -13,11 +13,13 @@ export const beforeBoltUp: PartDefinition = {
   title: 'Before bolt-up, both flanges of the pump',
   trade: 'pipe fitter',
   how: 'Line on its own supports, pump set to its height on blocks, no bolt pulled. Feel the gap at the rim of the sealing faces at four places. Then pull the bolts to 10, 30 and 100 % with a dial on the shaft.',
+  abreast: 2,
   caution:
     'Support line and pump before any bolt is loosened. Keep fingers out of the gap. Lock out the motor.',
   rows: (context) => {
     const { suction, discharge } = context.review.layout.nozzles;
-    return [suction, discharge].flatMap((nozzle) => flangeRows(nozzle, context));
+    const [left, right] = [flangeRows(suction, context), flangeRows(discharge, context)];
+    return left.flatMap((row, i) => [row, ...(right[i] ? [right[i]] : [])]);
   },
 };
 

@@ -52,7 +52,7 @@ export const coupling: PartDefinition = {
             context,
           ),
         ],
-        { limit: 'the maker’s' },
+        { limit: 'as the maker’s manual says' },
       ),
     ];
     return [

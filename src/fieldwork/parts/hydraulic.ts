@@ -1,10 +1,11 @@
 import { courseOf, isCheckValve, isStrainer } from '../../checks/line-course.js';
 import { isolationPoints } from '../../report/isolation-points.js';
-import { choiceBox, makerRow, NO_LIMIT, numberBox, sheetRow } from '../boxes.js';
+import { choiceBox, makerRow, numberBox, sheetRow } from '../boxes.js';
 import { type FieldContext, siteText } from '../field-context.js';
 import { differenceOf } from '../hydraulics.js';
 import { reportContextOf } from '../report-context.js';
 import type { SheetRow } from '../sheet.js';
+import { NO_LIMIT } from '../sheet.js';
 import type { PartDefinition } from '../sheet-part.js';
 
 /** States in which both gauges are read. */

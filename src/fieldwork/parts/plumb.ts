@@ -1,6 +1,7 @@
-import { makerRow, NO_LIMIT, numberBox, sheetRow } from '../boxes.js';
+import { makerRow, numberBox, sheetRow } from '../boxes.js';
 import type { FieldContext } from '../field-context.js';
 import { directionsOf } from '../pump-directions.js';
+import { NO_LIMIT } from '../sheet.js';
 import type { PartDefinition } from '../sheet-part.js';
 
 /** Length over which plumb is read. */

@@ -1,4 +1,5 @@
-import { choiceBox, makerRow, NO_LIMIT, numberBox, sheetRow } from '../boxes.js';
+import { choiceBox, makerRow, numberBox, sheetRow } from '../boxes.js';
+import { NO_LIMIT } from '../sheet.js';
 import type { PartDefinition } from '../sheet-part.js';
 
 /** Seal and venting. */

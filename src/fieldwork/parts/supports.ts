@@ -1,10 +1,11 @@
 import type { PlacedSupport } from '../../model/layout.js';
 import { rodText, supportWord } from '../../report/support-word.js';
-import { choiceBox, limitWords, NO_LIMIT, numberBox, type RowWords, sheetRow } from '../boxes.js';
+import { choiceBox, limitWords, numberBox, type RowWords, sheetRow } from '../boxes.js';
 import { type FieldContext, siteText } from '../field-context.js';
 import { sourceText } from '../field-limit.js';
 import { ROD_LEAN } from '../limits/rods.js';
 import type { SheetRow } from '../sheet.js';
+import { NO_LIMIT } from '../sheet.js';
 import type { PartDefinition } from '../sheet-part.js';
 import { namedSupports, supportBoxes } from '../support-ids.js';
 import { type SupportPlace, supportPlaces } from '../support-places.js';

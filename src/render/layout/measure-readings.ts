@@ -1,5 +1,6 @@
 /** Measure step for lines to fill in: what is read at the left, its boxes on a grid, why it was not read at the right. */
 import { breakLines } from './break-lines.js';
+import { measureAbreast } from './measure-abreast.js';
 import { measureBoxes } from './measure-boxes.js';
 import { heldTogether, type Item, moved, type Piece, type Tag } from './piece.js';
 import { placeLine } from './place-lines.js';
@@ -28,6 +29,7 @@ interface Column {
  * @returns a head that is repeated on every page, and one piece a row
  */
 export function measureReadings(block: StyledReadings, space: Space): readonly Piece[] {
+  if (block.abreast > 1) return measureAbreast(block, space);
   const table: Tag = { role: 'Table', parent: space.parent };
   const columns = columnsOf(space);
   const head = { ...headPiece(block, columns, space, table), headOf: table };

@@ -22,11 +22,12 @@ const ASIDES: Readonly<Record<AsideRole, TextStyle>> = {
  * @returns heads and rows
  */
 export function styleReadings(element: MarkupElement): StyledReadings {
-  const { what = '', filled = '', 'left-out': leftOut = '' } = element.attributes;
+  const { what = '', filled = '', 'left-out': leftOut = '', abreast = '1' } = element.attributes;
   return {
     kind: 'readings',
     heads: [what, filled, leftOut].map((words) => plain(words, STYLES.columnHead)),
     rows: elementsOf(element).map(styleReading),
+    abreast: Number(abreast),
   };
 }
 
@@ -35,6 +36,7 @@ function styleReading(row: MarkupElement): StyledReading {
   const boxes = children.filter(({ name }) => name === 'box');
   const own = boxes.filter(({ attributes }) => attributes.place !== 'left-out');
   return {
+    alone: row.attributes.width === 'full',
     label: plain(row.attributes.label ?? '', STYLES.reading),
     asides: children
       .filter(({ name }) => name === 'aside')

@@ -68,6 +68,8 @@ export interface StyledBox {
 }
 
 export interface StyledReading {
+  /** Never beside others. */
+  readonly alone: boolean;
   readonly label: readonly Span[];
   readonly asides: readonly { readonly role: AsideRole; readonly spans: readonly Span[] }[];
   readonly boxes: readonly StyledBox[];
@@ -80,6 +82,8 @@ export interface StyledReadings {
   readonly kind: 'readings';
   readonly heads: readonly (readonly Span[])[];
   readonly rows: readonly StyledReading[];
+  /** Most rows that stand beside each other; 1 for a table under its heads. */
+  readonly abreast: number;
 }
 
 export type StepRole = 'formula' | 'numbers' | 'result' | 'where' | 'source';
