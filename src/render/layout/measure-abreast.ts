@@ -53,7 +53,7 @@ export function measureAbreast(block: StyledReadings, space: Space): readonly Pi
       before: i === 0 ? GAP.block : 0,
       height,
       // The last line is mostly that of remarks, and belongs to what it remarks on.
-      hold: i === lines.length - 2 ? 'weak' : 'free',
+      hold: i === lines.length - 2 && lines[i + 1]?.length === 1 ? 'weak' : 'free',
       items: [
         ...(i === 0 ? [rule(0, 0.9, 'black')] : []),
         ...cards.flatMap(({ items }) => items.map((item) => moved(item, 0, LINE_TOP))),

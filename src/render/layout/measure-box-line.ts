@@ -1,6 +1,5 @@
 /** Measure step for one line of boxes: words above, the frame or the buttons, what is expected below. */
 import { breakLines, type Line } from './break-lines.js';
-import type { MeasuredBoxes } from './measure-boxes.js';
 import type { Item, Tag } from './piece.js';
 import { placeLine } from './place-lines.js';
 import type { Space } from './space.js';
@@ -20,6 +19,14 @@ export const BUTTON_GAP = 2;
 export const WORD_GAP = 8;
 /** Gap between a unit and the end of its box. */
 export const UNIT_GAP = 4;
+
+/** The boxes of a row at their places from the top of the row. */
+export interface MeasuredBoxes {
+  readonly items: readonly Item[];
+  readonly height: number;
+  /** Top of the first box below the top of the row: words may stand above it. */
+  readonly firstBox: number;
+}
 
 /** A box at its place in the line. */
 export interface PlacedBox {

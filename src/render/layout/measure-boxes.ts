@@ -1,7 +1,14 @@
 /** Measure step for the boxes of one row: on a grid, so that boxes of different rows stand below each other. */
 import type { FieldKind } from '../form/field.js';
 import { textExtents } from './break-lines.js';
-import { BUTTON, BUTTON_GAP, measureBoxLine, UNIT_GAP, WORD_GAP } from './measure-box-line.js';
+import {
+  BUTTON,
+  BUTTON_GAP,
+  type MeasuredBoxes,
+  measureBoxLine,
+  UNIT_GAP,
+  WORD_GAP,
+} from './measure-box-line.js';
 import type { Item, Tag } from './piece.js';
 import type { Space } from './space.js';
 import type { Span, StyledBox } from './styled.js';
@@ -16,14 +23,6 @@ const GRID_GAP = 5;
 const LINE_GAP = 4;
 /** Least room to write a number in beside its unit [points]. */
 const WRITING_ROOM = 38;
-
-/** The boxes of a row at their places from the top of the row. */
-export interface MeasuredBoxes {
-  readonly items: readonly Item[];
-  readonly height: number;
-  /** Top of the first box below the top of the row: words may stand above it. */
-  readonly firstBox: number;
-}
 
 interface Room {
   readonly x: number;

@@ -1,5 +1,5 @@
 /** Measure step for one row of several beside each other: its words above its boxes. */
-import { breakLines } from './break-lines.js';
+import { breakLines, textExtents } from './break-lines.js';
 import { measureBoxLine } from './measure-box-line.js';
 import { type Item, moved, type Tag } from './piece.js';
 import { placeLine } from './place-lines.js';
@@ -10,12 +10,14 @@ import type { StyledBox, StyledReading } from './styled.js';
 
 /** Gap between lines of boxes, and between words and boxes [points]. */
 const LINE_GAP = 3;
+/** Room for a number before the boxes [points]. */
+const GUTTER = 14;
 
 /**
  * Measures one row.
  *
  * @param row - words and boxes
- * @param place - left end and width
+ * @param whole - left end and width
  * @param space - measure of a text
  * @param table - table it belongs to
  * @param known - lists whose answers are printed already; those of this row are added
@@ -23,7 +25,7 @@ const LINE_GAP = 3;
  */
 export function measureCard(
   row: StyledReading,
-  place: { readonly x: number; readonly width: number },
+  whole: { readonly x: number; readonly width: number },
   space: Space,
   table: Tag,
   known: Set<string>,
@@ -33,12 +35,16 @@ export function measureCard(
   const cell: Tag = { role: 'TD', parent: line, columns: row.leftOut.length > 0 ? 1 : 2 };
   const why: Tag = { role: 'TD', parent: line };
   const tagOf = (box: StyledBox): Tag => (row.leftOut.includes(box) ? why : cell);
+  // A number alone stands before its boxes.
+  const isShort = row.asides.length === 0 && textExtents(row.label, space.measure).natural < GUTTER - 2;
+  const gutter = isShort ? GUTTER : 0;
+  const place = { x: whole.x + gutter, width: whole.width - gutter };
   const plan = cardPlan(row, place.width, space);
   const beside = row.leftOut.length > 0 && !plan.reasonInLine;
   const reasonWidth = Math.max(REASON, Math.min(110, place.width / 3));
   const words = wordsOf(
     row,
-    { ...place, width: place.width - (beside ? reasonWidth + BOX_GAP : 0) },
+    isShort ? whole : { ...place, width: place.width - (beside ? reasonWidth + BOX_GAP : 0) },
     space,
     head,
   );
@@ -50,7 +56,7 @@ export function measureCard(
       )
     : undefined;
   const items: Item[] = [...words.items];
-  let y = Math.max(words.height, reason?.height ?? 0);
+  let y = Math.max(isShort ? 0 : words.height, reason?.height ?? 0);
   for (const [i, boxes] of plan.lines.entries()) {
     if (i > 0) y += LINE_GAP;
     let x = place.x;

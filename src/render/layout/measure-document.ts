@@ -88,7 +88,10 @@ const measureBlocks: MeasureBlocks = (blocks, space) => {
     const measured =
       pair && block.kind === 'figure' ? measureFigures([block, pair], space) : measureBlock(block, space);
     if (pair) i += 1;
-    const [first, ...rest] = leadsIn(i, block, next, space) ? heldToNext(measured) : measured;
+    const leads = leadsIn(i, block, next, space);
+    const toFill = [next?.kind, blocks[i + 2]?.kind].includes('readings');
+    // What to do, and what to mind, stand on the page of the first boxes.
+    const [first, ...rest] = leads ? heldToNext(measured, toFill ? 'strong' : 'weak') : measured;
     if (!first) continue;
     const before = afterFrame ? Math.max(first.before, GAP.block) : first.before;
     pieces.push({ ...first, before, ...(breakNext ? { newPage: true } : {}) }, ...rest);
@@ -107,9 +110,9 @@ const leadsIn = (index: number, block: StyledBlock, next: StyledBlock | undefine
     : block.role === 'caution' && next?.kind === 'readings';
 };
 
-const heldToNext = (pieces: readonly Piece[]): readonly Piece[] =>
+const heldToNext = (pieces: readonly Piece[], hold: 'weak' | 'strong'): readonly Piece[] =>
   pieces.map((piece, i) =>
-    i === pieces.length - 1 && piece.hold === 'free' ? { ...piece, hold: 'weak' } : piece,
+    piece.hold === 'free' && (hold === 'strong' || i === pieces.length - 1) ? { ...piece, hold } : piece,
   );
 
 function measureBlock(block: StyledBlock, space: Space): readonly Piece[] {

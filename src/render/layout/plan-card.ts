@@ -85,7 +85,7 @@ function leastWidth(box: StyledBox, space: Space): number {
   const least: Readonly<Record<FieldKind, () => number>> = {
     number: () => Math.max(WRITING_ROOM + UNIT_GAP + natural(box.unit), Math.min(70, natural(box.expected))),
     date: () => 62,
-    text: () => (field.lines > 1 ? 170 : 78),
+    text: () => (field.lines > 1 ? 150 : 78),
     signature: () => 84,
     tick: () => pressed([box.label]),
     choice: () => (field.isList ? 104 : Math.max(pressed(box.choices), Math.min(90, natural(box.label)))),
