@@ -77,21 +77,20 @@ const measureBlocks: MeasureBlocks = (blocks, space) => {
   let afterFrame = false;
   for (let i = 0; i < blocks.length; i++) {
     const block = blocks[i];
-    if (!block) continue;
-    if (block.kind === 'page-break') {
+    if (block?.kind === 'page-break') {
       breakNext = true;
       continue;
     }
+    if (!block) continue;
     const next = blocks[i + 1];
     const pair =
       block.kind === 'figure' && block.half && next?.kind === 'figure' && next.half ? next : undefined;
     const measured =
       pair && block.kind === 'figure' ? measureFigures([block, pair], space) : measureBlock(block, space);
     if (pair) i += 1;
-    const leads = leadsIn(i, block, next, space);
-    const toFill = [next?.kind, blocks[i + 2]?.kind].includes('readings');
     // What to do, and what to mind, stand on the page of the first boxes.
-    const [first, ...rest] = leads ? heldToNext(measured, toFill ? 'strong' : 'weak') : measured;
+    const hold = [next, blocks[i + 2]].some((one) => one?.kind === 'readings') ? 'strong' : 'weak';
+    const [first, ...rest] = leadsIn(i, block, next, space) ? heldToNext(measured, hold) : measured;
     if (!first) continue;
     const before = afterFrame ? Math.max(first.before, GAP.block) : first.before;
     pieces.push({ ...first, before, ...(breakNext ? { newPage: true } : {}) }, ...rest);
@@ -105,9 +104,8 @@ const measureBlocks: MeasureBlocks = (blocks, space) => {
 const leadsIn = (index: number, block: StyledBlock, next: StyledBlock | undefined, space: Space): boolean => {
   if (block.kind !== 'paragraph' || space.parent.role !== 'Sect') return false;
   const isCaution = next?.kind === 'paragraph' && next.role === 'caution';
-  return index === 0
-    ? isCaution || FRAMED.has(next?.kind ?? '')
-    : block.role === 'caution' && next?.kind === 'readings';
+  if (index === 0) return isCaution || FRAMED.has(next?.kind ?? '');
+  return block.role === 'caution' && next?.kind === 'readings';
 };
 
 const heldToNext = (pieces: readonly Piece[], hold: 'weak' | 'strong'): readonly Piece[] =>
