@@ -11,7 +11,7 @@ import { measureCalculation, measureCaution, measureFacts, measureNote } from '.
 import { measureLetterhead } from './measure-letterhead.js';
 import { measureReadings } from './measure-readings.js';
 import { measureTable } from './measure-table.js';
-import { heldTogether, type Piece, type Tag, withGap } from './piece.js';
+import { heldTogether, heldToNext, type Piece, type Tag, withGap } from './piece.js';
 import { paragraphPieces } from './place-lines.js';
 import type { MeasureBlocks, Space } from './space.js';
 import { baselineOf, type Frame, GAP, STYLES, type TextStyle, WIDEST_TEXT } from './style-sheet.js';
@@ -107,11 +107,6 @@ const leadsIn = (index: number, block: StyledBlock, next: StyledBlock | undefine
   if (index === 0) return isCaution || FRAMED.has(next?.kind ?? '');
   return block.role === 'caution' && next?.kind === 'readings';
 };
-
-const heldToNext = (pieces: readonly Piece[], hold: 'weak' | 'strong'): readonly Piece[] =>
-  pieces.map((piece, i) =>
-    piece.hold === 'free' && (hold === 'strong' || i === pieces.length - 1) ? { ...piece, hold } : piece,
-  );
 
 function measureBlock(block: StyledBlock, space: Space): readonly Piece[] {
   const { measure } = space;

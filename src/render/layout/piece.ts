@@ -152,3 +152,9 @@ export const stackHeight = (pieces: readonly Piece[]): number =>
 export function withGap(pieces: readonly Piece[], before: number): readonly Piece[] {
   return pieces.map((piece, i) => (i === 0 ? { ...piece, before } : piece));
 }
+
+/** Pieces of a block that belong with what follows: the last of them, or where strongly all. */
+export const heldToNext = (pieces: readonly Piece[], hold: 'weak' | 'strong'): readonly Piece[] =>
+  pieces.map((piece, i) =>
+    piece.hold === 'free' && (hold === 'strong' || i === pieces.length - 1) ? { ...piece, hold } : piece,
+  );
