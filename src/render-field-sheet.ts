@@ -1,6 +1,7 @@
 /** A field sheet as a PDF to fill in: fill the template, lay out, paint. Loaded only when a sheet is printed. */
 import { keywordsOf, sheetTitle, sheetView, statedOf } from './fieldwork/form/compose-sheet.js';
 import type { FieldSheet } from './fieldwork/sheet.js';
+import type { Letterhead } from './input/installation.js';
 import { EngineError } from './issues/issue.js';
 import { fillTemplate, renderPdf, type TemplateRecord } from './render/index.js';
 import type { RenderOptions } from './render-review.js';
@@ -10,7 +11,10 @@ import { version } from './version.js';
 const TEMPLATE = 'field-sheet';
 
 /** How a sheet is printed. */
-export type SheetOptions = Pick<RenderOptions, 'templates' | 'fonts' | 'page'>;
+export type SheetOptions = Pick<RenderOptions, 'templates' | 'fonts' | 'page' | 'logo'> & {
+  /** Whose paper it is. */
+  readonly letterhead?: Letterhead;
+};
 
 /**
  * The sheet as a PDF with a form.
@@ -24,7 +28,12 @@ export async function fieldSheetPdf(sheet: FieldSheet, options: SheetOptions): P
   const { [TEMPLATE]: template, ...partials } = options.templates;
   if (template === undefined) throw new EngineError('render.template.missing', { name: TEMPLATE });
   const view: TemplateRecord = sheetView(sheet);
-  const markup = fillTemplate(template, view, { name: TEMPLATE, partials });
+  const { letterhead, logo } = options;
+  const named = letterhead && { letterhead: { name: letterhead.name, address: letterhead.address } };
+  const markup = fillTemplate(template, { ...view, letterhead: false, ...named } as TemplateRecord, {
+    name: TEMPLATE,
+    partials,
+  });
   const { mark, project, revision, date, fingerprint } = sheet;
   return renderPdf(markup, {
     fonts: options.fonts,
@@ -32,7 +41,7 @@ export async function fieldSheetPdf(sheet: FieldSheet, options: SheetOptions): P
     page: options.page ?? 'letter',
     head: {
       left: `${project} · pump ${mark}${revision === '' ? '' : ` · revision ${revision}`} · ${date}`,
-      right: 'field sheet',
+      right: letterhead === undefined ? 'field sheet' : `${letterhead.name} · field sheet`,
     },
     foot: { left: `Made from input ${fingerprint.slice(0, 12)}, pipeborne ${version}`, right: '' },
     title: sheetTitle(sheet),
@@ -44,5 +53,6 @@ export async function fieldSheetPdf(sheet: FieldSheet, options: SheetOptions): P
     keywords: keywordsOf(sheet),
     stated: statedOf(sheet),
     attachments: [],
+    ...(logo && { logo }),
   });
 }

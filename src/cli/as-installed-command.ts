@@ -1,5 +1,4 @@
 /** `pipeborne as-installed`: judges readings of the installed pump. */
-import { join } from 'node:path';
 import {
   type Answers,
   type AsInstalledPrint,
@@ -16,14 +15,13 @@ import {
 import { EngineError, type Issue, IssuesError } from '../issues/issue.js';
 import { asInstalledPicture } from './as-installed-picture.js';
 import { type ExitStatus, statusOfVerdict } from './exit-status.js';
+import { readFirmStyle, readPaperHead } from './firm-style.js';
 import { nameVisit } from './name-visit.js';
 import { readSheetBytes, STANDARD_INPUT } from './read-input.js';
 import { reviewFile } from './review-file.js';
-import { readFonts } from './shipped-fonts.js';
 import { showFailure, showIssues } from './show-failure.js';
 import { keepReadings, readStore } from './store-folder.js';
 import { mayColour, type Surroundings } from './surroundings.js';
-import { readTemplates } from './template-folder.js';
 import { type NewFile, writeFiles } from './write-files.js';
 
 /** Options of the command as the parser of arguments gives them. */
@@ -68,14 +66,19 @@ async function run(
 ): Promise<ExitStatus> {
   const { folder } = surroundings;
   const names = nameVisit(file, sheets, options, folder);
-  const shipped = join(surroundings.packageFolder, 'templates');
-  const { all } = await readTemplates(shipped, options.templates, folder);
+  const style = await readFirmStyle(options.templates, surroundings);
+  const { review } = await reviewFile(file, surroundings);
+  const head = await readPaperHead(
+    { file, letterhead: review.installation.review.letterhead },
+    { style, folder: options.templates },
+    surroundings,
+  );
   const look: AsInstalledPrint = {
-    templates: all,
-    fonts: await readFonts(join(shipped, 'fonts')),
+    templates: style.templates,
+    fonts: style.fonts,
+    ...head,
     ...(options.page === undefined ? {} : { page: options.page }),
   };
-  const { review } = await reviewFile(file, surroundings);
   const answers = await readAll(sheets, review, surroundings);
   const earlier = options.store === undefined ? [] : await readStore(options.store, review, surroundings);
   const judged = asInstalled(review, answers, { otherRevision: options.otherRevision === true });

@@ -1,5 +1,5 @@
 /** `pipeborne compare`: what differs between two revisions, on the terminal and on paper. */
-import { dirname, extname, join, resolve } from 'node:path';
+import { extname, resolve } from 'node:path';
 import {
   type ComparedRevision,
   type ComparedRevisions,
@@ -16,12 +16,10 @@ import {
 import { EngineError, IssuesError } from '../issues/issue.js';
 import { comparePicture } from './compare-picture.js';
 import { type ExitStatus, statusOfVerdict, worstStatus } from './exit-status.js';
-import { readFirmFile, readLetterheadLogo } from './firm-folder.js';
+import { readFirmStyle, readPaperHead } from './firm-style.js';
 import { readInput, STANDARD_INPUT } from './read-input.js';
-import { readFonts } from './shipped-fonts.js';
 import { showFailure, showIssues } from './show-failure.js';
 import type { Surroundings } from './surroundings.js';
-import { readTemplates } from './template-folder.js';
 import { writeFiles } from './write-files.js';
 
 /** Options of the command as the parser of arguments gives them. */
@@ -129,25 +127,20 @@ async function writePdf(
   options: CompareOptions,
   surroundings: Surroundings,
 ): Promise<void> {
-  const { output = '', templates: own } = options;
-  const shipped = join(surroundings.packageFolder, 'templates');
-  const templates = await readTemplates(shipped, own, surroundings.folder);
-  const firm = own === undefined ? undefined : await readFirmFile(own, surroundings.folder, templates);
-  const ours = after.installation?.review.letterhead;
-  const letterhead = ours ?? firm?.letterhead;
-  const beside = after.file === STANDARD_INPUT ? '.' : dirname(after.file);
-  const logo = await readLetterheadLogo(
-    letterhead,
-    resolve(surroundings.folder, ours ? beside : (own ?? '.')),
+  const { output = '', templates: folder } = options;
+  const style = await readFirmStyle(folder, surroundings);
+  const head = await readPaperHead(
+    { file: after.file, letterhead: after.installation?.review.letterhead },
+    { style, folder },
+    surroundings,
   );
   const content = await renderComparisonPdf(compared, {
-    templates: templates.all,
-    fonts: await readFonts(join(shipped, 'fonts')),
+    templates: style.templates,
+    fonts: style.fonts,
+    ...head,
     page: options.page ?? (units === 'us' ? 'letter' : 'a4'),
     date: after.results.review.date,
     fingerprint: after.results.input.sha256,
-    ...(letterhead && { letterhead }),
-    ...(logo && { logo }),
   });
   await writeFiles([{ path: resolve(surroundings.folder, output), shown: output, content }]);
 }

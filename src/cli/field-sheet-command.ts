@@ -1,14 +1,12 @@
 /** `pipeborne field-sheet`: writes the sheet to fill in for each file. */
-import { join } from 'node:path';
-import { fieldSheet, renderFieldSheetPdf, type SheetOptions, type UnitSystem } from '../index.js';
+import { fieldSheet, renderFieldSheetPdf, type UnitSystem } from '../index.js';
 import { eachFile } from './each-file.js';
 import { type ExitStatus, exitStatus } from './exit-status.js';
+import { type FirmStyle, readFirmStyle, readPaperHead } from './firm-style.js';
 import { nameOutputs, type OutputNames } from './output-names.js';
 import { reviewFile } from './review-file.js';
-import { readFonts } from './shipped-fonts.js';
 import { showFailure } from './show-failure.js';
 import type { Surroundings } from './surroundings.js';
-import { readTemplates } from './template-folder.js';
 import { writeFiles } from './write-files.js';
 
 /** Options of the command as the parser of arguments gives them. */
@@ -33,13 +31,11 @@ export async function fieldSheetCommand(
   surroundings: Surroundings,
 ): Promise<ExitStatus> {
   let names: readonly OutputNames[];
-  let look: Pick<SheetOptions, 'templates' | 'fonts'>;
+  let style: FirmStyle;
   try {
     const asked = options.output === undefined ? {} : { pdf: options.output };
     names = nameOutputs(files, asked, surroundings.folder, 'field-sheet');
-    const shipped = join(surroundings.packageFolder, 'templates');
-    const { all } = await readTemplates(shipped, options.templates, surroundings.folder);
-    look = { templates: all, fonts: await readFonts(join(shipped, 'fonts')) };
+    style = await readFirmStyle(options.templates, surroundings);
   } catch (error) {
     return showFailure(error, 'the arguments', surroundings);
   }
@@ -50,7 +46,14 @@ export async function fieldSheetCommand(
     const page = options.page ?? (units === 'us' ? 'letter' : 'a4');
     const sheet = fieldSheet(review, units);
     const boxes = sheet.parts.flatMap(({ rows }) => rows.flatMap((row) => row.boxes)).length;
-    await writeFiles([{ ...pdf, content: await renderFieldSheetPdf(sheet, { ...look, page }) }]);
+    const { templates, fonts } = style;
+    const head = await readPaperHead(
+      { file, letterhead: review.installation.review.letterhead },
+      { style, folder: options.templates },
+      surroundings,
+    );
+    const content = await renderFieldSheetPdf(sheet, { templates, fonts, ...head, page });
+    await writeFiles([{ ...pdf, content }]);
     surroundings.output.write(`${input.name}: ${boxes} boxes to fill in, written to ${pdf.shown}\n`);
     return exitStatus.meets;
   });

@@ -1,8 +1,5 @@
 /** Reviewing one file. */
-import { dirname, join, resolve } from 'node:path';
 import {
-  type Letterhead,
-  type Logo,
   type Reader,
   type RenderOptions,
   type Review,
@@ -11,13 +8,10 @@ import {
   reviewResults,
   type UnitSystem,
 } from '../index.js';
-import { readFirmFile, readLetterheadLogo } from './firm-folder.js';
+import { readFirmStyle, readPaperHead } from './firm-style.js';
 import type { OutputNames } from './output-names.js';
-import { STANDARD_INPUT } from './read-input.js';
 import { reviewFile } from './review-file.js';
-import { readFonts } from './shipped-fonts.js';
 import { LINE_WIDTH, type Surroundings } from './surroundings.js';
-import { readTemplates } from './template-folder.js';
 import { type NewFile, writeFiles } from './write-files.js';
 
 /** Options of the command as the parser of arguments gives them. */
@@ -45,16 +39,8 @@ export type ReviewLook = Pick<RenderOptions, 'templates' | 'fonts' | 'reader' | 
  * @throws EngineError, IssuesError for a folder of templates that cannot be used
  */
 export async function readLook(options: ReviewOptions, surroundings: Surroundings): Promise<ReviewLook> {
-  const shipped = join(surroundings.packageFolder, 'templates');
-  const templates = await readTemplates(shipped, options.templates, surroundings.folder);
-  const firm =
-    options.templates === undefined
-      ? undefined
-      : await readFirmFile(options.templates, surroundings.folder, templates);
   return {
-    templates: templates.all,
-    ...(firm === undefined ? {} : { firm }),
-    fonts: await readFonts(join(shipped, 'fonts')),
+    ...(await readFirmStyle(options.templates, surroundings)),
     reader: options.for,
     ...(options.page === undefined ? {} : { page: options.page }),
     ...(options.units === undefined ? {} : { units: options.units }),
@@ -82,10 +68,11 @@ export async function reviewOne(
   const look = await readLook(options, surroundings);
   const { input, review: plain } = await reviewFile(file, surroundings);
   const review = options.bands === false ? plain : await addBands(plain);
-  const logo = await readLogoOf(review.installation.review.letterhead, look.firm?.letterhead, {
-    input: file === STANDARD_INPUT ? surroundings.folder : dirname(resolve(surroundings.folder, file)),
-    firm: resolve(surroundings.folder, options.templates ?? '.'),
-  });
+  const { logo } = await readPaperHead(
+    { file, letterhead: review.installation.review.letterhead },
+    { style: look, folder: options.templates },
+    surroundings,
+  );
   const rendering = { ...look, input, ...(logo === undefined ? {} : { logo }) };
   const written: NewFile[] = [{ ...name.pdf, content: await renderReviewPdf(review, rendering) }];
   if (name.html) written.push({ ...name.html, content: await renderReviewHtml(review, rendering) });
@@ -93,15 +80,6 @@ export async function reviewOne(
   await writeFiles(written);
   surroundings.output.write(closingLines(input.name, review.verdict, written));
   return review;
-}
-
-/** The letterhead of the input comes before that of the firm; each names its logo from its own folder. */
-function readLogoOf(
-  own: Letterhead | undefined,
-  firm: Letterhead | undefined,
-  folders: { readonly input: string; readonly firm: string },
-): Promise<Logo | undefined> {
-  return own === undefined ? readLetterheadLogo(firm, folders.firm) : readLetterheadLogo(own, folders.input);
 }
 
 function resultsText(results: unknown): string {

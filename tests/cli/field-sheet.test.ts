@@ -1,4 +1,4 @@
-import { copyFileSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { PDFDocument } from 'pdf-lib';
 import { expect, test } from 'vitest';
@@ -79,4 +79,26 @@ test('wrong names and wrong files are refused, and nothing is written', async ()
     expect(outcome.messages).toContain(said);
   }
   expect(readdirSync(folder).filter((one) => one.endsWith('.pdf'))).toEqual([]);
+});
+
+test('a firm’s folder gives the sheet its letterhead; one that cannot be used is refused', async () => {
+  const [name = ''] = samples;
+  const folder = folderWith(name);
+  const plain = join(folder, 'plain.pdf');
+  mkdirSync(join(folder, 'ours'));
+  writeFileSync(
+    join(folder, 'ours', 'firm.yaml'),
+    'format: pipeborne-firm/1\nletterhead:\n  name: Alder and Reed\n  address: [Mill Lane 4]\n',
+  );
+  expect((await runFake(['field-sheet', name, '-o', 'plain.pdf'], { folder })).status).toBe(0);
+  const args = ['field-sheet', name, '-o', 'headed.pdf', '--templates', 'ours'];
+  expect((await runFake(args, { folder })).messages).toBe('');
+  expect(readFileSync(join(folder, 'headed.pdf')).equals(readFileSync(plain))).toBe(false);
+  const headed = await PDFDocument.load(readFileSync(join(folder, 'headed.pdf')));
+  expect(headed.getPageCount()).toBeLessThanOrEqual(MOST_PAGES);
+  writeFileSync(
+    join(folder, 'ours', 'firm.yaml'),
+    'format: pipeborne-firm/1\nletterhead:\n  nam: Alder and Reed\n',
+  );
+  expect((await runFake(args, { folder })).status).toBe(2);
 });
