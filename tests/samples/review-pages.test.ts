@@ -23,10 +23,15 @@ const partials = Object.fromEntries(
 );
 const { measure } = openTypeface(fonts);
 
-/** Most pages a reader is given, for the samples as they are. */
-const MOST_PAGES: Readonly<Record<Reader, number>> = { engineer: 32, contractor: 6, commissioning: 8 };
-
 const samples = ['library-chilled-water', 'pool-hot-water', 'dairy-condenser-water'] as const;
+
+/** Most pages a reader is given, for the samples as they are, without the section of bands. */
+const MOST_PAGES: Readonly<Record<(typeof samples)[number], Readonly<Record<Reader, number>>>> = {
+  'library-chilled-water': { engineer: 29, contractor: 6, commissioning: 8 },
+  'pool-hot-water': { engineer: 27, contractor: 5, commissioning: 7 },
+  'dairy-condenser-water': { engineer: 28, contractor: 6, commissioning: 8 },
+};
+const readers = ['engineer', 'contractor', 'commissioning'] as const;
 
 function reviewOf(name: string) {
   const path = fileURLToPath(new URL(`../../samples/${name}.yaml`, import.meta.url));
@@ -53,23 +58,21 @@ const bare = (text: string): string => text.replace(/\s/gu, '');
 describe.each(samples)('the review of %s', (name) => {
   const whole = reviewOf(name);
   const marks = whole.layout.supports.map(({ mark }) => mark);
-  const pages = Object.fromEntries(
-    (['engineer', 'contractor', 'commissioning'] as const).map((reader) => [reader, laidOut(whole, reader)]),
-  );
+  const pages = Object.fromEntries(readers.map((reader) => [reader, laidOut(whole, reader)]));
 
-  test.each(Object.entries(MOST_PAGES))('takes the %s at most %i pages', (reader, most) => {
+  test.each(Object.entries(MOST_PAGES[name]))('takes the %s at most %i pages', (reader, most) => {
     expect(pages[reader]?.length).toBeLessThanOrEqual(most);
     expect(pages[reader]?.length).toBeGreaterThan(3);
   });
 
-  test.each(Object.keys(MOST_PAGES))('has page one on one page for the %s', (reader) => {
+  test.each(readers)('has page one on one page for the %s', (reader) => {
     const [first = ''] = pages[reader] ?? [];
     expect(first).toContain(bare('What this review is, and is not'));
     expect(first).toContain(bare('Written by pipeborne'));
     for (const mark of marks.filter((one) => !/^G\d/.test(one))) expect(first).toContain(bare(mark));
   });
 
-  test.each(Object.keys(MOST_PAGES))('names every support for the %s after page one', (reader) => {
+  test.each(readers)('names every support for the %s after page one', (reader) => {
     const rest = (pages[reader] ?? []).slice(1).join('');
     for (const mark of marks) expect(rest, mark).toContain(bare(mark));
   });
@@ -101,7 +104,7 @@ describe.each(samples)('the review of %s', (name) => {
   });
 
   test('names its assumptions to everyone', () => {
-    for (const reader of Object.keys(MOST_PAGES)) {
+    for (const reader of readers) {
       const all = (pages[reader] ?? []).join('');
       for (const { what } of whole.installation.assumptions) expect(all, what).toContain(bare(what));
     }
