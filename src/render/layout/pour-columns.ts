@@ -31,10 +31,11 @@ const LONGEST_OPENING = 0.4;
 /** Columns as long as each other to within so much [points]. */
 const EVEN = 1;
 
-/** Room that pieces in columns need to begin at all [points]. */
+/** Room that pieces in columns need to begin at all: their opening, and their tallest piece under its head [points]. */
 export function openingHeight(pieces: readonly Piece[], height: number): number {
   const weak = stackHeight(chains(pieces, 'weak')[0] ?? []);
-  return weak <= LONGEST_OPENING * height ? weak : stackHeight(chains(pieces, 'strong')[0] ?? []);
+  const opening = weak <= LONGEST_OPENING * height ? weak : stackHeight(chains(pieces, 'strong')[0] ?? []);
+  return Math.max(opening, tallestOf(pieces)) + HAIR;
 }
 
 /**
@@ -55,7 +56,7 @@ export function pour(pieces: readonly Piece[], start: PourStart, paginate: Pagin
   while (rest.length > 0) {
     const gap = isEmpty ? 0 : (rest[0]?.before ?? 0);
     const room = height - y - gap;
-    if (!isEmpty && room < Math.max(openingHeight(rest, height), tallestOf(rest)) + HAIR) {
+    if (!isEmpty && room < openingHeight(rest, height)) {
       pages.push([]);
       [y, isEmpty] = [0, true];
       continue;
