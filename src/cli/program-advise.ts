@@ -35,9 +35,9 @@ More is added by how far something moves.
 
 Examples:
   pipeborne advise pump.yaml
-  pipeborne advise pump.yaml --alternative 2 --write changed.yaml
+  pipeborne advise pump.yaml --alternative 1 --write changed.yaml
   pipeborne advise pump.yaml -o advice.pdf
-  pipeborne advise pump.yaml --keep H1 V2 --without lengthen-leg
+  pipeborne advise pump.yaml --keep H1 H3 --without lengthen-leg
   pipeborne advise pump.yaml --effort add-hanger=2 --together 2
 
 Ctrl-C stops the search and gives the best so far.
