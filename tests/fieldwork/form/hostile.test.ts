@@ -48,7 +48,9 @@ test('a process that reads them one after the other never holds more than 300 MB
     return name;
   });
   const reader = fileURLToPath(new URL('./read-alone.ts', import.meta.url));
-  const said = execFileSync(process.execPath, ['--import', 'tsx', reader, ...names], { encoding: 'utf8' });
+  const said = execFileSync(process.execPath, ['--expose-gc', '--import', 'tsx', reader, ...names], {
+    encoding: 'utf8',
+  });
   const { read, largest } = JSON.parse(said) as { read: number; largest: number };
   expect(read).toBe(names.length);
   expect(largest).toBeLessThan(LARGEST);
