@@ -75,7 +75,7 @@ export function paginate(pieces: readonly Piece[], height: number, inside?: Tag)
       return;
     }
     const next = hold === 'weak' ? 'strong' : 'free';
-    const parts = chains(chain, next);
+    const parts = next === 'free' ? pageLoads(chain, height) : chains(chain, next);
     parts.forEach((part, i) => {
       put(part, next, i === parts.length - 1 ? reserve : 0);
     });
@@ -105,6 +105,21 @@ export function paginate(pieces: readonly Piece[], height: number, inside?: Tag)
     });
   });
   return pages;
+}
+
+/**
+ * Cuts pieces that hold strongly and are together too tall for a page into as many as fit on one at a time, so that
+ * what stands first, headings and the head of a table, is not parted from what follows it.
+ */
+function pageLoads(chain: readonly Piece[], height: number): readonly (readonly Piece[])[] {
+  const loads: Piece[][] = [];
+  for (const piece of chain) {
+    const load = loads.at(-1);
+    const repeat = stackHeight(load?.[0]?.repeat?.pieces ?? []);
+    if (load && stackHeight([...load, piece]) + repeat <= height + HAIR) load.push(piece);
+    else loads.push([piece]);
+  }
+  return loads;
 }
 
 /** Pieces beside each other in the list that stand in the same columns, or in none. */
