@@ -119,7 +119,7 @@ export const adviseSentences: Sentences = {
     ...(say(data, 'todo') !== '' && { wanted: say(data, 'todo') }),
   }),
   'advise.no-such-alternative': (data) => ({
-    message: `there is no alternative ${say(data, 'found')}; ${say(data, 'most')} were found`,
+    message: `there is no alternative ${say(data, 'found')}; ways found: ${say(data, 'most')}`,
     wanted: 'the number of an alternative that was printed',
     example: '--alternative 1',
   }),
