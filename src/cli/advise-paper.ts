@@ -1,5 +1,5 @@
 /** Advice on paper. */
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { advicePdf } from '../advice-words.js';
 import type { AdvisedFile } from '../advise.js';
 import type { UnitSystem } from '../index.js';
@@ -28,7 +28,8 @@ export async function advicePaper(
     fonts: await readFonts(join(shipped, 'fonts')),
     page: input.units === 'us' ? 'letter' : 'a4',
     units: input.units,
-    file: input.name,
+    // The folder is the writer's own affair, and the page the same wherever it is written.
+    file: basename(input.name),
     // The head of the difference names files that a reader of paper does not have.
     patches: advised.advice.alternatives.map(({ text }) =>
       lineDifference(input.text, text, { before: '', after: '' })

@@ -49,6 +49,15 @@ test('the picture fits eighty columns, says what to do, what to heed and what di
   for (const line of prose) expect(line.length, line).toBeLessThanOrEqual(80);
 }, 60_000);
 
+test('the page names the file without its folder, and is the same from wherever it is written', async () => {
+  const folder = folderWith(thinRod);
+  const advise = (file: string, output: string) => runFake(['advise', file, '-o', output], { folder });
+  expect((await advise('pump.yaml', 'a.pdf')).messages).toBe('');
+  expect((await advise(join(folder, 'pump.yaml'), 'b.pdf')).messages).toBe('');
+  const [a, b] = ['a.pdf', 'b.pdf'].map((name) => readFileSync(join(folder, name)));
+  expect(a?.equals(b as Uint8Array)).toBe(true);
+}, 60_000);
+
 test('progress is shown to a person at a terminal only, and is gone in the end', async () => {
   const run = await runFake(['advise', 'pump.yaml', '--no-color'], {
     folder: folderWith(thinRod),
