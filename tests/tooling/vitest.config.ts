@@ -11,6 +11,8 @@ export default defineConfig({
     },
     // Tests share nothing that one of them could spoil; one module graph for all of them takes half the time.
     isolate: false,
+    // Every core has a worker: what waits on another process leaves its core to the rest.
+    maxWorkers: '100%',
     testTimeout: 60_000,
   },
 });
