@@ -1,8 +1,8 @@
 /** Where what comes of a visit is written, decided and checked before any work is done. */
-import { realpathSync, statSync } from 'node:fs';
 import { basename, extname, join, resolve } from 'node:path';
 import { type Issue, IssuesError } from '../issues/issue.js';
 import { STANDARD_INPUT } from './read-input.js';
+import { isFolder, realPath } from './real-path.js';
 
 /** A place for one output. */
 export interface VisitName {
@@ -53,26 +53,16 @@ export function nameVisit(
     ...(sheet !== undefined && { sheet: name('--sheet', sheet, `${base}-next-sheet.pdf`, '.pdf') }),
   };
   const inputs = new Set(
-    [file, ...sheets].filter((each) => each !== STANDARD_INPUT).map((each) => real(resolve(folder, each))),
+    [file, ...sheets]
+      .filter((each) => each !== STANDARD_INPUT)
+      .map((each) => realPath(resolve(folder, each))),
   );
   const taken = new Set<string>();
   for (const { path, shown } of Object.values(names)) {
-    if (inputs.has(real(path))) refuse('cli.arguments.over-input', { file: shown });
-    else if (taken.has(real(path))) refuse('cli.arguments.same-output', { file: shown });
-    taken.add(real(path));
+    if (inputs.has(realPath(path))) refuse('cli.arguments.over-input', { file: shown });
+    else if (taken.has(realPath(path))) refuse('cli.arguments.same-output', { file: shown });
+    taken.add(realPath(path));
   }
   if (issues.length > 0) throw new IssuesError(issues);
   return names;
-}
-
-function isFolder(path: string): boolean {
-  return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
-}
-
-function real(path: string): string {
-  try {
-    return realpathSync(path);
-  } catch {
-    return path;
-  }
 }

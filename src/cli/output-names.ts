@@ -1,9 +1,9 @@
 /** Which file each review is written to, decided and checked before any work is done. */
-import { realpathSync, statSync } from 'node:fs';
 import { basename, extname, join, resolve } from 'node:path';
 import { type Issue, IssuesError } from '../issues/issue.js';
 import type { FoundInput } from './find-inputs.js';
 import { STANDARD_INPUT } from './read-input.js';
+import { isFolder, realPath } from './real-path.js';
 
 /** What can be written, with the option that names it and the ending its name must have. */
 const outputs = {
@@ -68,13 +68,13 @@ export function nameOutputs(
   });
 
   const read = new Set(
-    files.filter((file) => file !== STANDARD_INPUT).map((file) => real(resolve(folder, file))),
+    files.filter((file) => file !== STANDARD_INPUT).map((file) => realPath(resolve(folder, file))),
   );
   const taken = new Set<string>();
   for (const { path, shown } of named.flatMap((names) => Object.values(names))) {
-    if (read.has(real(path))) refuse('cli.arguments.over-input', { file: shown });
-    else if (taken.has(real(path))) refuse('cli.arguments.same-output', { file: shown });
-    taken.add(real(path));
+    if (read.has(realPath(path))) refuse('cli.arguments.over-input', { file: shown });
+    else if (taken.has(realPath(path))) refuse('cli.arguments.same-output', { file: shown });
+    taken.add(realPath(path));
   }
   if (files.filter((file) => file === STANDARD_INPUT).length > 1) refuse('cli.arguments.input-twice', {});
   if (issues.length > 0) throw new IssuesError(withoutRepeats(issues));
@@ -83,19 +83,6 @@ export function nameOutputs(
 
 function baseName(file: string): string {
   return file === STANDARD_INPUT ? 'standard-input' : basename(file, extname(file));
-}
-
-function isFolder(path: string): boolean {
-  return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
-}
-
-/** The path with symbolic links followed as far as it exists, so that one file under two names is seen as one. */
-function real(path: string): string {
-  try {
-    return realpathSync(path);
-  } catch {
-    return path;
-  }
 }
 
 function withoutRepeats(issues: readonly Issue[]): readonly Issue[] {
