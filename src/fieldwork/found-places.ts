@@ -1,6 +1,6 @@
 /** Supports put where the tape found them: the pipe on either side grows and shrinks by as much. */
 import type { Installation, Line, Part, StraightPart } from '../input/installation.js';
-import { isSupportPart } from './support-places.js';
+import { isSupportPart } from '../model/index.js';
 
 /** What was read of one support along its line. */
 export interface PlaceChange {

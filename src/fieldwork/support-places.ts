@@ -1,5 +1,6 @@
 /** Where a support stands along its line, told from what a tape can be held to. */
-import type { Installation, Part, SupportPart } from '../input/installation.js';
+import type { Installation, Part } from '../input/installation.js';
+import { isSupportPart } from '../model/index.js';
 
 /** A support that stands on straight pipe. */
 export interface SupportPlace {
@@ -8,21 +9,6 @@ export interface SupportPlace {
   readonly from: string;
   /** Length of pipe from there [m]. */
   readonly distance: number;
-}
-
-const SUPPORT_KINDS: readonly Part['kind'][] = [
-  'hanger',
-  'spring-hanger',
-  'rest',
-  'guide',
-  'stop',
-  'anchor',
-  'stand',
-];
-
-/** Whether a part is a support of its own. */
-export function isSupportPart(part: Part): part is SupportPart {
-  return SUPPORT_KINDS.includes(part.kind);
 }
 
 /** Small things on the pipe, and the pipe itself: no tape is held to them. */

@@ -3,8 +3,8 @@ import { bendFactors } from './bend-factors.js';
 import { endSupport, partSupport } from './part-supports.js';
 import type { Pieces } from './pieces.js';
 import type { NamedPoint, PlacedPart } from './place-parts.js';
-import { isSupport } from './point-names.js';
 import { addBody, addJoint, lump } from './rigid-pieces.js';
+import { isSupportPart } from './support-parts.js';
 import { between } from './vector.js';
 
 /** Number of steps a tapered reducer is cut into; the error of the stiffness falls with its square and is below 1 % at four. */
@@ -71,7 +71,7 @@ function addPart(step: PlacedPart, stiffEnds: Readonly<Record<string, 0 | 1 | 2>
       // Too light to count; the point it stands on is there without it.
       return;
     default:
-      if (isSupport(part)) pieces.supports.push(partSupport(part, step.from.name));
+      if (isSupportPart(part)) pieces.supports.push(partSupport(part, step.from.name));
   }
 }
 

@@ -11,5 +11,6 @@ export * from './obstacles.js';
 export * from './pump-solids.js';
 export * from './service-spaces.js';
 export * from './start-case.js';
+export { isSupportPart, SUPPORT_KINDS } from './support-parts.js';
 export * from './tee-factors.js';
 export { startingConditions } from './upset-conditions.js';

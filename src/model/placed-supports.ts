@@ -2,7 +2,7 @@ import type { Installation, SupportPart } from '../input/installation.js';
 import type { Vec3 } from './conventions.js';
 import type { PlacedSupport } from './layout.js';
 import type { NamedPoint, PlacedPart } from './place-parts.js';
-import { isSupport } from './point-names.js';
+import { isSupportPart } from './support-parts.js';
 import { add, unit } from './vector.js';
 
 /**
@@ -50,7 +50,7 @@ function lineSupports(placed: readonly PlacedPart[]): readonly PlacedSupport[] {
       along,
     });
     const side = step.side === undefined ? [] : lineSupports(step.side.parts);
-    if (isSupport(part)) return [here(part, step.from, step.start, step.directionIn)];
+    if (isSupportPart(part)) return [here(part, step.from, step.start, step.directionIn)];
     if (part.kind === 'elbow' && part.support !== undefined && step.middle !== undefined) {
       const along = unit(add(step.directionIn, step.directionOut));
       return [here(part.support, step.middle, (step.start + step.end) / 2, along)];

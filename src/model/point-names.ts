@@ -1,15 +1,5 @@
 import type { Part, TeePart } from '../input/installation.js';
-
-/** Kinds of part that stand on a point and give it their mark. */
-const SUPPORT_KINDS: ReadonlySet<Part['kind']> = new Set([
-  'hanger',
-  'spring-hanger',
-  'rest',
-  'guide',
-  'stop',
-  'anchor',
-  'stand',
-]);
+import { SUPPORT_KINDS } from './support-parts.js';
 
 /** Gives points names by what stands there, each name once. */
 export interface PointNames {
@@ -43,9 +33,4 @@ export function pointNames(): PointNames {
     after: (part, next, line) => once(standing(next, line) ?? `${part.name} far end`),
     afterSide: (part, next, line) => once(standing(next, line) ?? `${part.name} branch`),
   };
-}
-
-/** True for a part that holds the line rather than being part of it. */
-export function isSupport(part: Part): part is Extract<Part, { mark: string }> {
-  return SUPPORT_KINDS.has(part.kind);
 }

@@ -5,11 +5,11 @@
 import { intersects } from '../../geometry/index.js';
 import type { OpenedFile } from '../../input/index.js';
 import type { Vec3 } from '../../input/installation.js';
-import { buildLayout, obstaclesOf } from '../../model/index.js';
+import { buildLayout, isSupportPart, obstaclesOf } from '../../model/index.js';
 import type { Change } from './change.js';
 import { type Edit, withEdits } from './edit.js';
 import { setStraight, valueIn } from './stretch-edits.js';
-import { isSupportPart, type Stretch, type StretchItem, wholePath } from './stretches.js';
+import { type Stretch, type StretchItem, wholePath } from './stretches.js';
 import type { Workshop } from './support-changes.js';
 
 /** Shortest piece of pipe that is left [m]. */

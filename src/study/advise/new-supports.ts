@@ -1,10 +1,12 @@
 /** Supports that are not there yet: hangers, stands and guides; and guides that are taken away. */
+
 import { findRod, findSpan } from '../../catalog/index.js';
 import type { ElbowPart, Part } from '../../input/installation.js';
+import { isSupportPart } from '../../model/index.js';
 import type { Change } from './change.js';
 import type { Plain } from './edit.js';
 import { putOn, valueIn } from './stretch-edits.js';
-import { isSupportPart, isUpright, pointOn, type Stretch, stepPath } from './stretches.js';
+import { isUpright, pointOn, type Stretch, stepPath } from './stretches.js';
 import { isFree, supportsOf, type Workshop } from './support-changes.js';
 
 /** Shortest stretch that is worth a support [m]. */

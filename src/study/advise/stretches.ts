@@ -1,8 +1,8 @@
 /** Stretches of straight pipe: where a support may stand, between one fitting and the next. */
 
 import type { Path } from '../../input/index.js';
-import type { Part, PipeSection, SupportPart, Vec3 } from '../../input/installation.js';
-import type { Layout } from '../../model/index.js';
+import type { Part, PipeSection, Vec3 } from '../../input/installation.js';
+import { type Layout, SUPPORT_KINDS } from '../../model/index.js';
 import type { Situation } from './situation.js';
 
 /** One step of a walk that stands on straight pipe. */
@@ -32,22 +32,7 @@ export interface Stretch {
   readonly after: Part['kind'];
 }
 
-const WITHOUT_LENGTH: ReadonlySet<Part['kind']> = new Set([
-  'hanger',
-  'spring-hanger',
-  'rest',
-  'guide',
-  'stop',
-  'anchor',
-  'stand',
-  'weight',
-  'fitting',
-]);
-
-/** Parts that support the pipe. */
-export function isSupportPart(part: Part): part is SupportPart {
-  return WITHOUT_LENGTH.has(part.kind) && part.kind !== 'weight' && part.kind !== 'fitting';
-}
+const WITHOUT_LENGTH: ReadonlySet<Part['kind']> = new Set([...SUPPORT_KINDS, 'weight', 'fitting']);
 
 /**
  * Every stretch of straight pipe of an installation.

@@ -1,12 +1,14 @@
 /** Changes of supports that are there: moved along the pipe, set higher or lower, given another rod or spring. */
+
 import type { SupportPart } from '../../input/installation.js';
 import type { PlacedSupport } from '../../model/index.js';
+import { isSupportPart } from '../../model/index.js';
 import type { Change } from './change.js';
 import type { Edit } from './edit.js';
 import type { Overhead, RoomForSupports } from './room-for-supports.js';
 import type { Situation } from './situation.js';
 import { moveAlong, valueIn } from './stretch-edits.js';
-import { isSupportPart, isUpright, pointOn, type Stretch, type StretchItem, wholePath } from './stretches.js';
+import { isUpright, pointOn, type Stretch, type StretchItem, wholePath } from './stretches.js';
 import type { FileUnits } from './units-of-file.js';
 
 /** What generators of changes share. */
