@@ -4,18 +4,20 @@
  * `readInstallation` → `review` → `reviewResults`, `renderReviewPdf`, `renderReviewHtml` is the whole way; `buildLayout`,
  * `solveFrame` and `runChecks` are its steps; `solveFrame` also solves a `Frame` written by hand.
  */
-export { type Advice, type AdvisedFile, type AdviseOptions, type Alternative, advise } from './advise.js';
+
+export type { Subject } from './analysis/subject.js';
+export { type Advice, type AdvisedFile, type AdviseOptions, type Alternative, advise } from './app/advise.js';
 export {
   type Answers,
   type AsInstalled,
   type AsInstalledFile,
-  type AsInstalledGlance,
   type AsInstalledOptions,
   type AsInstalledPrint,
+  type AsInstalledSummary,
   asInstalled,
-  asInstalledGlance,
   asInstalledJsonSchema,
   asInstalledResults,
+  asInstalledSummary,
   type EarlierVisit,
   earlierVisit,
   readingsJsonSchema,
@@ -24,16 +26,13 @@ export {
   renderNextSheetPdf,
   type StoredReadings,
   storedReadings,
-} from './as-installed.js';
-export type { TemplatesToCheck } from './check-templates.js';
-export type { Calculation, CheckUnit, Finding, Subject, Verdict } from './checks/finding.js';
-export { overallVerdict, runChecks } from './checks/index.js';
-export type { Comparison } from './compare/comparison.js';
+} from './app/as-installed.js';
+export type { TemplatesToCheck } from './app/check-templates.js';
 export type {
   ComparedRevisions,
   ComparisonRendering,
   Revision as ComparedRevision,
-} from './compare-revisions.js';
+} from './app/compare-revisions.js';
 export {
   type FieldSheet,
   type FormReading,
@@ -41,44 +40,8 @@ export {
   readFieldSheet,
   renderFieldSheetPdf,
   type SheetOptions,
-} from './field-sheet.js';
-export {
-  type Firm,
-  installationJsonSchema,
-  type ReadFirm,
-  type ReadInstallation,
-  readFirm,
-  readInstallation,
-} from './input/index.js';
-export type * from './input/installation.js';
-export { EngineError, type Issue, type IssueData, IssuesError, type Place } from './issues/issue.js';
-export { printIssue } from './issues/print.js';
-export type { Frequencies, Mode } from './mechanics/frequencies.js';
-export type {
-  Balance,
-  ConditionResponse,
-  Quality,
-  Response,
-  RestraintState,
-  SupportResponse,
-} from './mechanics/response.js';
-export { solveFrame } from './mechanics/solve-frame.js';
-export type { FailedStart, StartRun, StartUp, WorkedStart } from './mechanics/start-up.js';
-export type { Movement, Wrench } from './model/conventions.js';
-export type * from './model/frame.js';
-export { buildFrame, buildLayout } from './model/index.js';
-export type * from './model/layout.js';
-export type { FontFiles, Logo, RenderOptions } from './render-review.js';
-export type { Reader } from './report/context.js';
-export { fixedTemplates } from './report/fixed-templates.js';
-export { type Glance, glance } from './report/glance.js';
-export { type ResultsFile, resultsJsonSchema } from './report/results-schema.js';
-export {
-  type ScheduleRow,
-  type ScheduleUnits,
-  scheduleUnits,
-  supportSchedule,
-} from './report/support-schedule.js';
+} from './app/field-sheet.js';
+export type { FontFiles, Logo, RenderOptions } from './app/render-review.js';
 export {
   checkTemplates,
   compareRevisions,
@@ -90,12 +53,48 @@ export {
   renderReviewPdf,
   review,
   reviewResults,
-} from './review.js';
+} from './app/review.js';
+export { version } from './app/version.js';
+export { runChecks } from './checks/all-checks.js';
+export { overallVerdict } from './checks/run-check.js';
+export type { Comparison } from './compare/comparison.js';
+export type * from './input/installation.js';
+export { installationJsonSchema } from './input/json-schema.js';
+export { type Firm, type ReadFirm, readFirm } from './input/read-firm.js';
+export { type ReadInstallation, readInstallation } from './input/read-installation.js';
+export { EngineError, type Issue, type IssueData, IssuesError, type Place } from './issues/issue.js';
+export { printIssue } from './issues/print.js';
+export type { Calculation, CheckUnit, Finding, Verdict } from './judging/finding.js';
+export type {
+  Balance,
+  ConditionResponse,
+  Quality,
+  Response,
+  RestraintState,
+  SupportResponse,
+} from './mechanics/frame/response.js';
+export { solveFrame } from './mechanics/frame/solve-frame.js';
+export type { Frequencies, Mode } from './mechanics/modes/frequencies.js';
+export type { FailedStart, StartRun, StartUp, WorkedStart } from './mechanics/start/start-up.js';
+export type { Movement, Wrench } from './model/conventions.js';
+export { buildFrame } from './model/frame/build-frame.js';
+export type * from './model/frame/frame.js';
+export { buildLayout } from './model/layout/build-layout.js';
+export type * from './model/layout/layout.js';
+export type { Reader } from './report/context.js';
+export { fixedTemplates } from './report/fixed-templates.js';
+export { type ResultsFile, resultsJsonSchema } from './report/results/results-schema.js';
+export {
+  type ScheduleRow,
+  type ScheduleUnits,
+  scheduleUnits,
+  supportSchedule,
+} from './report/rows/support-schedule.js';
+export { type ReviewSummary, reviewSummary } from './report/summary.js';
 export type { Citation, Confidence, Source, SourceId } from './sources/index.js';
-export { type StartedFile, startFile } from './starter/index.js';
-export type * from './study/bands.js';
-export type { Doubt, Obtained } from './study/doubt.js';
-export { type Figure, type Trial, type TrialBase, tryOut } from './study/evaluate.js';
-export type { RunTrials } from './study/run-trials.js';
-export { type BandOptions, studyBands } from './study/study-bands.js';
-export { version } from './version.js';
+export { type StartedFile, startFile } from './starter/start-file.js';
+export type * from './study/bands/bands.js';
+export { type Figure, runTrial, type Trial, type TrialBase } from './study/bands/evaluate.js';
+export type { RunTrials } from './study/bands/run-trials.js';
+export { type BandOptions, studyBands } from './study/bands/study-bands.js';
+export type { Obtained, Uncertainty } from './study/bands/uncertainty.js';

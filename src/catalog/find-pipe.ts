@@ -87,7 +87,7 @@ export function findPipe(query: PipeQuery): CataloguedPipe | undefined {
   return undefined;
 }
 
-/** A name that every object carries, such as `constructor`, is no material. */
+/** A name that every object carries, such as `Object`, is no material. */
 function tablesOf(material: string): readonly (readonly [SourceId, readonly PrintedPipe[]])[] {
   return Object.hasOwn(tables, material) ? (tables[material] ?? []) : [];
 }

@@ -16,7 +16,7 @@ export interface CataloguedValve {
   /** How far the mass may be off, as a share of it: 0.2 is plus or minus 20 %. */
   readonly massSpread: number;
   /** True where the sources of this row disagree. */
-  readonly doubtful: boolean;
+  readonly uncertain: boolean;
   /** Liquid held [m³]. */
   readonly contents: Catalogued;
 }
@@ -48,7 +48,7 @@ export function findValve(query: ValveQuery): CataloguedValve | undefined {
   const found = printed?.rows.find(([size]) => size === nps);
   const inches = nominalInches(query.nps);
   if (printed === undefined || found === undefined || inches === undefined) return undefined;
-  const [size, faceToFace, pounds, doubtful = false] = found;
+  const [size, faceToFace, pounds, uncertain = false] = found;
   const entry = { table: `${printed.kind} valves, ${printed.body}`, row: `class ${query.class} NPS ${size}` };
   return {
     kind: printed.kind,
@@ -57,7 +57,7 @@ export function findValve(query: ValveQuery): CataloguedValve | undefined {
     faceToFace: { ...entry, value: faceToFace * INCH, citation: lengthCitation(printed.kind, inches) },
     mass: { ...entry, value: pounds * POUND, citation: massCitation(printed.body) },
     massSpread: spreads[printed.body],
-    doubtful,
+    uncertain,
     contents: {
       ...entry,
       value: (Math.PI / 4) * (inches * INCH) ** 2 * faceToFace * INCH,

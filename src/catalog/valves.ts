@@ -8,7 +8,7 @@ export interface PrintedValves {
   readonly classes: readonly string[];
   readonly body: 'cast steel' | 'cast iron' | 'ductile iron';
   /** Nominal size, face to face [in], weight [lb], true where sources disagree or the weight stands out. */
-  readonly rows: readonly (readonly [nps: string, faceToFace: number, pounds: number, doubtful?: boolean])[];
+  readonly rows: readonly (readonly [nps: string, faceToFace: number, pounds: number, uncertain?: boolean])[];
 }
 
 export const valves: readonly PrintedValves[] = [

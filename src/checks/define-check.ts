@@ -2,8 +2,10 @@
  * The shape of a check. A check names its places and reads numbers there; it never compares. Comparing, refusing
  * unusable numbers, picking the governing reading and ordering are done for all checks by `run-check.ts`.
  */
+
+import type { Subject } from '../analysis/subject.js';
+import type { Calculation, CheckUnit } from '../judging/finding.js';
 import type { Citation } from '../sources/index.js';
-import type { Calculation, CheckUnit, Subject } from './finding.js';
 
 /** Words and numbers a sentence is made of. */
 export type ReasonData = Readonly<Record<string, string | number>>;

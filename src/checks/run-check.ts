@@ -2,8 +2,10 @@
  * The one place where a demand meets its limit. A check that could not be made is never a pass, and a missing or
  * impossible number is never a fail.
  */
+
+import type { Subject } from '../analysis/subject.js';
+import type { Calculation, Finding, Verdict } from '../judging/finding.js';
 import type { Check, ComparedReading, Reading, SurveyedPlace } from './define-check.js';
-import type { Calculation, Finding, Subject, Verdict } from './finding.js';
 
 /** Room for the last binary digits: a hanger set exactly at its limit meets it [-]. */
 const ROUNDING = 1e-9;
@@ -23,7 +25,7 @@ interface Judged {
   /** Demand over limit [-]; absent where there is none. */
   readonly ratio?: number;
   /** Why it cannot be told. */
-  readonly doubt?: string;
+  readonly uncertainty?: string;
 }
 
 /**
@@ -90,26 +92,26 @@ function judge(reading: Reading): Judged {
         reading.happens === undefined ||
         (reading.demand !== undefined && !Number.isFinite(reading.demand))
       ) {
-        return { reading, verdict: 'cannot-tell', doubt: 'checks.demand-missing' };
+        return { reading, verdict: 'cannot-tell', uncertainty: 'checks.demand-missing' };
       }
       return { reading, verdict: reading.happens ? 'exceeds' : 'meets' };
     default:
-      return { reading, verdict: reading.kind, doubt: reading.code };
+      return { reading, verdict: reading.kind, uncertainty: reading.code };
   }
 }
 
 function judgeCompared(reading: ComparedReading): Judged {
   const { demand, limit, least } = reading;
-  const doubt = (code: string): Judged => ({ reading, verdict: 'cannot-tell', doubt: code });
-  if (limit === undefined) return doubt('checks.limit-missing');
-  if (demand === undefined) return doubt('checks.demand-missing');
+  const uncertainty = (code: string): Judged => ({ reading, verdict: 'cannot-tell', uncertainty: code });
+  if (limit === undefined) return uncertainty('checks.limit-missing');
+  if (demand === undefined) return uncertainty('checks.demand-missing');
   // Written so that "not a number" fails as well.
-  if (!(Number.isFinite(limit) && limit > 0)) return doubt('checks.limit-unusable');
-  if (!(Number.isFinite(demand) && demand >= 0)) return doubt('checks.demand-unusable');
+  if (!(Number.isFinite(limit) && limit > 0)) return uncertainty('checks.limit-unusable');
+  if (!(Number.isFinite(demand) && demand >= 0)) return uncertainty('checks.demand-unusable');
   const ratio = demand / limit;
   if (ratio <= 1 + ROUNDING) return { reading, ratio, verdict: 'meets' };
   const isCertain = least === undefined || (least.demand ?? Number.NaN) / limit > 1 + ROUNDING;
-  return isCertain ? { reading, ratio, verdict: 'exceeds' } : doubt(least.code);
+  return isCertain ? { reading, ratio, verdict: 'exceeds' } : uncertainty(least.code);
 }
 
 /** The reading that stands for the place: gravest verdict, then largest ratio, ties by condition and label. */
@@ -146,11 +148,11 @@ function tieName(reading: Reading): string {
 }
 
 function reasonCode(check: Check, judged: Judged): string | undefined {
-  const { reading, verdict, doubt } = judged;
+  const { reading, verdict, uncertainty } = judged;
   if (verdict === 'exceeds') return reading.advice ?? check.exceeds;
   if (verdict === 'meets') return reading.remark;
-  const missingNumber = doubt === 'checks.limit-missing' || doubt === 'checks.demand-missing';
-  return missingNumber ? (reading.missing ?? doubt) : doubt;
+  const missingNumber = uncertainty === 'checks.limit-missing' || uncertainty === 'checks.demand-missing';
+  return missingNumber ? (reading.missing ?? uncertainty) : uncertainty;
 }
 
 function usableNumber(value: number | undefined): number | undefined {

@@ -1,9 +1,9 @@
 #!/usr/bin/env node
+import { processEnvironment } from './environment.js';
 /** The process: arguments in, exit status out. Everything else is in `run.ts`. */
 import { exitStatus } from './exit-status.js';
 import { run } from './run.js';
 import { settleCompiler } from './settle-compiler.js';
-import { processSurroundings } from './surroundings.js';
 
 // A reader that stops early (`| head`) is no fault: end without a word.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -11,4 +11,4 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 });
 
 settleCompiler(process.versions.v8);
-process.exitCode = await run(process.argv.slice(2), processSurroundings());
+process.exitCode = await run(process.argv.slice(2), processEnvironment());

@@ -1,22 +1,22 @@
 /** Commands and options. Loads nothing but the parser of arguments: each command's work is imported when it runs. */
 import { Command, Option } from 'commander';
-import { version } from '../version.js';
-import { addNewCommand } from './add-new-command.js';
+import { version } from '../app/version.js';
+import { addAdvise } from './advise/program-advise.js';
+import { addAsInstalled } from './as-installed/program-as-installed.js';
+import { type Environment, LINE_WIDTH, mayColour } from './environment.js';
 import type { ExitStatus } from './exit-status.js';
-import { helpText } from './help-text.js';
-import { addAdvise } from './program-advise.js';
-import { addAsInstalled } from './program-as-installed.js';
-import { addFieldSheet } from './program-field-sheet.js';
-import { LINE_WIDTH, mayColour, type Surroundings } from './surroundings.js';
+import { addFieldSheet } from './field-sheet/program-field-sheet.js';
+import { helpText } from './help/help-text.js';
+import { addNewCommand } from './new/add-new-command.js';
 
 /**
  * The tree of commands.
  *
- * @param surroundings - where help and the commands' output go
+ * @param environment - where help and the commands' output go
  * @param settle - receives the status of the command that ran
  * @returns the program, ready to parse
  */
-export function buildProgram(surroundings: Surroundings, settle: (status: ExitStatus) => void): Command {
+export function buildProgram(environment: Environment, settle: (status: ExitStatus) => void): Command {
   const program = new Command('pipeborne')
     .usage('COMMAND [options]')
     .description(
@@ -33,11 +33,11 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
       // What a command takes stands in its own help; here it would push the descriptions off the line.
       subcommandTerm: (command) => command.name(),
     })
-    .configureOutput(outputOf(surroundings))
+    .configureOutput(outputOf(environment))
     .addHelpText('after', helpText.program)
     .exitOverride();
 
-  addNewCommand(program, surroundings, settle);
+  addNewCommand(program, environment, settle);
 
   program
     .command('review')
@@ -59,8 +59,8 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     .addOption(new Option('--page <SIZE>', 'letter or a4; by the units otherwise').choices(['letter', 'a4']))
     .addHelpText('after', helpText.review)
     .action(async (files: string[], _options, command: Command) => {
-      const { reviewCommand } = await import('./review-command.js');
-      settle(await reviewCommand(files, command.optsWithGlobals(), surroundings));
+      const { reviewCommand } = await import('./review/review-command.js');
+      settle(await reviewCommand(files, command.optsWithGlobals(), environment));
     });
 
   program
@@ -74,8 +74,8 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     .addOption(unitsOption())
     .addHelpText('after', helpText.check)
     .action(async (files: string[], _options, command: Command) => {
-      const { checkCommand } = await import('./check-command.js');
-      settle(await checkCommand(files, command.optsWithGlobals(), surroundings));
+      const { checkCommand } = await import('./check/check-command.js');
+      settle(await checkCommand(files, command.optsWithGlobals(), environment));
     });
 
   program
@@ -92,8 +92,8 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     .addOption(new Option('--page <SIZE>', 'letter or a4; by the units otherwise').choices(['letter', 'a4']))
     .addHelpText('after', helpText.compare)
     .action(async (before: string, after: string, _options, command: Command) => {
-      const { compareCommand } = await import('./compare-command.js');
-      settle(await compareCommand([before, after], command.optsWithGlobals(), surroundings));
+      const { compareCommand } = await import('./compare/compare-command.js');
+      settle(await compareCommand([before, after], command.optsWithGlobals(), environment));
     });
 
   program
@@ -107,13 +107,13 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     .option('--check <DIR>', 'folder to check with every shipped sample and reader')
     .addHelpText('after', helpText.templates)
     .action(async (options: { copy?: string; check?: string }) => {
-      const { templatesCommand } = await import('./templates-command.js');
-      settle(await templatesCommand(options, surroundings));
+      const { templatesCommand } = await import('./templates/templates-command.js');
+      settle(await templatesCommand(options, environment));
     });
 
-  addAdvise(program, surroundings, settle);
-  addFieldSheet(program, surroundings, settle);
-  addAsInstalled(program, surroundings, settle);
+  addAdvise(program, environment, settle);
+  addFieldSheet(program, environment, settle);
+  addAsInstalled(program, environment, settle);
 
   program
     .command('schedule')
@@ -127,8 +127,8 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     .addOption(unitsOption())
     .addHelpText('after', helpText.schedule)
     .action(async (files: string[], _options, command: Command) => {
-      const { scheduleCommand } = await import('./schedule-command.js');
-      settle(await scheduleCommand(files, command.optsWithGlobals(), surroundings));
+      const { scheduleCommand } = await import('./schedule/schedule-command.js');
+      settle(await scheduleCommand(files, command.optsWithGlobals(), environment));
     });
 
   program
@@ -142,8 +142,8 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     .option('--as-installed', 'the schema of the results of as-installed instead')
     .addHelpText('after', helpText.schema)
     .action(async (options: { results?: boolean; readings?: boolean; asInstalled?: boolean }) => {
-      const { schemaCommand } = await import('./schema-command.js');
-      settle(schemaCommand(options, surroundings));
+      const { schemaCommand } = await import('./schema/schema-command.js');
+      settle(schemaCommand(options, environment));
     });
 
   program
@@ -157,8 +157,8 @@ export function buildProgram(surroundings: Surroundings, settle: (status: ExitSt
     .argument('[PART]', 'a key of the input, or supports, parts, fittings')
     .addHelpText('after', helpText.help)
     .action(async (topic: string | undefined, part: string | undefined) => {
-      const { helpCommand } = await import('./help-command.js');
-      settle(await helpCommand(topic, part, program, surroundings));
+      const { helpCommand } = await import('./help/help-command.js');
+      settle(await helpCommand(topic, part, program, environment));
     });
 
   return program;
@@ -168,7 +168,7 @@ function unitsOption(): Option {
   return new Option('--units <SYSTEM>', 'us or si; the units of the file otherwise').choices(['us', 'si']);
 }
 
-function outputOf({ output, messages, environment }: Surroundings) {
+function outputOf({ output, messages, variables }: Environment) {
   return {
     writeOut: output.write,
     writeErr: messages.write,
@@ -176,7 +176,7 @@ function outputOf({ output, messages, environment }: Surroundings) {
     outputError: () => {},
     getOutHelpWidth: () => LINE_WIDTH,
     getErrHelpWidth: () => LINE_WIDTH,
-    getOutHasColors: () => mayColour(output, environment, true),
-    getErrHasColors: () => mayColour(messages, environment, true),
+    getOutHasColors: () => mayColour(output, variables, true),
+    getErrHasColors: () => mayColour(messages, variables, true),
   };
 }

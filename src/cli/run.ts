@@ -1,19 +1,19 @@
-/** One run: arguments in, exit status out, everything between through the surroundings. */
+/** One run: arguments in, exit status out, everything between through the environment. */
 import { CommanderError } from 'commander';
+import type { Environment } from './environment.js';
 import { type ExitStatus, exitStatus } from './exit-status.js';
 import { buildProgram } from './program.js';
-import type { Surroundings } from './surroundings.js';
 
 /**
  * Runs the command line.
  *
  * @param args - arguments without the program's own name
- * @param surroundings - where to read and write
+ * @param environment - where to read and write
  * @returns the status to end with
  */
-export async function run(args: readonly string[], surroundings: Surroundings): Promise<ExitStatus> {
+export async function run(args: readonly string[], environment: Environment): Promise<ExitStatus> {
   let status: ExitStatus = exitStatus.meets;
-  const program = buildProgram(surroundings, (settled) => {
+  const program = buildProgram(environment, (settled) => {
     status = settled;
   });
   try {
@@ -21,14 +21,14 @@ export async function run(args: readonly string[], surroundings: Surroundings): 
     return status;
   } catch (error) {
     if (!(error instanceof CommanderError)) {
-      const { showFailure } = await import('./show-failure.js');
-      return showFailure(error, 'the command line', surroundings);
+      const { showFailure } = await import('./terminal/show-failure.js');
+      return showFailure(error, 'the command line', environment);
     }
     // Help and version that were asked for end with 0; help for want of a command was already printed.
     if (error.exitCode === 0) return exitStatus.meets;
     if (error.code === 'commander.help') return exitStatus.unusable;
-    const { refusedArguments } = await import('./refused-arguments.js');
-    const { showIssues } = await import('./show-failure.js');
+    const { refusedArguments } = await import('./terminal/refused-arguments.js');
+    const { showIssues } = await import('./terminal/show-failure.js');
     showIssues(
       [
         refusedArguments(
@@ -37,7 +37,7 @@ export async function run(args: readonly string[], surroundings: Surroundings): 
           program.commands.map((command) => command.name()),
         ),
       ],
-      surroundings,
+      environment,
     );
     return exitStatus.unusable;
   }

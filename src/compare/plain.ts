@@ -1,5 +1,5 @@
 /** Plain data of a file: maps, lists, and what stands in them. */
-import { sameWritten } from '../input/index.js';
+import { sameWritten } from '../input/written-value.js';
 
 export type PlainMap = Readonly<Record<string, unknown>>;
 

@@ -1,5 +1,5 @@
 /** A walk as its parts, with the straight pipe between them, and the supports by how far past a part they stand. */
-import { writtenLength } from '../input/index.js';
+import { writtenLength } from '../input/written-value.js';
 import type { InputChange, Side } from './comparison.js';
 import { entryOf, isMap, sameData, written } from './plain.js';
 

@@ -1,6 +1,6 @@
 /** Places on the paper, in points (1/72 in), y down. */
 import type { Shape, Xy } from './drawing.js';
-import { CAPITAL_HEIGHT, TAIL_DEPTH, textWidth } from './text-width.js';
+import { CAPITAL_HEIGHT, TAIL_DEPTH, textWidth } from './labels/text-width.js';
 
 /** Upright rectangle. */
 export interface Box {

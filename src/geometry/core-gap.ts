@@ -8,7 +8,7 @@ export interface CoreGap {
   /** Zero when they share a point [m]. */
   readonly distance: number;
   /** How much smaller the distance could be at most [m]. */
-  readonly doubt: number;
+  readonly uncertainty: number;
   /** Nearest points; one common point when they share one [m]. */
   readonly onA: Vec3;
   readonly onB: Vec3;
@@ -24,7 +24,7 @@ export interface CoreGap {
  * @param a - first body [m]
  * @param b - second body [m]
  * @param shift - movement of the first [m]
- * @returns distance, doubt and nearest points, those on the first after its movement [m]
+ * @returns distance, uncertainty and nearest points, those on the first after its movement [m]
  * After Gilbert, Johnson and Keerthi, IEEE Journal of Robotics and Automation 4 (1988) 193.
  */
 export function coreGap(a: ConvexBody, b: ConvexBody, shift: Vec3): CoreGap {
@@ -39,18 +39,19 @@ export function coreGap(a: ConvexBody, b: ConvexBody, shift: Vec3): CoreGap {
   let carriers: readonly DifferencePoint[] = [start];
   let shares: readonly number[] = [1];
   let nearest = start.point;
-  let doubt = lengthOf(nearest);
+  let uncertainty = lengthOf(nearest);
   for (let round = 0; round < ROUNDS; round++) {
     const distance = lengthOf(nearest);
-    if (distance <= TOUCH) return { ...pointsOf(carriers, shares), distance: 0, doubt: 0, direction: ZERO };
+    if (distance <= TOUCH)
+      return { ...pointsOf(carriers, shares), distance: 0, uncertainty: 0, direction: ZERO };
     const next = farthest(times(nearest, -1 / distance));
-    doubt = Math.min(doubt, Math.max(0, distance - dot(next.point, nearest) / distance));
-    if (doubt <= ENOUGH * Math.max(1, distance)) break;
+    uncertainty = Math.min(uncertainty, Math.max(0, distance - dot(next.point, nearest) / distance));
+    if (uncertainty <= ENOUGH * Math.max(1, distance)) break;
     const known = carriers.some(({ point }) => lengthOf(minus(point, next.point)) === 0);
     const found = known ? undefined : nearestOfSimplex([...carriers, next]);
     if (found === undefined) break;
     if (found.inside)
-      return { ...pointsOf(found.carriers, found.shares), distance: 0, doubt: 0, direction: ZERO };
+      return { ...pointsOf(found.carriers, found.shares), distance: 0, uncertainty: 0, direction: ZERO };
     if (!(lengthOf(found.point) < distance)) break;
     ({ carriers, shares } = found);
     nearest = found.point;
@@ -59,7 +60,7 @@ export function coreGap(a: ConvexBody, b: ConvexBody, shift: Vec3): CoreGap {
     a,
     b,
     shift,
-    { ...pointsOf(carriers, shares), distance: lengthOf(nearest), doubt },
+    { ...pointsOf(carriers, shares), distance: lengthOf(nearest), uncertainty },
     carriers,
   );
 }
@@ -92,9 +93,9 @@ function refined(
   let best = plain;
   for (const towards of tried) {
     const certain = -(reachOf(a, towards) + dot(shift, towards) + reachOf(b, times(towards, -1)));
-    if (!(certain > best.distance - best.doubt)) continue;
+    if (!(certain > best.distance - best.uncertainty)) continue;
     const distance = Math.min(certain, found.distance);
-    best = { ...plain, direction: times(towards, -1), distance, doubt: found.distance - distance };
+    best = { ...plain, direction: times(towards, -1), distance, uncertainty: found.distance - distance };
   }
   return best;
 }
@@ -129,7 +130,7 @@ function pointsOf(
 /** Distance taken as touching [m]; far below anything that is built, far above the rounding of coordinates. */
 export const TOUCH = 1e-12;
 
-/** Doubt at which the search ends [m] at distances up to a metre, and in proportion beyond. */
+/** Uncertainty at which the search ends [m] at distances up to a metre, and in proportion beyond. */
 const ENOUGH = 1e-14;
 
 /** Sine below which two edges count as parallel [-]. */

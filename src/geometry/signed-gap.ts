@@ -27,7 +27,7 @@ export interface SignedGap {
 export function signedGap(a: ConvexBody, b: ConvexBody, shift: Vec3): SignedGap {
   const core = coreGap(a, b, shift);
   const rounding = a.rounding + b.rounding;
-  if (core.distance > NEAR && core.doubt < DOUBTFUL) {
+  if (core.distance > NEAR && core.uncertainty < UNCERTAIN) {
     const gap = core.distance - rounding;
     return { ...surfacePoints(a, b, core, gap), gap, direction: core.direction };
   }
@@ -37,7 +37,7 @@ export function signedGap(a: ConvexBody, b: ConvexBody, shift: Vec3): SignedGap 
   const better = certain > -exit.depth ? { ...core, certain } : { ...exit, certain: -exit.depth };
   // Planes bound the distance from below, more sharply than points of a rim do from above; without a rim both are exact.
   const round = a.disc !== undefined || b.disc !== undefined;
-  const least = Math.max(better.certain, core.distance - core.doubt);
+  const least = Math.max(better.certain, core.distance - core.uncertainty);
   const distance = round ? Math.min(core.distance, least) : core.distance;
   const gap = (apart ? distance : -Math.max(0, exit.depth)) - rounding;
   return { ...surfacePoints(a, b, core, gap), gap, direction: better.direction };
@@ -77,5 +77,5 @@ function surfacePoints(
 /** Distance of the cores under which the shortest way out is looked at too, since its direction is sharper [m]. */
 const NEAR = 1e-7;
 
-/** Doubt of the distance from which it is looked at too [m]. */
-const DOUBTFUL = 1e-10;
+/** Uncertainty of the distance from which it is looked at too [m]. */
+const UNCERTAIN = 1e-10;

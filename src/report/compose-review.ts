@@ -2,15 +2,17 @@
  * Composes a review: the sections of the reader's outline as views of finished text, the drawings they name, and
  * the words of the page's head and foot.
  */
-import type { Finding, Subject, Verdict } from '../checks/finding.js';
+
+import type { Subject } from '../analysis/subject.js';
 import type { Drawing } from '../drawing/drawing.js';
 import type { Letterhead, UnitSystem } from '../input/installation.js';
 import { EngineError } from '../issues/issue.js';
-import type { Bands } from '../study/bands.js';
+import type { Finding, Verdict } from '../judging/finding.js';
+import type { Bands } from '../study/bands/bands.js';
 import type { Reader, ReportContext, View } from './context.js';
 import { outline, type SectionId, sections } from './outline.js';
-import { rankAssumptions } from './rank-assumptions.js';
 import { reviewDrawings } from './review-drawings.js';
+import { rankAssumptions } from './rows/rank-assumptions.js';
 import { createWriter } from './writer.js';
 
 /** What is reviewed and what came of it. */

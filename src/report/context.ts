@@ -2,9 +2,11 @@
  * What every section of a review is written from: the results, the reader, and the writer that turns SI numbers
  * into printed text. Sections are pure functions from this to a view of strings, booleans and lists.
  */
-import type { Finding, Subject, Verdict } from '../checks/finding.js';
-import type { Bands } from '../study/bands.js';
-import type { RankedAssumption } from './rank-assumptions.js';
+
+import type { Subject } from '../analysis/subject.js';
+import type { Finding, Verdict } from '../judging/finding.js';
+import type { Bands } from '../study/bands/bands.js';
+import type { RankedAssumption } from './rows/rank-assumptions.js';
 import type { Writer } from './writer.js';
 
 /** Who reads the review: decides which sections it has, and how much each of them says. */

@@ -1,19 +1,17 @@
-import { excitations, pumpModes } from '../checks/index.js';
-import {
-  type Drawing,
-  elevationDrawing,
-  isometricDrawing,
-  liftDrawing,
-  modeShapeDrawing,
-  movementDrawing,
-  planDrawing,
-  ratioBars,
-  speedMap,
-} from '../drawing/index.js';
+import { excitations, pumpModes } from '../analysis/motion/pump-modes.js';
+import { ratioBars } from '../drawing/charts/ratio-bars.js';
+import { speedMap } from '../drawing/charts/speed-map.js';
+import type { Drawing } from '../drawing/drawing.js';
+import { isometricDrawing } from '../drawing/isometric/isometric.js';
+import { modeShapeDrawing } from '../drawing/isometric/mode-shape.js';
+import { movementDrawing } from '../drawing/isometric/movement.js';
+import { liftDrawing } from '../drawing/lift/lift-picture.js';
+import { elevationDrawing } from '../drawing/room-views/elevation.js';
+import { planDrawing } from '../drawing/room-views/plan.js';
 import type { ReportContext } from './context.js';
-import { modeWords, shownModes } from './mode-words.js';
 import { speedBands } from './sections/frequencies.js';
 import { drawnMovement } from './sections/picture.js';
+import { modeWords, shownModes } from './words/mode-words.js';
 
 /** Width of a page's frame, and heights: the line with its loads shares page one with the verdict [1/72 in]. */
 const WIDTH = 499;

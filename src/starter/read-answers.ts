@@ -90,7 +90,7 @@ function whyNotQuantity(found: string, dimension: Parameters<typeof parseQuantit
   return read.value > 0 || dimension === 'temperature' ? undefined : { why: 'it is not above zero' };
 }
 
-/** A bare number is taken as inches, which the file itself does not: the question leaves no doubt what is meant. */
+/** A bare number is taken as inches, which the file itself does not: the question leaves no uncertainty what is meant. */
 function sizeOf(found: string): Size | undefined {
   const nps = nominalSize(found);
   if (nps === undefined) return undefined;

@@ -3,11 +3,11 @@
  * and write. The file is read back before it is handed out.
  */
 import { rodRating, rodSizes } from '../catalog/index.js';
-import { type ReadInstallation, readInstallation } from '../input/index.js';
 import type { Installation } from '../input/installation.js';
+import { type ReadInstallation, readInstallation } from '../input/read-installation.js';
 import type { Issue } from '../issues/issue.js';
-import { solveFrame } from '../mechanics/solve-frame.js';
-import { buildLayout } from '../model/index.js';
+import { solveFrame } from '../mechanics/frame/solve-frame.js';
+import { buildLayout } from '../model/layout/build-layout.js';
 import type { UnitSystem } from '../units/index.js';
 import { layLines } from './lines.js';
 import { type NewAssumption, newFile } from './new-file.js';

@@ -1,13 +1,9 @@
 import { EigenvalueDecomposition, Matrix } from 'ml-matrix';
 import { expect, test } from 'vitest';
-import {
-  emptyProfile,
-  factorProfile,
-  lowestModes,
-  multiplyProfile,
-  type ProfileMatrix,
-  tridiagonalEigen,
-} from '../../src/algebra/index.js';
+import { lowestModes } from '../../src/algebra/lowest-modes.js';
+import { factorProfile } from '../../src/algebra/profile-factor.js';
+import { emptyProfile, multiplyProfile, type ProfileMatrix } from '../../src/algebra/profile-matrix.js';
+import { tridiagonalEigen } from '../../src/algebra/tridiagonal-eigen.js';
 
 /** A full matrix kept by profile. */
 function profile(rows: readonly (readonly number[])[]): ProfileMatrix {

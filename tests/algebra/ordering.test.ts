@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { connectedPieces, graphOfPairs, reverseCuthillMcKee } from '../../src/algebra/index.js';
+import { connectedPieces, graphOfPairs, reverseCuthillMcKee } from '../../src/algebra/graph-ordering.js';
 
 const graph = fc
   .integer({ min: 1, max: 40 })

@@ -1,15 +1,14 @@
 import fc from 'fast-check';
 import { CholeskyDecomposition, EigenvalueDecomposition, Matrix } from 'ml-matrix';
 import { expect, test } from 'vitest';
+import { reciprocalCondition } from '../../src/algebra/condition-estimate.js';
+import { factorProfile, solveProfile } from '../../src/algebra/profile-factor.js';
 import {
   emptyProfile,
-  factorProfile,
   multiplyProfile,
   type ProfileMatrix,
-  reciprocalCondition,
   scaleProfile,
-  solveProfile,
-} from '../../src/algebra/index.js';
+} from '../../src/algebra/profile-matrix.js';
 import { EngineError } from '../../src/issues/issue.js';
 
 /** A positive profile matrix and its dense twin, from columns of entries above a heavy diagonal. */

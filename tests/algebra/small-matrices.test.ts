@@ -1,16 +1,12 @@
 import fc from 'fast-check';
 import { EigenvalueDecomposition, inverse, Matrix, SingularValueDecomposition } from 'ml-matrix';
 import { expect, test } from 'vitest';
-import {
-  gaussLegendre,
-  largestOnUnit,
-  orthogonalComplement,
-  product,
-  singularValues,
-  solveSmall,
-  symmetricEigen,
-  symmetricInverse,
-} from '../../src/algebra/index.js';
+import { gaussLegendre } from '../../src/algebra/gauss-legendre.js';
+import { largestOnUnit } from '../../src/algebra/largest-on-unit.js';
+import { orthogonalComplement, product, singularValues } from '../../src/algebra/singular-values.js';
+import { symmetricInverse } from '../../src/algebra/small-inverse.js';
+import { solveSmall } from '../../src/algebra/small-solve.js';
+import { symmetricEigen } from '../../src/algebra/symmetric-eigen.js';
 
 /** Multiples of a thousandth: denormal numbers upset the general library. */
 const number = fc.integer({ min: -3000, max: 3000 }).map((value) => value / 1000);

@@ -10,7 +10,7 @@ const units = new Set(
 );
 
 /** Folders whose functions compute quantities: their comments carry units, and a test reads them. */
-const computing = ['catalog', 'geometry', 'model', 'algebra', 'mechanics', 'checks'];
+const computing = ['catalog', 'geometry', 'model', 'algebra', 'mechanics', 'analysis', 'checks'];
 
 interface DocumentedFunction {
   readonly label: string;
@@ -93,7 +93,7 @@ test('every known publication is relied on somewhere, in the product or in a che
 });
 
 test('every field of a number in the frame has a unit near it', () => {
-  const contracts = ['model/frame.ts', 'model/conventions.ts'];
+  const contracts = ['model/frame/frame.ts', 'model/conventions.ts'];
   const without: string[] = [];
   for (const { name, tree, text } of sourceFiles.filter((file) => contracts.includes(file.name))) {
     walk(tree, (node) => {

@@ -60,7 +60,7 @@ const banned: readonly Banned[] = [
     what: 'the clock',
     reason:
       'the same input gives the same bytes: dates are input; a new file alone is dated, by its surroundings',
-    allowedIn: ({ name }) => name === 'cli/surroundings.ts',
+    allowedIn: ({ name }) => name === 'cli/environment.ts',
     matches: (node) =>
       isCallOf('Date', 'now')(node) ||
       (ts.isCallExpression(node) && node.expression.getText() === 'Date') ||

@@ -11,6 +11,21 @@ interface Row {
   readonly packages?: readonly string[];
 }
 
+/** What stands left of the checks. */
+const BELOW_CHECKS = [
+  'units',
+  'sources',
+  'issues',
+  'catalog',
+  'input',
+  'geometry',
+  'model',
+  'algebra',
+  'mechanics',
+  'analysis',
+  'judging',
+];
+
 /** The house: who may know whom. `door` are the files directly in src, the public door. */
 const mayImport: Readonly<Record<string, Row>> = {
   units: { folders: [], packages: ['mathjs'] },
@@ -25,90 +40,85 @@ const mayImport: Readonly<Record<string, Row>> = {
   model: { folders: ['catalog', 'geometry', 'issues', 'sources'], types: ['input'] },
   algebra: { folders: ['issues'] },
   mechanics: { folders: ['model', 'algebra', 'issues', 'sources'] },
-  checks: { folders: ['geometry', 'model', 'mechanics', 'catalog', 'sources', 'issues'], types: ['input'] },
-  drawing: { folders: ['geometry', 'model', 'mechanics', 'checks', 'units'], types: ['input'] },
-  compare: { folders: ['input'] },
+  judging: { folders: ['sources', 'issues'] },
+  analysis: {
+    folders: ['geometry', 'model', 'mechanics', 'catalog', 'sources', 'issues'],
+    types: ['input'],
+  },
+  checks: {
+    folders: ['geometry', 'model', 'mechanics', 'analysis', 'judging', 'catalog', 'sources', 'issues'],
+    types: ['input'],
+  },
+  study: {
+    folders: [...BELOW_CHECKS, 'checks'],
+    packages: ['pure-rand', 'yaml'],
+  },
+  drawing: {
+    folders: ['geometry', 'model', 'mechanics', 'analysis', 'judging', 'checks', 'units'],
+    types: ['input'],
+  },
+  compare: { folders: ['input', 'judging'] },
   report: {
-    folders: [
-      'compare',
-      'units',
-      'sources',
-      'issues',
-      'catalog',
-      'input',
-      'geometry',
-      'model',
-      'algebra',
-      'mechanics',
-      'checks',
-      'drawing',
-      'study',
-    ],
+    folders: [...BELOW_CHECKS, 'checks', 'study', 'compare', 'drawing'],
     // Shape, types and published schema of the results file are one definition.
     packages: ['zod'],
   },
   render: {
     folders: ['issues'],
-    types: ['report', 'drawing', 'input', 'sources'],
+    types: ['report', 'drawing', 'input', 'sources', 'judging'],
     packages: ['handlebars', 'saxes', 'pdf-lib', 'fastest-levenshtein'],
   },
-  starter: { folders: ['units', 'issues', 'catalog', 'input', 'model', 'mechanics'] },
-  study: {
-    folders: [
-      'units',
-      'sources',
-      'issues',
-      'catalog',
-      'input',
-      'geometry',
-      'model',
-      'algebra',
-      'mechanics',
-      'checks',
-    ],
-    packages: ['pure-rand', 'yaml'],
+  starter: { folders: ['units', 'issues', 'catalog', 'input', 'model', 'mechanics', 'analysis'] },
+  sheet: { folders: [...BELOW_CHECKS, 'checks', 'drawing', 'report'] },
+  readings: {
+    folders: [...BELOW_CHECKS, 'checks', 'drawing', 'report', 'sheet'],
+    // Shapes, types and published schemas of readings are one definition each.
+    packages: ['yaml', 'csv-parse', 'zod'],
   },
-  fieldwork: {
+  forms: { folders: ['units', 'issues', 'report', 'render', 'sheet', 'readings'], packages: ['fflate'] },
+  'as-found': { folders: [...BELOW_CHECKS, 'checks', 'report', 'sheet', 'readings'] },
+  'as-installed': {
+    folders: [...BELOW_CHECKS, 'checks', 'drawing', 'report', 'sheet', 'readings', 'as-found'],
+    packages: ['yaml', 'zod'],
+  },
+  app: {
     folders: [
-      'units',
-      'sources',
-      'issues',
-      'catalog',
-      'input',
-      'geometry',
-      'model',
-      'algebra',
-      'mechanics',
+      ...BELOW_CHECKS,
       'checks',
+      'study',
+      'compare',
       'drawing',
       'report',
+      'starter',
       'render',
+      'sheet',
+      'readings',
+      'forms',
+      'as-found',
+      'as-installed',
     ],
-    // Shapes, types and published schemas of readings and of their results are one definition each.
-    packages: ['fflate', 'yaml', 'csv-parse', 'zod'],
   },
   door: {
     folders: [
-      'compare',
-      'units',
-      'sources',
-      'issues',
-      'catalog',
-      'input',
-      'model',
-      'mechanics',
+      ...BELOW_CHECKS,
       'checks',
-      'drawing',
-      'starter',
       'study',
+      'compare',
+      'drawing',
       'report',
+      'starter',
       'render',
-      'fieldwork',
+      'sheet',
+      'readings',
+      'forms',
+      'as-found',
+      'as-installed',
+      'app',
     ],
   },
   cli: {
     // The parser of arguments offers the questions of a new file as options, and may not load the door for them.
-    folders: ['door', 'issues', 'starter'],
+    folders: ['door', 'app', 'issues', 'starter'],
     packages: [
       'node',
       'commander',

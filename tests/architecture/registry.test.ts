@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { expect, test } from 'vitest';
-import { allChecks as checks } from '../../src/checks/index.js';
+import { allChecks as checks } from '../../src/checks/all-checks.js';
 import { sources } from '../../src/sources/index.js';
 import { projectRoot, sourceFiles } from './source-tree.js';
 
@@ -15,7 +15,7 @@ test('there are checks', () => {
 });
 
 test.each(checkFiles)('$name is in the registry under the name of its file', ({ name }) => {
-  const id = name.replace('checks/', '').replace('.ts', '');
+  const id = basename(name, '.ts');
   expect(checks.map((check) => check.id)).toContain(id);
 });
 

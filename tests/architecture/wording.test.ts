@@ -2,7 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { version } from '../../src/version.js';
+import { version } from '../../src/app/version.js';
 import { projectRoot } from './source-tree.js';
 
 const isText = (name: string) => !/\.(ttf|png|pdf|woff2?)$/.test(name);

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type Browser, launch, type Page } from 'puppeteer-core';
-import { renderHtml } from '../../src/render/index.js';
+import { renderHtml } from '../../src/render/html/render-html.js';
 import type { Reader } from '../../src/report/context.js';
 import { filledReview, type ReviewedSample } from '../render/sample-reviews.js';
 import { findBrowser } from './find-browser.js';

@@ -4,7 +4,7 @@
 // Contrast: WCAG 2.1, success criterion 1.4.3, 4.5 to 1 for words of ordinary size; reflow: 1.4.10, 320 CSS pixels.
 import type { Browser } from 'puppeteer-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { renderHtml } from '../../src/render/index.js';
+import { renderHtml } from '../../src/render/html/render-html.js';
 import { READERS, reviewedSamples } from '../render/sample-reviews.js';
 import { findBrowser } from './find-browser.js';
 import { found, type OpenedPage, openPage, pageOf, startBrowser } from './opened-page.js';

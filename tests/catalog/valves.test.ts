@@ -47,7 +47,7 @@ test('what was not read on a page says so', () => {
   expect(confidence('swing check', '16')).toBe('memory');
   expect(confidence('butterfly lug', '14')).toBe('memory');
   expect(confidence('gate', '6')).toBe('two sources');
-  expect(findValve({ kind: 'swing check', class: '150', nps: '16' })?.doubtful).toBe(true);
+  expect(findValve({ kind: 'swing check', class: '150', nps: '16' })?.uncertain).toBe(true);
 });
 
 test.each([

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { aisleWidth } from '../../src/checks/aisle-width.js';
+import { aisleWidth } from '../../src/checks/room/aisle-width.js';
 import { box, findingOf, space, walls } from './access-subject.js';
 
 const through = [

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { attachmentLoad } from '../../src/checks/attachment-load.js';
+import { attachmentLoad } from '../../src/checks/supports/attachment-load.js';
 import { findingAt, findingsOf } from './findings-of.js';
 import { placedSupport, type SubjectChange, sourced, UNUSABLE } from './fixture.js';
 

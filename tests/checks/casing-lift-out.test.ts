@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { casingLiftOut } from '../../src/checks/casing-lift-out.js';
+import { casingLiftOut } from '../../src/checks/lift/casing-lift-out.js';
 import { findingOf, space, walls } from './access-subject.js';
 
 const asked = [space('casing lift-out', { height: '600 mm' })];

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { checkValveDistance } from '../../src/checks/check-valve-distance.js';
+import { checkValveDistance } from '../../src/checks/practice/check-valve-distance.js';
 import { practiceFinding, valve } from './practice-subject.js';
 
 /** NPS 6: three, five and ten diameters are 457.2, 762 and 1524 mm. */

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { checkValve } from '../../src/checks/check-valve.js';
+import { checkValve } from '../../src/checks/practice/check-valve.js';
 import { practiceFinding, valve } from './practice-subject.js';
 
 const discharge = [{ straight: '1 m' }, valve('swing check'), valve('gate'), { end: 'anchored' }];

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { connectorNeeded } from '../../src/checks/connector-needed.js';
+import { connectorNeeded } from '../../src/checks/practice/connector-needed.js';
 import { type FileStep, practiceFinding, valve } from './practice-subject.js';
 
 const pipe: FileStep = { straight: '1 m' };

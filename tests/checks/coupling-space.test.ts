@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { couplingSpace } from '../../src/checks/coupling-space.js';
+import { couplingSpace } from '../../src/checks/room/coupling-space.js';
 import { box, findingOf, space, walls } from './access-subject.js';
 
 const asked = (change: Readonly<Record<string, string>> = {}) => [

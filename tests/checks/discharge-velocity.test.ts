@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { dischargeVelocity } from '../../src/checks/discharge-velocity.js';
+import { dischargeVelocity } from '../../src/checks/practice/discharge-velocity.js';
 import { runCheck } from '../../src/checks/run-check.js';
 import { practiceFinding, practiceSubject } from './practice-subject.js';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { disconnectInSight } from '../../src/checks/disconnect-in-sight.js';
+import { disconnectInSight } from '../../src/checks/electrical/disconnect-in-sight.js';
 import { box, roomFinding } from './room-subject.js';
 
 const at = (disconnect?: object, objects: Parameters<typeof roomFinding>[1] = []) =>

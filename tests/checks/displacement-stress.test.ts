@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { displacementStress } from '../../src/checks/displacement-stress.js';
+import { displacementStress } from '../../src/checks/pipes/displacement-stress.js';
 import { findingsOf } from './findings-of.js';
 import { frame, type SubjectChange, sourced, UNUSABLE, wrench } from './fixture.js';
 import { workedOut } from './worked-out.js';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { drainAndVent } from '../../src/checks/drain-and-vent.js';
+import { drainAndVent } from '../../src/checks/practice/drain-and-vent.js';
 import {
   type FileStep,
   type PracticeFile,

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { electricalSpace } from '../../src/checks/electrical-space.js';
+import { electricalSpace } from '../../src/checks/electrical/electrical-space.js';
 import { box, roomFinding, type roomSubject } from './room-subject.js';
 
 const FOOT = 0.3048;

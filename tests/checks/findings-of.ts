@@ -1,6 +1,6 @@
 import type { Check } from '../../src/checks/define-check.js';
-import type { Finding } from '../../src/checks/finding.js';
 import { runCheck } from '../../src/checks/run-check.js';
+import type { Finding } from '../../src/judging/finding.js';
 import { type SubjectChange, subject } from './fixture.js';
 
 /** Findings of one check for the small subject with changes. */

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { firstSupportBend } from '../../src/checks/first-support-bend.js';
+import { firstSupportBend } from '../../src/checks/supports/first-support-bend.js';
 import { findingAt, findingsOf } from './findings-of.js';
 import { frame, hangerSupport, placedSupport, type SubjectChange, sourced, UNUSABLE } from './fixture.js';
 

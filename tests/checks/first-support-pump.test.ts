@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { firstSupportPump } from '../../src/checks/first-support-pump.js';
+import { firstSupportPump } from '../../src/checks/supports/first-support-pump.js';
 import { findingAt } from './findings-of.js';
 import { frame, hangerSupport, placedSupport, type SubjectChange, sourced, UNUSABLE } from './fixture.js';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { fittingReach } from '../../src/checks/fitting-reach.js';
+import { fittingReach } from '../../src/checks/room/fitting-reach.js';
 import { box, findingOf, space, walls } from './access-subject.js';
 
 /** The drain is 1 m south of the shaft. */

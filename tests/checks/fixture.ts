@@ -1,4 +1,4 @@
-import type { Subject } from '../../src/checks/finding.js';
+import type { Subject } from '../../src/analysis/subject.js';
 import type {
   ElbowPart,
   FlangeDimensions,
@@ -12,10 +12,10 @@ import type {
   Sourced,
   SupportPart,
 } from '../../src/input/installation.js';
-import type { ConditionResponse, Response, SupportResponse } from '../../src/mechanics/response.js';
+import type { ConditionResponse, Response, SupportResponse } from '../../src/mechanics/frame/response.js';
 import type { Vec3, Wrench } from '../../src/model/conventions.js';
-import type { Frame, FrameCondition, FrameSupport } from '../../src/model/frame.js';
-import type { FlangeSide, Layout, PlacedFlangeJoint, PlacedSupport } from '../../src/model/layout.js';
+import type { Frame, FrameCondition, FrameSupport } from '../../src/model/frame/frame.js';
+import type { FlangeSide, Layout, PlacedFlangeJoint, PlacedSupport } from '../../src/model/layout/layout.js';
 
 /**
  * A small complete subject, written out in SI, whose answers are put in by hand: a pump at the origin of the plan, its

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { flangeClass } from '../../src/checks/flange-class.js';
-import { ratedPressure } from '../../src/checks/flange-rating.js';
-import type { FlangeSide } from '../../src/model/layout.js';
+import { ratedPressure } from '../../src/analysis/flanges/flange-rating.js';
+import { flangeClass } from '../../src/checks/flanges/flange-class.js';
+import type { FlangeSide } from '../../src/model/layout/layout.js';
 import { findingsOf } from './findings-of.js';
 import {
   dimensions,

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { flangeDrilling } from '../../src/checks/flange-drilling.js';
+import { flangeDrilling } from '../../src/checks/flanges/flange-drilling.js';
 import type { FlangeDimensions } from '../../src/input/installation.js';
 import { findingsOf } from './findings-of.js';
 import { dimensions, flangeJoint, side, unknownSide } from './fixture.js';

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { flangeEquivalentPressure } from '../../src/checks/flange-equivalent-pressure.js';
+import { flangeEquivalentPressure } from '../../src/checks/flanges/flange-equivalent-pressure.js';
 import type { Wrench } from '../../src/model/conventions.js';
-import type { FlangeSide } from '../../src/model/layout.js';
+import type { FlangeSide } from '../../src/model/layout/layout.js';
 import { findingsOf } from './findings-of.js';
 import {
   dimensions,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { flexibleConnector } from '../../src/checks/flexible-connector.js';
+import { flexibleConnector } from '../../src/checks/pipes/flexible-connector.js';
 import { runCheck } from '../../src/checks/run-check.js';
 import type { ConnectorPart, Limits, Part } from '../../src/input/installation.js';
 import { NPS6, sourced, support } from '../model/fixture.js';

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { frequencyMargin } from '../../src/checks/frequency-margin.js';
-import { pumpModes, runCheck } from '../../src/checks/index.js';
+import { pumpModes } from '../../src/analysis/motion/pump-modes.js';
+import { frequencyMargin } from '../../src/checks/motion/frequency-margin.js';
+import { runCheck } from '../../src/checks/run-check.js';
 import { sourced, subject, UNUSABLE } from './fixture.js';
 import { findingIn, mode, vibrating } from './motion-fixture.js';
 

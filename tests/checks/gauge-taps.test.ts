@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { gaugeTaps } from '../../src/checks/gauge-taps.js';
+import { gaugeTaps } from '../../src/checks/practice/gauge-taps.js';
 import { type FileStep, practiceFinding, practiceFindings, valve } from './practice-subject.js';
 
 const pipe: FileStep = { straight: '1 m' };

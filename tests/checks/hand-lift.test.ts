@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { handLift } from '../../src/checks/hand-lift.js';
+import { handLift } from '../../src/checks/lift/hand-lift.js';
 import { findingsOf } from './access-subject.js';
 
 test('pieces are compared with 23 kg, and never decide', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { handleSweep } from '../../src/checks/handle-sweep.js';
+import { handleSweep } from '../../src/checks/room/handle-sweep.js';
 import { box, findingOf, space, walls } from './access-subject.js';
 
 /** The valve's middle is 1.15 m south of the shaft at 1 m; its handle turns 0.3 m east of it. */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { hoopStress } from '../../src/checks/hoop-stress.js';
-import { pipesInLines } from '../../src/checks/pipes-in-lines.js';
+import { pipesInLines } from '../../src/analysis/pipes/pipes-in-lines.js';
+import { hoopStress } from '../../src/checks/pipes/hoop-stress.js';
 import type { PipeSection } from '../../src/input/installation.js';
 import { findingsOf } from './findings-of.js';
 import { layout, NPS6, type SubjectChange, sourced, subject, UNUSABLE } from './fixture.js';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isolationBridged } from '../../src/checks/isolation-bridged.js';
+import { isolationBridged } from '../../src/checks/practice/isolation-bridged.js';
 import { type FileStep, practiceFinding, valve } from './practice-subject.js';
 
 const pipe: FileStep = { straight: '1 m' };

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isolationValves } from '../../src/checks/isolation-valves.js';
+import { isolationValves } from '../../src/checks/practice/isolation-valves.js';
 import { type FileStep, practiceFinding, practiceFindings, valve } from './practice-subject.js';
 
 const pipe: FileStep = { straight: '1 m' };

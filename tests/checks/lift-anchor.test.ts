@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { liftAnchor } from '../../src/checks/lift-anchor.js';
+import { liftAnchor } from '../../src/checks/lift/lift-anchor.js';
 import { findingsOf, lift, without } from './access-subject.js';
 
 const judged = (entry: Readonly<Record<string, unknown>> | undefined) =>

@@ -1,8 +1,11 @@
 /** Subjects with vibrations and a start, for the checks on motion. */
-import type { Finding, Subject } from '../../src/checks/finding.js';
-import { type Check, runCheck } from '../../src/checks/index.js';
+
+import type { Subject } from '../../src/analysis/subject.js';
+import type { Check } from '../../src/checks/define-check.js';
+import { runCheck } from '../../src/checks/run-check.js';
 import type { Motor } from '../../src/input/installation.js';
-import type { Mode } from '../../src/mechanics/index.js';
+import type { Finding } from '../../src/judging/finding.js';
+import type { Mode } from '../../src/mechanics/modes/frequencies.js';
 import { frame, type SubjectChange, subject } from './fixture.js';
 
 /** Mass of the pump in these tests [kg]. */

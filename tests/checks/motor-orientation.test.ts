@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { motorOrientation } from '../../src/checks/motor-orientation.js';
+import { motorOrientation } from '../../src/checks/practice/motor-orientation.js';
 import { practiceFinding } from './practice-subject.js';
 
 test('a motor that may stand with its shaft down meets it', () => {

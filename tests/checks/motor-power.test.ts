@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { hydraulicPower, motorPower } from '../../src/checks/motor-power.js';
+import { hydraulicPower, motorPower } from '../../src/checks/practice/motor-power.js';
 import { runCheck } from '../../src/checks/run-check.js';
 import { practiceFinding, practiceSubject } from './practice-subject.js';
 

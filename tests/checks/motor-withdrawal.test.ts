@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { motorWithdrawal } from '../../src/checks/motor-withdrawal.js';
+import { motorWithdrawal } from '../../src/checks/room/motor-withdrawal.js';
 import { type AccessFile, box, findingOf, lift, walls, without } from './access-subject.js';
 
 const found = (file: AccessFile = {}) => findingOf(motorWithdrawal, file);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { nozzleCombined } from '../../src/checks/nozzle-combined.js';
+import { nozzleCombined } from '../../src/checks/nozzles/nozzle-combined.js';
 import type { Wrench } from '../../src/model/conventions.js';
 import { findingAt, findingsOf } from './findings-of.js';
 import { type SubjectChange, subject, wrench, ZERO } from './fixture.js';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { nozzleComparison } from '../../src/checks/nozzle-comparison.js';
+import { nozzleComparison } from '../../src/checks/nozzles/nozzle-comparison.js';
 import type { Limits } from '../../src/input/installation.js';
 import { findingAt, findingsOf } from './findings-of.js';
 import { installation, type SubjectChange, subject, wrench } from './fixture.js';

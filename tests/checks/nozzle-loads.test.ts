@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { nozzleLoadRows } from '../../src/checks/nozzle-load-rows.js';
-import { nozzleLoads } from '../../src/checks/nozzle-loads.js';
+import { nozzleLoadRows } from '../../src/analysis/nozzles/nozzle-load-rows.js';
+import { nozzleLoads } from '../../src/checks/nozzles/nozzle-loads.js';
 import { findingAt } from './findings-of.js';
 import { always, installation, type SubjectChange, subject, UNUSABLE, wrench } from './fixture.js';
 import { workedOut } from './worked-out.js';

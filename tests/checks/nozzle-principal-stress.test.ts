@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { nozzlePrincipalStress } from '../../src/checks/nozzle-principal-stress.js';
+import { nozzlePrincipalStress } from '../../src/checks/nozzles/nozzle-principal-stress.js';
 import type { NozzleBasis } from '../../src/input/installation.js';
 import { findingAt } from './findings-of.js';
 import { type SubjectChange, subject, wrench } from './fixture.js';

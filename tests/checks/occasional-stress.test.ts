@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { occasionalStress } from '../../src/checks/occasional-stress.js';
-import { occasionalConditions, occasionalStresses } from '../../src/checks/occasional-stresses.js';
-import type { FrameCondition } from '../../src/model/frame.js';
+import { occasionalConditions, occasionalStresses } from '../../src/analysis/pipes/occasional-stresses.js';
+import { occasionalStress } from '../../src/checks/pipes/occasional-stress.js';
+import type { FrameCondition } from '../../src/model/frame/frame.js';
 import { findingsOf } from './findings-of.js';
 import { frame, layout, NPS6, type SubjectChange, sourced, subject, UNUSABLE, wrench } from './fixture.js';
 import { workedOut } from './worked-out.js';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { pipingAbovePanel } from '../../src/checks/piping-above-panel.js';
+import { pipingAbovePanel } from '../../src/checks/electrical/piping-above-panel.js';
 import { box, roomFinding } from './room-subject.js';
 
 const panel = box('panel', 'MCC 1', [

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { pumpOutSupports } from '../../src/checks/pump-out-supports.js';
 import { runCheck } from '../../src/checks/run-check.js';
+import { pumpOutSupports } from '../../src/checks/supports/pump-out-supports.js';
 import { elbow, end, flange, straight, support } from '../model/fixture.js';
 import { findingsOf } from './findings-of.js';
 import { solvedSubject } from './solved-subject.js';

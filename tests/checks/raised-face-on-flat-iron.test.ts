@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { raisedFaceOnFlatIron } from '../../src/checks/raised-face-on-flat-iron.js';
-import type { FlangeSide } from '../../src/model/layout.js';
+import { raisedFaceOnFlatIron } from '../../src/checks/flanges/raised-face-on-flat-iron.js';
+import type { FlangeSide } from '../../src/model/layout/layout.js';
 import { findingsOf } from './findings-of.js';
 import { flangeJoint, side, unknownSide } from './fixture.js';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { reducerFlatSide } from '../../src/checks/reducer-flat-side.js';
+import { reducerFlatSide } from '../../src/checks/practice/reducer-flat-side.js';
 import { type FileStep, practiceFinding, valve } from './practice-subject.js';
 
 const pipe: FileStep = { straight: '1 m' };

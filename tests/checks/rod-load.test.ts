@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { rodLoad } from '../../src/checks/rod-load.js';
+import { rodLoad } from '../../src/checks/supports/rod-load.js';
 import { findingAt, findingsOf } from './findings-of.js';
 import { held, placedSupport, type SubjectChange, sourced, UNUSABLE } from './fixture.js';
 import { workedOut } from './worked-out.js';

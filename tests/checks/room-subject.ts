@@ -1,8 +1,10 @@
-import type { Finding, Subject } from '../../src/checks/finding.js';
-import { type Check, runCheck } from '../../src/checks/index.js';
-import { readInstallation } from '../../src/input/index.js';
+import type { Subject } from '../../src/analysis/subject.js';
+import type { Check } from '../../src/checks/define-check.js';
+import { runCheck } from '../../src/checks/run-check.js';
+import { readInstallation } from '../../src/input/read-installation.js';
 import { printIssue } from '../../src/issues/print.js';
-import { buildLayout } from '../../src/model/index.js';
+import type { Finding } from '../../src/judging/finding.js';
+import { buildLayout } from '../../src/model/layout/build-layout.js';
 
 type Content = Readonly<Record<string, unknown>>;
 

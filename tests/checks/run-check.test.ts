@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
+import { allChecks, runChecks } from '../../src/checks/all-checks.js';
 import { defineCheck, type Reading } from '../../src/checks/define-check.js';
-import type { Finding } from '../../src/checks/finding.js';
-import { allChecks, runChecks } from '../../src/checks/index.js';
 import { overallVerdict, runCheck, worstFirst } from '../../src/checks/run-check.js';
 import { checksSentences } from '../../src/issues/sentences/checks.js';
 import { sentences } from '../../src/issues/sentences/index.js';
+import type { Finding } from '../../src/judging/finding.js';
 import { subject, UNUSABLE } from './fixture.js';
 
 const of = (...readings: readonly Reading[]) =>

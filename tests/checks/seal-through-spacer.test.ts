@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { sealThroughSpacer } from '../../src/checks/seal-through-spacer.js';
+import { sealThroughSpacer } from '../../src/checks/room/seal-through-spacer.js';
 import { findingOf } from './access-subject.js';
 
 const spacer = (entry: Readonly<Record<string, string>>) => ({

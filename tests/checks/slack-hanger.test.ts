@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { slackQuestions } from '../../src/analysis/supports/slack-questions.js';
 import { runCheck } from '../../src/checks/run-check.js';
-import { slackHanger } from '../../src/checks/slack-hanger.js';
-import { slackQuestions } from '../../src/checks/slack-questions.js';
+import { slackHanger } from '../../src/checks/supports/slack-hanger.js';
 import { end, flange, straight, support } from '../model/fixture.js';
 import { makerOf, solvedSubject } from './solved-subject.js';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { slingLegs } from '../../src/checks/sling-legs.js';
+import { slingLegs } from '../../src/checks/lift/sling-legs.js';
 import { findingsOf, lift, without } from './access-subject.js';
 
 const judged = (sling: Readonly<Record<string, unknown>> | undefined, entry = lift) =>

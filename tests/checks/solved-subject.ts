@@ -1,8 +1,8 @@
 /** A small installation solved for what its flanges and hangers do: a pump between two lines, each on hangers. */
-import type { Subject } from '../../src/checks/finding.js';
+import type { Subject } from '../../src/analysis/subject.js';
 import type { Installation, Limits, Part } from '../../src/input/installation.js';
-import { solveFrame } from '../../src/mechanics/index.js';
-import { buildLayout } from '../../src/model/index.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
+import { buildLayout } from '../../src/model/layout/build-layout.js';
 import {
   elbow,
   end,

@@ -1,9 +1,8 @@
 import { expect, test } from 'vitest';
-import type { Subject } from '../../src/checks/finding.js';
-import { startMovements } from '../../src/checks/index.js';
+import type { Subject } from '../../src/analysis/subject.js';
+import { startMovement, startMovements } from '../../src/checks/motion/start-movement.js';
 import { runCheck } from '../../src/checks/run-check.js';
-import { startMovement } from '../../src/checks/start-movement.js';
-import type { StartUp, WorkedStart } from '../../src/mechanics/index.js';
+import type { StartUp, WorkedStart } from '../../src/mechanics/start/start-up.js';
 import type { Movement } from '../../src/model/conventions.js';
 import { layout, solved, sourced, subject, UNUSABLE } from './fixture.js';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { suctionRun } from '../../src/checks/pipe-diameters.js';
-import { straightRun } from '../../src/checks/straight-run.js';
+import { suctionRun } from '../../src/analysis/pipes/pipe-diameters.js';
+import { straightRun } from '../../src/checks/practice/straight-run.js';
 import { type FileStep, practiceFinding, practiceSubject, valve } from './practice-subject.js';
 
 /** Five diameters of NPS 6 are 30 in, 762 mm. */

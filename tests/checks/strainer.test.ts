@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { strainer } from '../../src/checks/strainer.js';
+import { strainer } from '../../src/checks/practice/strainer.js';
 import { type FileStep, type PracticeFile, practiceFinding, valve } from './practice-subject.js';
 
 const pipe: FileStep = { straight: '1 m' };

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
+import { suctionVelocity } from '../../src/checks/practice/suction-velocity.js';
 import { runCheck } from '../../src/checks/run-check.js';
-import { suctionVelocity } from '../../src/checks/suction-velocity.js';
 import { practiceFinding, practiceSubject, valve } from './practice-subject.js';
 
 /** 150 m³/h through the 6.065 in bore of NPS 6 STD: 0.0416667 / 0.0186388 = 2.2355 m/s. */

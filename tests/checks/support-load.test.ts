@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { supportLoad } from '../../src/checks/support-load.js';
+import { supportLoad } from '../../src/checks/supports/support-load.js';
 import { findingAt, findingsOf } from './findings-of.js';
 import { always, frame, held, placedSupport, type SubjectChange, sourced, UNUSABLE } from './fixture.js';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { supportSpan } from '../../src/checks/support-span.js';
-import type { PlacedSpan } from '../../src/model/layout.js';
+import { supportSpan } from '../../src/checks/supports/support-span.js';
+import type { PlacedSpan } from '../../src/model/layout/layout.js';
 import { findingAt, findingsOf } from './findings-of.js';
 import { NPS6, type SubjectChange, sourced, UNUSABLE } from './fixture.js';
 

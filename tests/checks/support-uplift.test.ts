@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { supportUplift } from '../../src/checks/support-uplift.js';
+import { supportUplift } from '../../src/checks/supports/support-uplift.js';
 import { findingAt, findingsOf } from './findings-of.js';
 import { frame, hangerSupport, held, placedSupport, type SubjectChange } from './fixture.js';
 

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { memberIntensifications } from '../../src/checks/end-intensification.js';
-import { sustainedStress } from '../../src/checks/sustained-stress.js';
-import { sustainedStresses } from '../../src/checks/sustained-stresses.js';
+import { memberIntensifications } from '../../src/analysis/pipes/end-intensification.js';
+import { sustainedStresses } from '../../src/analysis/pipes/sustained-stresses.js';
+import { sustainedStress } from '../../src/checks/pipes/sustained-stress.js';
 import type { PipeSection, TeePart } from '../../src/input/installation.js';
-import type { PlacedTee } from '../../src/model/layout.js';
+import type { PlacedTee } from '../../src/model/layout/layout.js';
 import { findingsOf } from './findings-of.js';
 import {
   frame,

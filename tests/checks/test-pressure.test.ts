@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { testPressure } from '../../src/checks/test-pressure.js';
-import type { FlangeSide } from '../../src/model/layout.js';
+import { testPressure } from '../../src/checks/flanges/test-pressure.js';
+import type { FlangeSide } from '../../src/model/layout/layout.js';
 import { findingAt, findingsOf } from './findings-of.js';
 import {
   dimensions,

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
+import { testHead, testStress } from '../../src/checks/pipes/test-stress.js';
 import { runCheck } from '../../src/checks/run-check.js';
-import { testHead, testStress } from '../../src/checks/test-stress.js';
 import type { Installation } from '../../src/input/installation.js';
 import { findingsOf } from './findings-of.js';
 import { installation, sourced, subject, UNUSABLE } from './fixture.js';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { valveOrder } from '../../src/checks/valve-order.js';
+import { valveOrder } from '../../src/checks/practice/valve-order.js';
 import { type FileStep, practiceFinding, valve } from './practice-subject.js';
 
 const pipe: FileStep = { straight: '1 m' };

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { motorWay, wayOut } from '../../src/checks/way-out.js';
+import { motorWay, wayOut } from '../../src/checks/room/way-out.js';
 import { accessSubject, box, findingOf, walls } from './access-subject.js';
 
 test('an open way to a wide door meets, and keeps its width all along', () => {

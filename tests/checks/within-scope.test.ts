@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { withinScope } from '../../src/checks/within-scope.js';
+import { withinScope } from '../../src/checks/practice/within-scope.js';
 import { type PracticeFile, practiceFinding, practiceFindings } from './practice-subject.js';
 
 const said: PracticeFile = {

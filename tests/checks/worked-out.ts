@@ -1,4 +1,4 @@
-import type { Calculation } from '../../src/checks/finding.js';
+import type { Calculation } from '../../src/judging/finding.js';
 import { parseExpression } from '../../src/units/mathjs.js';
 
 /** What the formula of a finding gives, worked out as the report does it. */

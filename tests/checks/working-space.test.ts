@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { workingSpace } from '../../src/checks/working-space.js';
+import { workingSpace } from '../../src/checks/room/working-space.js';
 import { box, findingOf, findingsOf, space, walls } from './access-subject.js';
 
 /** Racks on both sides of the pump, so far off the casing; the pipes bar north and south. */

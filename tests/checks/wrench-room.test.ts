@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { wrenchRoom } from '../../src/checks/wrench-room.js';
+import { wrenchRoom } from '../../src/checks/room/wrench-room.js';
 import { box, findingOf, space, walls } from './access-subject.js';
 
 const asked = [space('wrench room', { reach: '200 mm' })];

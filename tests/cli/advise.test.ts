@@ -1,11 +1,11 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { changeKinds, usualEffort } from '../../src/advise.js';
-import { adviseCommand } from '../../src/cli/advise-command.js';
-import { lineDifference } from '../../src/cli/line-difference.js';
+import { changeKinds, usualEffort } from '../../src/app/advise.js';
+import { adviseCommand } from '../../src/cli/advise/advise-command.js';
+import { lineDifference } from '../../src/cli/compare/line-difference.js';
 import { changed, fileText } from '../input/sample-text.js';
-import { fakeSurroundings, runFake } from './fake-surroundings.js';
+import { fakeEnvironment, runFake } from './fake-environment.js';
 import { temporaryFolder } from './temporary-folder.js';
 
 const pool = fileText('../../samples/pool-hot-water.yaml');
@@ -69,15 +69,15 @@ test('progress is shown to a person at a terminal only, and is gone in the end',
 
 test('an interrupt ends the search with the best so far', async () => {
   const said = { output: '', messages: '' };
-  const surroundings = {
-    ...fakeSurroundings(said, { folder: folderWith(thinRod) }),
+  const environment = {
+    ...fakeEnvironment(said, { folder: folderWith(thinRod) }),
     onInterrupt: (handle: () => void) => {
       handle();
       return () => {};
     },
   };
   const options = { color: false, alternative: 1, most: 5, together: 4, trials: 3000 };
-  const status = await adviseCommand('pump.yaml', options, surroundings);
+  const status = await adviseCommand('pump.yaml', options, environment);
   expect(said.messages).toContain('stopped after 64 trials: this is the best so far');
   expect(said.output).toContain('swap the rod of H3');
   expect(status).toBe(0);

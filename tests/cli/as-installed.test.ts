@@ -1,9 +1,9 @@
 import { copyFileSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { keepReadings } from '../../src/cli/store-folder.js';
+import { keepReadings } from '../../src/cli/as-installed/store-folder.js';
 import { projectRoot } from '../architecture/source-tree.js';
-import { fakeSurroundings, runFake } from './fake-surroundings.js';
+import { fakeEnvironment, runFake } from './fake-environment.js';
 import { temporaryFolder } from './temporary-folder.js';
 
 /** A folder with the pool sample and its readings. */
@@ -155,11 +155,11 @@ describe('the store', () => {
 
   test('two runs at once cannot take the same name, and leave no half file', async () => {
     const folder = temporaryFolder();
-    const surroundings = fakeSurroundings({ output: '', messages: '' }, { folder });
+    const environment = fakeEnvironment({ output: '', messages: '' }, { folder });
     const texts = Array.from({ length: 12 }, (_, index) => `readings: ${index}\n`);
     const kept = await Promise.all(
       texts.map((text) =>
-        keepReadings('kept', { name: 'p-2026-01-01', date: '2026-01-01', text }, surroundings),
+        keepReadings('kept', { name: 'p-2026-01-01', date: '2026-01-01', text }, environment),
       ),
     );
     expect(new Set(kept.map(({ shown }) => shown)).size).toBe(12);

@@ -3,7 +3,7 @@ import { cpSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'nod
 import { basename, join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { beforeAll, expect, test } from 'vitest';
-import { version } from '../../src/version.js';
+import { version } from '../../src/app/version.js';
 import { builtCommand, ensureBuilt, root } from '../tooling/ensure-built.mjs';
 import { temporaryFolder } from './temporary-folder.js';
 

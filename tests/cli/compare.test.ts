@@ -3,7 +3,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-import { runFake } from './fake-surroundings.js';
+import { runFake } from './fake-environment.js';
 import { temporaryFolder } from './temporary-folder.js';
 
 const pool = readFileSync(

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { PDFDocument } from 'pdf-lib';
 import { beforeAll, expect, test } from 'vitest';
 import { builtCommand, ensureBuilt, root } from '../tooling/ensure-built.mjs';
-import { runFake } from './fake-surroundings.js';
+import { runFake } from './fake-environment.js';
 import { temporaryFolder } from './temporary-folder.js';
 
 const COMMANDS = [

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { PDFDocument } from 'pdf-lib';
 import { expect, test } from 'vitest';
 import { fieldSheet, readFieldSheet, readInstallation, review } from '../../src/index.js';
-import { runFake } from './fake-surroundings.js';
+import { runFake } from './fake-environment.js';
 import { temporaryFolder } from './temporary-folder.js';
 
 const samples = readdirSync('samples').filter((name) => name.endsWith('.yaml'));

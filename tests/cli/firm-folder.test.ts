@@ -2,7 +2,7 @@ import { cpSync, existsSync, mkdirSync, readFileSync, symlinkSync, writeFileSync
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-import { runFake } from './fake-surroundings.js';
+import { runFake } from './fake-environment.js';
 import { temporaryFolder } from './temporary-folder.js';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { installationJsonSchema } from '../../src/index.js';
-import { runFake } from './fake-surroundings.js';
+import { runFake } from './fake-environment.js';
 
 test('help input says every key of the schema, within 80 columns, and ends with 0', async () => {
   const { status, output, messages } = await runFake(['help', 'input']);

@@ -1,8 +1,8 @@
 import { mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { findInputs } from '../../src/cli/find-inputs.js';
-import { runFake } from './fake-surroundings.js';
+import { findInputs } from '../../src/cli/files/find-inputs.js';
+import { runFake } from './fake-environment.js';
 import { temporaryFolder } from './temporary-folder.js';
 
 const pool = readFileSync('samples/pool-hot-water.yaml', 'utf8');

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
 import { readInstallation } from '../../src/index.js';
 import { builtCommand, ensureBuilt } from '../tooling/ensure-built.mjs';
-import { runFake } from './fake-surroundings.js';
+import { runFake } from './fake-environment.js';
 import { temporaryFolder } from './temporary-folder.js';
 
 beforeAll(ensureBuilt, 240_000);

@@ -1,7 +1,7 @@
 import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { nameOutputs } from '../../src/cli/output-names.js';
+import { nameOutputs } from '../../src/cli/review/output-names.js';
 import { IssuesError } from '../../src/issues/issue.js';
 import { temporaryFolder } from './temporary-folder.js';
 

@@ -1,12 +1,12 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { INPUT_LIMIT_BYTES, readInput } from '../../src/cli/read-input.js';
-import { type FakeOptions, fakeSurroundings } from './fake-surroundings.js';
+import { INPUT_LIMIT_BYTES, readInput } from '../../src/cli/files/read-input.js';
+import { type FakeOptions, fakeEnvironment } from './fake-environment.js';
 import { temporaryFolder } from './temporary-folder.js';
 
 const read = (file: string, options: FakeOptions) =>
-  readInput(file, fakeSurroundings({ output: '', messages: '' }, options));
+  readInput(file, fakeEnvironment({ output: '', messages: '' }, options));
 
 test('a file is read relative to the working folder and called as the user called it', async () => {
   const folder = temporaryFolder();

@@ -1,8 +1,8 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { version } from '../../src/version.js';
-import { runFake } from './fake-surroundings.js';
+import { version } from '../../src/app/version.js';
+import { runFake } from './fake-environment.js';
 import { temporaryFolder } from './temporary-folder.js';
 
 const sampleNames = readdirSync('samples').filter((name) => name.endsWith('.yaml'));

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import readWorkbook from 'read-excel-file/node';
 import { expect, test } from 'vitest';
-import { runFake } from './fake-surroundings.js';
+import { runFake } from './fake-environment.js';
 import { temporaryFolder } from './temporary-folder.js';
 
 const pool = readFileSync('samples/pool-hot-water.yaml', 'utf8');

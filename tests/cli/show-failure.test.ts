@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
-import { showFailure } from '../../src/cli/show-failure.js';
+import { showFailure } from '../../src/cli/terminal/show-failure.js';
 import { EngineError, IssuesError } from '../../src/issues/issue.js';
-import { fakeSurroundings } from './fake-surroundings.js';
+import { fakeEnvironment } from './fake-environment.js';
 
 function shown(error: unknown) {
   const said = { output: '', messages: '' };
-  const status = showFailure(error, 'pump.yaml', fakeSurroundings(said));
+  const status = showFailure(error, 'pump.yaml', fakeEnvironment(said));
   return { status, ...said };
 }
 

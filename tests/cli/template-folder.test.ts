@@ -1,7 +1,7 @@
 import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { readTemplates } from '../../src/cli/template-folder.js';
+import { readTemplates } from '../../src/cli/templates/template-folder.js';
 import { temporaryFolder } from './temporary-folder.js';
 
 /** A working folder with shipped templates and a folder for a firm's own. */

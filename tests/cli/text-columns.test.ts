@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { column, columns, wrapped } from '../../src/cli/text-columns.js';
+import { column, columns, wrapped } from '../../src/cli/terminal/text-columns.js';
 
 test('a column is filled on the right, or on the left for a negative width', () => {
   expect(column('rod', 5)).toBe('rod  ');

@@ -2,7 +2,7 @@ import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { run } from '../../src/cli/run.js';
-import { fakeSurroundings, runFake } from './fake-surroundings.js';
+import { fakeEnvironment, runFake } from './fake-environment.js';
 import { temporaryFolder } from './temporary-folder.js';
 
 const pool = readFileSync('samples/pool-hot-water.yaml', 'utf8');
@@ -15,14 +15,14 @@ async function until(isTrue: () => boolean): Promise<void> {
 function watching(folder: string, terminal: boolean) {
   const said = { output: '', messages: '' };
   let interrupt: () => void = () => {};
-  const surroundings = {
-    ...fakeSurroundings(said, { folder, terminal, environment: { NO_COLOR: '1' } }),
+  const environment = {
+    ...fakeEnvironment(said, { folder, terminal, environment: { NO_COLOR: '1' } }),
     onInterrupt: (handle: () => void) => {
       interrupt = handle;
       return () => {};
     },
   };
-  const ended = run(['check', 'pump.yaml', '--watch'], surroundings);
+  const ended = run(['check', 'pump.yaml', '--watch'], environment);
   const rounds = () => said.messages.split('watching pump.yaml').length - 1;
   return { said, rounds, ended, interrupt: () => interrupt() };
 }

@@ -9,7 +9,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { writeFiles } from '../../src/cli/write-files.js';
+import { writeFiles } from '../../src/cli/files/write-files.js';
 import { temporaryFolder } from './temporary-folder.js';
 
 const file = (folder: string, name: string, content: string) => ({

@@ -1,14 +1,10 @@
 // Closed form: cantilever in space, single spans, portal frame. NPS 4 schedule 40, E = 29e6 psi, without shear.
 import { describe, expect, test } from 'vitest';
-import {
-  largestMoment,
-  memberForces,
-  movementAlong,
-  sagAlong,
-  solveFrame,
-} from '../../src/mechanics/index.js';
+import { largestMoment, memberForces } from '../../src/mechanics/frame/member-forces.js';
+import { movementAlong, sagAlong } from '../../src/mechanics/frame/movement-along.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame } from '../../src/model/frame.js';
+import type { Frame } from '../../src/model/frame/frame.js';
 import {
   anchor,
   condition,

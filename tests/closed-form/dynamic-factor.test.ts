@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { oscillatorResponse, riseFactor, type Stepping, stepFactor } from '../../src/mechanics/index.js';
+import { riseFactor, stepFactor } from '../../src/mechanics/start/dynamic-factor.js';
+import { oscillatorResponse, type Stepping } from '../../src/mechanics/start/step-response.js';
 
 const both: readonly Stepping[] = ['exact', 'average acceleration'];
 

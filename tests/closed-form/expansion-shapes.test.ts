@@ -1,9 +1,9 @@
 // Closed form: L, Z and U bends of uniform pipe, built in at both ends, heated by e = α ΔT = 6.93e-4.
 // NPS 4 schedule 40, E = 29e6 psi, I = 7.23260 in⁴, A = 3.17405 in². Rigid corners unless an elbow is given.
 import { describe, expect, test } from 'vitest';
-import { solveFrame } from '../../src/mechanics/index.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame } from '../../src/model/frame.js';
+import type { Frame } from '../../src/model/frame/frame.js';
 import {
   anchor,
   bend,

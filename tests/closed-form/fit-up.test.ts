@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { symmetricInverse } from '../../src/algebra/index.js';
-import { jointClosing, type MisfitWay } from '../../src/mechanics/fit-up.js';
-import { solveFrame, wayOf } from '../../src/mechanics/index.js';
-import { openedJoint } from '../../src/mechanics/opened-joint.js';
-import { standingFrame } from '../../src/mechanics/standing-frame.js';
-import type { Frame } from '../../src/model/frame.js';
+import { symmetricInverse } from '../../src/algebra/small-inverse.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
+import { standingFrame } from '../../src/mechanics/frame/standing-frame.js';
+import { jointClosing, type MisfitWay, wayOf } from '../../src/mechanics/what-ifs/fit-up.js';
+import { openedJoint } from '../../src/mechanics/what-ifs/opened-joint.js';
+import type { Frame } from '../../src/model/frame/frame.js';
 import { dot } from '../../src/model/vector.js';
 import {
   DISCHARGE,

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { flangeSpring, pumpOut } from '../../src/mechanics/index.js';
-import { standingFrame } from '../../src/mechanics/standing-frame.js';
-import type { Frame, FrameCondition } from '../../src/model/frame.js';
+import { standingFrame } from '../../src/mechanics/frame/standing-frame.js';
+import { flangeSpring, pumpOut } from '../../src/mechanics/what-ifs/pump-out.js';
+import type { Frame, FrameCondition } from '../../src/model/frame/frame.js';
 import { DISCHARGE, EI, LEG, mass, pump, pumpBetweenLegs, SUCTION } from '../mechanics/pump-between-legs.js';
 import {
   anchor,

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { runUp } from '../../src/mechanics/index.js';
+import { runUp } from '../../src/mechanics/start/run-up.js';
 
 // J dω/dt = T_m − T_n (ω/ω_n)² with a constant T_m parts into dω/(1 − a² x²): from standstill to ω_n
 //     t = J ω_n / √(T_m T_n) × artanh √(T_n/T_m).

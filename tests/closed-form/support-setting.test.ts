@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { drySetting, raisingEffects } from '../../src/mechanics/index.js';
-import type { Frame, Restraint } from '../../src/model/frame.js';
+import { drySetting } from '../../src/mechanics/what-ifs/spring-setting.js';
+import { raisingEffects } from '../../src/mechanics/what-ifs/support-setting.js';
+import type { Frame, Restraint } from '../../src/model/frame/frame.js';
 import {
   DISCHARGE,
   EI,

@@ -1,8 +1,8 @@
 // Closed form: natural frequencies of single masses, uniform beams, bars and shafts. NPS 4 schedule 40, E = 29e6 psi.
 import { describe, expect, test } from 'vitest';
-import { naturalFrequencies } from '../../src/mechanics/index.js';
+import { naturalFrequencies } from '../../src/mechanics/modes/frequencies.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame } from '../../src/model/frame.js';
+import type { Frame } from '../../src/model/frame/frame.js';
 import {
   anchor,
   condition,

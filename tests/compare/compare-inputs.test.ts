@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { compareInputs } from '../../src/compare/compare-inputs.js';
 import type { InputChange } from '../../src/compare/comparison.js';
-import { readContent, readInstallation, sameWritten } from '../../src/input/index.js';
+import { readInstallation } from '../../src/input/read-installation.js';
+import { readContent, sameWritten } from '../../src/input/written-value.js';
 
 const pool = readFileSync(new URL('../../samples/pool-hot-water.yaml', import.meta.url), 'utf8');
 

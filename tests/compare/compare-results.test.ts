@@ -4,8 +4,8 @@ import { compareInputs } from '../../src/compare/compare-inputs.js';
 import { compareResults } from '../../src/compare/compare-results.js';
 import { NOISE, type ValueChange } from '../../src/compare/comparison.js';
 import { type ResultsFile, readInstallation, review, reviewResults } from '../../src/index.js';
-import { readContent } from '../../src/input/index.js';
-import { readResults } from '../../src/report/read-results.js';
+import { readContent } from '../../src/input/written-value.js';
+import { readResults } from '../../src/report/results/read-results.js';
 
 const pool = readFileSync(new URL('../../samples/pool-hot-water.yaml', import.meta.url), 'utf8');
 const made = new Map<string, ResultsFile>();

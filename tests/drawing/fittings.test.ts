@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { elevationDrawing, isometricDrawing } from '../../src/drawing/index.js';
+import { isometricDrawing } from '../../src/drawing/isometric/isometric.js';
+import { elevationDrawing } from '../../src/drawing/room-views/elevation.js';
 import { practiceSubject, valve } from '../checks/practice-subject.js';
 import { expectSound } from './judge.js';
 

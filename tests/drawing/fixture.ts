@@ -1,5 +1,5 @@
 /** Lines walked out by hand into layouts and made-up responses, so that pictures can be tested without solving. */
-import type { Finding } from '../../src/checks/finding.js';
+
 import type {
   Installation,
   Part,
@@ -7,10 +7,16 @@ import type {
   SupportKind,
   SupportPart,
 } from '../../src/input/installation.js';
-import type { ConditionResponse, Movement, Response, SupportResponse } from '../../src/mechanics/response.js';
+import type { Finding } from '../../src/judging/finding.js';
+import type {
+  ConditionResponse,
+  Movement,
+  Response,
+  SupportResponse,
+} from '../../src/mechanics/frame/response.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { FrameCondition, FrameJoint, FrameSupport } from '../../src/model/frame.js';
-import type { Layout, PlacedSupport, PlacedTee, Stroke } from '../../src/model/layout.js';
+import type { FrameCondition, FrameJoint, FrameSupport } from '../../src/model/frame/frame.js';
+import type { Layout, PlacedSupport, PlacedTee, Stroke } from '../../src/model/layout/layout.js';
 import { add, scale } from '../../src/model/vector.js';
 
 export type Step =

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { ratioBars } from '../../src/drawing/charts/ratio-bars.js';
 import type { Shape } from '../../src/drawing/drawing.js';
-import { elevationDrawing, movementDrawing, ratioBars } from '../../src/drawing/index.js';
-import { exaggeration } from '../../src/drawing/moved-line.js';
+import { exaggeration } from '../../src/drawing/isometric/moved-line.js';
+import { movementDrawing } from '../../src/drawing/isometric/movement.js';
+import { elevationDrawing } from '../../src/drawing/room-views/elevation.js';
 import { branches, build, finding, fourHangers, longRiser } from './fixture.js';
 import { expectSound, textsOf } from './judge.js';
 

@@ -1,16 +1,21 @@
 import { describe, expect, test } from 'vitest';
 import { clippedSegment } from '../../src/drawing/clip.js';
-import { gasketEnd } from '../../src/drawing/gasket-end.js';
-import type { Label } from '../../src/drawing/label.js';
-import { placeLabels } from '../../src/drawing/label-placement.js';
-import { laidPieces, type Piece, paintOrder } from '../../src/drawing/paint-order.js';
-import { valveSymbol } from '../../src/drawing/part-symbols.js';
+import { gasketEnd } from '../../src/drawing/isometric/gasket-end.js';
+import { laidPieces, type Piece, paintOrder } from '../../src/drawing/isometric/paint-order.js';
+import { valveSymbol } from '../../src/drawing/isometric/part-symbols.js';
+import {
+  cornerViews,
+  ISOMETRIC_SHARE,
+  type Projection,
+  project,
+} from '../../src/drawing/isometric/projection.js';
+import { shortenedLine } from '../../src/drawing/isometric/shortened-line.js';
+import { strokeAxis } from '../../src/drawing/isometric/stroke-axis.js';
+import type { Label } from '../../src/drawing/labels/label.js';
+import { placeLabels } from '../../src/drawing/labels/label-placement.js';
+import { fitText, textWidth } from '../../src/drawing/labels/text-width.js';
 import { boxesOverlap, boxInside, nearestApproach, segmentCrossesBox } from '../../src/drawing/plane.js';
-import { cornerViews, ISOMETRIC_SHARE, type Projection, project } from '../../src/drawing/projection.js';
-import { shortenedLine } from '../../src/drawing/shortened-line.js';
 import { arcPoints } from '../../src/drawing/space.js';
-import { strokeAxis } from '../../src/drawing/stroke-axis.js';
-import { fitText, textWidth } from '../../src/drawing/text-width.js';
 import { norm, subtract } from '../../src/model/vector.js';
 import { branches, build, fourHangers, longRiser } from './fixture.js';
 

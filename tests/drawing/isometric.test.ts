@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { isometricDrawing } from '../../src/drawing/index.js';
+import { isometricDrawing } from '../../src/drawing/isometric/isometric.js';
 import type { Vec3 } from '../../src/model/conventions.js';
 import {
   type Built,

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { modeShapeDrawing, type SpeedMapRequest, speedMap } from '../../src/drawing/index.js';
+import { speedMap } from '../../src/drawing/charts/speed-map.js';
+import type { SpeedMapRequest } from '../../src/drawing/charts/speed-map-lines.js';
+import { modeShapeDrawing } from '../../src/drawing/isometric/mode-shape.js';
 import { reviewed } from '../report/fixture.js';
 import { expectSound, textsOf } from './judge.js';
 

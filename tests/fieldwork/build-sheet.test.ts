@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { buildSheet } from '../../src/fieldwork/build-sheet.js';
-import { boxesOf, type FieldSheet } from '../../src/fieldwork/sheet.js';
-import { sheetParts } from '../../src/fieldwork/sheet-parts.js';
+import { buildSheet } from '../../src/sheet/build-sheet.js';
+import { boxesOf, type FieldSheet } from '../../src/sheet/sheet.js';
+import { sheetParts } from '../../src/sheet/sheet-parts.js';
 import { filesBelow } from '../architecture/source-tree.js';
 import { changedSample, reviewedSample } from './reviewed-sample.js';
 
@@ -94,6 +94,6 @@ test('the limit of vibration is that of the file where it gives one, else the zo
 });
 
 test('every part of the sheet is a file of its own, in the registry', () => {
-  const files = filesBelow('src/fieldwork/parts', '.ts').map((name) => name.slice(0, -3));
+  const files = filesBelow('src/sheet/parts', '.ts').map((name) => name.slice(0, -3));
   expect(files).toEqual(expect.arrayContaining(sheetParts.map(({ id }) => id)));
 });

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { faceGaps } from '../../src/fieldwork/face-gaps.js';
-import { headOf } from '../../src/fieldwork/hydraulics.js';
-import { nearness } from '../../src/fieldwork/judges/knock-margin.js';
-import { parallelismOf } from '../../src/fieldwork/limits/alignment.js';
-import { vibrationZones, zoneOf } from '../../src/fieldwork/limits/vibration.js';
-import { unbalance } from '../../src/fieldwork/unbalance.js';
+import { nearness } from '../../src/as-installed/judges/knock-margin.js';
 import { nozzleAxes } from '../../src/model/nozzle-axes.js';
+import { unbalance } from '../../src/readings/unbalance.js';
+import { faceGaps } from '../../src/sheet/face-gaps.js';
+import { headOf } from '../../src/sheet/hydraulics.js';
+import { parallelismOf } from '../../src/sheet/limits/alignment.js';
+import { vibrationZones, zoneOf } from '../../src/sheet/limits/vibration.js';
 
 const INCH = 0.0254;
 const south = nozzleAxes([0, -1, 0]);

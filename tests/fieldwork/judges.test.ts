@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { buildSheet } from '../../src/fieldwork/build-sheet.js';
-import { judges } from '../../src/fieldwork/judges/index.js';
-import { boxesOf } from '../../src/fieldwork/sheet.js';
+import { judges } from '../../src/as-installed/judges/all-judges.js';
 import type { Review } from '../../src/index.js';
 import { sentences } from '../../src/issues/sentences/index.js';
+import { buildSheet } from '../../src/sheet/build-sheet.js';
+import { boxesOf } from '../../src/sheet/sheet.js';
 import { filesBelow } from '../architecture/source-tree.js';
 import { changedSample, reviewedSample } from './reviewed-sample.js';
 import { judgedBy, visitOf } from './visit.js';
@@ -371,7 +371,7 @@ test('every judge is tested here, has a sentence that tells finding, fix and con
     const sentence = sentences[`fieldwork.${id}.exceeds`]?.({ at: 'x', which: 'x', side: 'x', load: 'x' });
     expect(Object.keys(sentence ?? {})).toEqual(['message', 'wanted', 'hint']);
   }
-  const files = filesBelow('src/fieldwork/judges', '.ts').map((name) => name.slice(0, -3));
+  const files = filesBelow('src/as-installed/judges', '.ts').map((name) => name.slice(0, -3));
   expect(files.length).toBeGreaterThan(25);
 });
 

@@ -3,9 +3,9 @@ import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { readingsJsonSchema } from '../../src/fieldwork/readings-schema.js';
-import { readReadingsTable } from '../../src/fieldwork/readings-table.js';
-import { readReadingsText } from '../../src/fieldwork/readings-text.js';
+import { readingsJsonSchema } from '../../src/readings/readings-schema.js';
+import { readReadingsTable } from '../../src/readings/readings-table.js';
+import { readReadingsText } from '../../src/readings/readings-text.js';
 import { projectRoot } from '../architecture/source-tree.js';
 import { reviewedSample } from './reviewed-sample.js';
 

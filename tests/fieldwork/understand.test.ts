@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { buildSheet } from '../../src/fieldwork/build-sheet.js';
-import { understand } from '../../src/fieldwork/understand.js';
-import { understandDate } from '../../src/fieldwork/understand-date.js';
-import { understandNumber } from '../../src/fieldwork/understand-number.js';
 import { printIssue } from '../../src/issues/print.js';
+import { understand } from '../../src/readings/understand.js';
+import { understandDate } from '../../src/readings/understand-date.js';
+import { understandNumber } from '../../src/readings/understand-number.js';
+import { buildSheet } from '../../src/sheet/build-sheet.js';
 import { reviewedSample } from './reviewed-sample.js';
 import { answersFor } from './visit.js';
 

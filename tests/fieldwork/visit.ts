@@ -1,8 +1,9 @@
 /** Visits made of a few readings, for tests. */
-import type { Answers } from '../../src/fieldwork/answers.js';
-import { type AsInstalled, asInstalled } from '../../src/fieldwork/as-installed.js';
-import type { Judgement } from '../../src/fieldwork/judgement.js';
+
+import { type AsInstalled, asInstalled } from '../../src/as-installed/as-installed.js';
+import type { Judgement } from '../../src/as-installed/judgement.js';
 import type { Review } from '../../src/index.js';
+import type { Answers } from '../../src/readings/answers.js';
 
 /** Answers as if filled in on the sheet of a review. */
 export function answersFor(

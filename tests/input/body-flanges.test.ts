@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { DiffuserPart, FlangePart, Part, ValvePart } from '../../src/input/installation.js';
-import { buildLayout } from '../../src/model/index.js';
+import { buildLayout } from '../../src/model/layout/build-layout.js';
 import { changed, everyPart, installationOf, issuesOf, shortest } from './sample-text.js';
 
 const PSI = (0.45359237 * 9.80665) / 0.0254 ** 2;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { parse, stringify } from 'yaml';
-import { readInstallation } from '../../src/input/index.js';
+import { readInstallation } from '../../src/input/read-installation.js';
 import { printIssue } from '../../src/issues/print.js';
 import { everyPart, issuesOf, shortest } from './sample-text.js';
 

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { installationJsonSchema } from '../../src/input/index.js';
+import { installationJsonSchema } from '../../src/input/json-schema.js';
 import { changed, everyPart, fileText, shortest } from './sample-text.js';
 
 const schema = installationJsonSchema();

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { readInstallation } from '../../src/input/index.js';
 import type { Part } from '../../src/input/installation.js';
+import { readInstallation } from '../../src/input/read-installation.js';
 import { practiceSubject, valve } from '../checks/practice-subject.js';
 import { fileText } from './sample-text.js';
 

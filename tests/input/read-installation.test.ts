@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
-import { readInstallation } from '../../src/input/index.js';
 import type { ElbowPart, Part, SupportPart, TeePart } from '../../src/input/installation.js';
+import { readInstallation } from '../../src/input/read-installation.js';
 import { changed, everyPart, installationOf, issuesOf, shortest } from './sample-text.js';
 
 const INCH = 0.0254;

@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-import { readInstallation } from '../../src/input/index.js';
+import { readInstallation } from '../../src/input/read-installation.js';
 import { printIssue } from '../../src/issues/print.js';
 import { fileText } from './sample-text.js';
 

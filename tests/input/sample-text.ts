@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { readInstallation } from '../../src/input/index.js';
 import type { Installation } from '../../src/input/installation.js';
+import { readInstallation } from '../../src/input/read-installation.js';
 import type { Issue } from '../../src/issues/issue.js';
 
 /** A file of this folder's fixtures, or of the samples. */

@@ -1,4 +1,4 @@
-import { readInstallation } from '../../src/input/index.js';
+import { readInstallation } from '../../src/input/read-installation.js';
 
 /** Warnings of a text that must be readable, as code and path. */
 export function warningsOf(text: string): readonly string[] {

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { EngineError } from '../../src/issues/issue.js';
-import { solveFrame, wrenchOnBody } from '../../src/mechanics/index.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
+import { wrenchOnBody } from '../../src/mechanics/frame/wrench-on-body.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame, FrameBody, FrameJoint } from '../../src/model/frame.js';
+import type { Frame, FrameBody, FrameJoint } from '../../src/model/frame/frame.js';
 import { relativeError } from '../published/printed-value.js';
 import {
   AXES,

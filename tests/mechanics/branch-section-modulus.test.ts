@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { effectiveBranchModulus } from '../../src/mechanics/branch-section-modulus.js';
-import { sectionModulus } from '../../src/mechanics/code-stress.js';
-import { teeIntensification } from '../../src/model/tee-factors.js';
+import { effectiveBranchModulus } from '../../src/mechanics/stress/branch-section-modulus.js';
+import { sectionModulus } from '../../src/mechanics/stress/code-stress.js';
+import { teeIntensification } from '../../src/model/frame/tee-factors.js';
 
 // NPS 4 STD on NPS 12 STD; 4.500 in × 0.237 in, wall of the run 0.375 in.
 const branch = { outsideDiameter: 0.1143, wall: 0.00602 };

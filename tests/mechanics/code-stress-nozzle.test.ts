@@ -1,8 +1,12 @@
 import { expect, test } from 'vitest';
 import { EngineError } from '../../src/issues/issue.js';
-import { loadsMovedTo, nozzleInteraction } from '../../src/mechanics/combined-nozzle.js';
-import { equivalentPressure } from '../../src/mechanics/flange-equivalent-pressure.js';
-import { maximumShearStress, nozzleStress, principalStress } from '../../src/mechanics/nozzle-stress.js';
+import { loadsMovedTo, nozzleInteraction } from '../../src/mechanics/stress/combined-nozzle.js';
+import { equivalentPressure } from '../../src/mechanics/stress/flange-equivalent-pressure.js';
+import {
+  maximumShearStress,
+  nozzleStress,
+  principalStress,
+} from '../../src/mechanics/stress/nozzle-stress.js';
 
 const section = { outsideDiameter: 0.1143, insideDiameter: 0.10226 };
 const idle = { ...section, axialForce: 0, crossForce: 0, bendingMoment: 0, torsion: 0 };

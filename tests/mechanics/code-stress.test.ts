@@ -12,7 +12,7 @@ import {
   sectionModulus,
   sustainedIntensification,
   thinWallPressureStress,
-} from '../../src/mechanics/code-stress.js';
+} from '../../src/mechanics/stress/code-stress.js';
 
 const tube = { outsideDiameter: 0.168275, wall: 0.007112 };
 const state = { tube, pressure: 8e5, moment: 5000, intensification: 1, axialForce: 0 };

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { massPerLength, solveFrame } from '../../src/mechanics/index.js';
+import { massPerLength } from '../../src/mechanics/frame/present-mass.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame, FrameCondition } from '../../src/model/frame.js';
+import type { Frame, FrameCondition } from '../../src/model/frame/frame.js';
 import { relativeError } from '../published/printed-value.js';
 import {
   anchor,

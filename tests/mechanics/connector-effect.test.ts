@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { connectorEffects, solveFrame } from '../../src/mechanics/index.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
+import { connectorEffects } from '../../src/mechanics/what-ifs/connector-effect.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame, FrameJoint } from '../../src/model/frame.js';
+import type { Frame, FrameJoint } from '../../src/model/frame/frame.js';
 import { relativeError } from '../published/printed-value.js';
 import { anchor, condition, frame, INCH, POUND_FORCE, PSI, restraint, support } from './small-frames.js';
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { EngineError } from '../../src/issues/issue.js';
-import { solveFrame } from '../../src/mechanics/index.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame, FrameSupport } from '../../src/model/frame.js';
+import type { Frame, FrameSupport } from '../../src/model/frame/frame.js';
 import { relativeError } from '../published/printed-value.js';
 import {
   anchor,

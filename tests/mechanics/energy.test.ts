@@ -1,10 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { energyOf, LARGEST_ENERGY_ERROR } from '../../src/mechanics/energy.js';
-import { solveFrame } from '../../src/mechanics/index.js';
-import { prepareFrame } from '../../src/mechanics/prepare-frame.js';
-import { frameSolver } from '../../src/mechanics/solve-frame.js';
+import { energyOf, LARGEST_ENERGY_ERROR } from '../../src/mechanics/frame/energy.js';
+import { prepareFrame } from '../../src/mechanics/frame/prepare-frame.js';
+import { frameSolver, solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame } from '../../src/model/frame.js';
+import type { Frame } from '../../src/model/frame/frame.js';
 import {
   anchor,
   condition,

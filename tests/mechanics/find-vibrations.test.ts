@@ -1,14 +1,10 @@
 import { expect, test } from 'vitest';
-import {
-  bodyShare,
-  findVibrations,
-  naturalFrequencies,
-  piecesOf,
-  refineFrame,
-  smallMovements,
-  solveFrame,
-} from '../../src/mechanics/index.js';
-import type { FrameBody } from '../../src/model/frame.js';
+import { bodyShare } from '../../src/mechanics/frame/body-share.js';
+import { piecesOf, refineFrame } from '../../src/mechanics/frame/refine-frame.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
+import { findVibrations } from '../../src/mechanics/modes/find-vibrations.js';
+import { naturalFrequencies, smallMovements } from '../../src/mechanics/modes/frequencies.js';
+import type { FrameBody } from '../../src/model/frame/frame.js';
 import { anchor, condition, force, frame, GRAVITY, NPS4, of, pipe, STEEL } from './small-frames.js';
 
 const LENGTH = 6;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { lockOutBands, wholeTurns } from '../../src/mechanics/index.js';
+import { lockOutBands, wholeTurns } from '../../src/mechanics/modes/lock-out-bands.js';
 
 const RPM = Math.PI / 30;
 const speeds = { lowest: 600 * RPM, highest: 1800 * RPM };

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { EngineError } from '../../src/issues/issue.js';
 import { mechanicsSentences } from '../../src/issues/sentences/mechanics.js';
-import { solveFrame } from '../../src/mechanics/index.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame } from '../../src/model/frame.js';
+import type { Frame } from '../../src/model/frame/frame.js';
 import {
   AXES,
   anchor,

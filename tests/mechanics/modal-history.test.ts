@@ -1,13 +1,13 @@
 import { expect, test } from 'vitest';
 import {
   againstDynamicFactor,
-  driveStages,
   type LoadedMode,
   modalHistory,
-  runUp,
-  startTwist,
-  stepFactor,
-} from '../../src/mechanics/index.js';
+} from '../../src/mechanics/modes/modal-history.js';
+import { driveStages } from '../../src/mechanics/start/drive-stages.js';
+import { stepFactor } from '../../src/mechanics/start/dynamic-factor.js';
+import { runUp } from '../../src/mechanics/start/run-up.js';
+import { startTwist } from '../../src/mechanics/start/start-twist.js';
 import { load, started, wyeDelta } from './starting-sets.js';
 
 /**

@@ -1,5 +1,10 @@
 import { expect, test } from 'vitest';
-import { breakdownSlip, motorTorqueAt, motorTorques, ratedTorque } from '../../src/mechanics/index.js';
+import {
+  breakdownSlip,
+  motorTorqueAt,
+  motorTorques,
+  ratedTorque,
+} from '../../src/mechanics/start/motor-torque.js';
 import { motor } from './starting-sets.js';
 
 test('the curve goes through standstill, breakdown, full load and the speed of the field', () => {

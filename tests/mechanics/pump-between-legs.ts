@@ -1,6 +1,6 @@
 /** A rigid pump between two straight legs, for what happens at its flanges. */
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame, FrameBody, FrameMass } from '../../src/model/frame.js';
+import type { Frame, FrameBody, FrameMass } from '../../src/model/frame/frame.js';
 import { anchor, frame, NPS4, pipe, STEEL } from './small-frames.js';
 
 /** Half the length of the pump, and length of each leg [m]. */

@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { EngineError } from '../../src/issues/issue.js';
 import { mechanicsSentences } from '../../src/issues/sentences/mechanics.js';
-import { memberForces, sagAlong, solveFrame, thermalStrain } from '../../src/mechanics/index.js';
-import type { Frame } from '../../src/model/frame.js';
+import { memberForces } from '../../src/mechanics/frame/member-forces.js';
+import { sagAlong } from '../../src/mechanics/frame/movement-along.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
+import { thermalStrain } from '../../src/mechanics/frame/thermal-strain.js';
+import type { Frame } from '../../src/model/frame/frame.js';
 import {
   anchor,
   bend,

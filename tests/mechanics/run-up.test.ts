@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
-import { driveStages, runUp, type StartMethod, settledSpeed } from '../../src/mechanics/index.js';
+import { driveStages, settledSpeed } from '../../src/mechanics/start/drive-stages.js';
+import { runUp } from '../../src/mechanics/start/run-up.js';
+import type { StartMethod } from '../../src/mechanics/start/start-method.js';
 import { drive, load, motor, softStarter, started, wyeDelta } from './starting-sets.js';
 
 const INERTIA = 0.5;

@@ -1,14 +1,14 @@
 // What is said when joints or rods find no rest. Frames that do so are not known, so the stiffness is made to disagree.
 import { expect, test } from 'vitest';
-import { buildSystem } from '../../src/mechanics/build-system.js';
-import { joinClusters } from '../../src/mechanics/cluster.js';
-import { conditionLoads } from '../../src/mechanics/condition-loads.js';
-import { contactsOf } from '../../src/mechanics/contact.js';
-import { jointPlays } from '../../src/mechanics/joint-play.js';
-import { type PreparedFrame, prepareFrame } from '../../src/mechanics/prepare-frame.js';
-import { settleFrame } from '../../src/mechanics/settle-frame.js';
+import { contactsOf } from '../../src/mechanics/contact/contact.js';
+import { jointPlays } from '../../src/mechanics/contact/joint-play.js';
+import { settleFrame } from '../../src/mechanics/contact/settle-frame.js';
+import { buildSystem } from '../../src/mechanics/frame/build-system.js';
+import { joinClusters } from '../../src/mechanics/frame/cluster.js';
+import { conditionLoads } from '../../src/mechanics/frame/condition-loads.js';
+import { type PreparedFrame, prepareFrame } from '../../src/mechanics/frame/prepare-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame } from '../../src/model/frame.js';
+import type { Frame } from '../../src/model/frame/frame.js';
 import { errorOf } from './error-of.js';
 import { anchor, condition, force, frame, restraint, runThrough, support } from './small-frames.js';
 

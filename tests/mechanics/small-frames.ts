@@ -8,7 +8,7 @@ import type {
   FramePipe,
   FrameSupport,
   Restraint,
-} from '../../src/model/frame.js';
+} from '../../src/model/frame/frame.js';
 
 export const INCH = 0.0254;
 export const POUND_FORCE = 4.4482216152605;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { type StartMethod, startTorqueShare } from '../../src/mechanics/index.js';
+import { type StartMethod, startTorqueShare } from '../../src/mechanics/start/start-method.js';
 import { citationText } from '../../src/sources/index.js';
 import { drive, softStarter, wyeDelta } from './starting-sets.js';
 

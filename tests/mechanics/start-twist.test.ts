@@ -1,16 +1,15 @@
 import { expect, test } from 'vitest';
+import { driveStages } from '../../src/mechanics/start/drive-stages.js';
+import { motorTorques } from '../../src/mechanics/start/motor-torque.js';
+import { runUp } from '../../src/mechanics/start/run-up.js';
+import type { StartMethod } from '../../src/mechanics/start/start-method.js';
 import {
   coastDownTwist,
-  driveStages,
-  inertiasBetween,
-  motorTorques,
-  runUp,
-  type StartMethod,
   startTwist,
-  startTwistRange,
   steadyTwist,
   twistBound,
-} from '../../src/mechanics/index.js';
+} from '../../src/mechanics/start/start-twist.js';
+import { inertiasBetween, startTwistRange } from '../../src/mechanics/start/start-twist-range.js';
 import { drive, load, motor, softStarter, started, wyeDelta } from './starting-sets.js';
 
 const across = { kind: 'across the line' } as const;

@@ -1,15 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import {
-  findVibrations,
-  rimMovement,
-  type StartUp,
-  startUp,
-  steadyTwist,
-  stepFactor,
-  twistedSet,
-  type WorkedStart,
-} from '../../src/mechanics/index.js';
-import type { StartCase } from '../../src/model/index.js';
+import { findVibrations } from '../../src/mechanics/modes/find-vibrations.js';
+import { rimMovement, twistedSet } from '../../src/mechanics/modes/twisted-set.js';
+import { stepFactor } from '../../src/mechanics/start/dynamic-factor.js';
+import { steadyTwist } from '../../src/mechanics/start/start-twist.js';
+import { type StartUp, startUp, type WorkedStart } from '../../src/mechanics/start/start-up.js';
+import type { StartCase } from '../../src/model/conditions/start-case.js';
 import { anchor, condition, frame, of, pipe, restraint, STEEL, support } from './small-frames.js';
 
 /**

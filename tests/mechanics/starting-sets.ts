@@ -1,4 +1,5 @@
-import { motorTorques, type StartingSet } from '../../src/mechanics/index.js';
+import type { StartingSet } from '../../src/mechanics/start/drive-stages.js';
+import { motorTorques } from '../../src/mechanics/start/motor-torque.js';
 
 const RPM = Math.PI / 30;
 

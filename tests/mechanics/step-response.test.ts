@@ -1,14 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import {
-  driveStages,
-  oscillatorResponse,
-  riseFactor,
-  runUp,
-  startTwist,
-  stepFactor,
-} from '../../src/mechanics/index.js';
-import { finerHistory } from '../../src/mechanics/load-history.js';
+import { driveStages } from '../../src/mechanics/start/drive-stages.js';
+import { riseFactor, stepFactor } from '../../src/mechanics/start/dynamic-factor.js';
+import { finerHistory } from '../../src/mechanics/start/load-history.js';
+import { runUp } from '../../src/mechanics/start/run-up.js';
+import { startTwist } from '../../src/mechanics/start/start-twist.js';
+import { oscillatorResponse } from '../../src/mechanics/start/step-response.js';
 import { drive, load, softStarter, started, wyeDelta } from './starting-sets.js';
 
 test.each([{ kind: 'across the line' } as const, wyeDelta, softStarter, drive])(

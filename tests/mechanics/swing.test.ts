@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { naturalFrequencies, solveFrame } from '../../src/mechanics/index.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
+import { naturalFrequencies } from '../../src/mechanics/modes/frequencies.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame, FrameSupport } from '../../src/model/frame.js';
+import type { Frame, FrameSupport } from '../../src/model/frame/frame.js';
 import { relativeError } from '../published/printed-value.js';
 import { errorOf } from './error-of.js';
 import { AXES, condition, force, frame, GRAVITY, of, prop, restraint, support } from './small-frames.js';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { solveFrame } from '../../src/mechanics/index.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame, Restraint } from '../../src/model/frame.js';
+import type { Frame, Restraint } from '../../src/model/frame/frame.js';
 import { relativeError } from '../published/printed-value.js';
 import { errorOf } from './error-of.js';
 import {

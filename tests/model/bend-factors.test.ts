@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { EngineError } from '../../src/issues/issue.js';
-import { bendFactors } from '../../src/model/bend-factors.js';
-import { teeIntensification } from '../../src/model/tee-factors.js';
+import { bendFactors } from '../../src/model/frame/bend-factors.js';
+import { teeIntensification } from '../../src/model/frame/tee-factors.js';
 
 const INCH = 0.0254;
 

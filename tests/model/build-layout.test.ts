@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { buildLayout } from '../../src/model/build-layout.js';
+import { buildLayout } from '../../src/model/layout/build-layout.js';
 import {
   elbow,
   end,

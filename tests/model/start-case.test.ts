@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { greatestTorqueAssumed, lockedRotorCurrentAssumed } from '../../src/catalog/index.js';
 import type { Motor } from '../../src/input/installation.js';
-import { startCase } from '../../src/model/index.js';
-import { cylinderInertia, pumpBodies } from '../../src/model/pump-body.js';
+import { startCase } from '../../src/model/conditions/start-case.js';
+import { cylinderInertia, pumpBodies } from '../../src/model/frame/pump-body.js';
 import { installation, sourced } from './fixture.js';
 
 const RPM = Math.PI / 30;

@@ -13,7 +13,7 @@
  *
  * What the compared cases do not have (joints, gaps, preloads, friction, imposed movements) is refused, not ignored.
  */
-import type { ConditionResponse } from '../../src/mechanics/index.js';
+import type { ConditionResponse } from '../../src/mechanics/frame/response.js';
 import type { Vec3 } from '../../src/model/conventions.js';
 import type {
   Frame,
@@ -23,7 +23,7 @@ import type {
   FrameMember,
   FrameSupport,
   Tube,
-} from '../../src/model/frame.js';
+} from '../../src/model/frame/frame.js';
 import { add, cross, dot, norm, scale, subtract, unit } from '../../src/model/vector.js';
 import { of } from '../mechanics/small-frames.js';
 import {

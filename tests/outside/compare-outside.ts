@@ -16,8 +16,8 @@
  * The tolerance is made of what the outside solver leaves open and of nothing else: both differences whole, and half a
  * unit of the last printed place, as often as the two formulas take it: (4/3 + 1/3) (10/9 + 1/9).
  */
-import type { ConditionResponse } from '../../src/mechanics/index.js';
-import type { Frame } from '../../src/model/frame.js';
+import type { ConditionResponse } from '../../src/mechanics/frame/response.js';
+import type { Frame } from '../../src/model/frame/frame.js';
 import { of } from '../mechanics/small-frames.js';
 import { beamsOf, type Fineness } from './beams-of-frame.js';
 import { solveOutside } from './run-solver.js';

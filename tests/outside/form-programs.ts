@@ -3,8 +3,8 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import puppeteer, { type CDPSession } from 'puppeteer-core';
-import { type Box, boxesOf, type FieldSheet } from '../../src/fieldwork/sheet.js';
 import { choiceState } from '../../src/render/form/field.js';
+import { type Box, boxesOf, type FieldSheet } from '../../src/sheet/sheet.js';
 
 /** What is filled in, by box. */
 export type Answers = Readonly<Record<string, string>>;

@@ -8,10 +8,10 @@
 import { readFileSync } from 'node:fs';
 import { beforeEach, expect, test } from 'vitest';
 import { readInstallation } from '../../src/index.js';
-import { solveFrame } from '../../src/mechanics/index.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame, FrameMember } from '../../src/model/frame.js';
-import { buildLayout } from '../../src/model/index.js';
+import type { Frame, FrameMember } from '../../src/model/frame/frame.js';
+import { buildLayout } from '../../src/model/layout/build-layout.js';
 import { add, cross, dot, norm, scale, subtract, unit } from '../../src/model/vector.js';
 import { anchor, bend, condition, frame, GRAVITY, INCH, NPS4, of, pipe } from '../mechanics/small-frames.js';
 import { addLoad, addNode, addPiece, newDraft } from './beam-model.js';

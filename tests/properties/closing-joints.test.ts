@@ -1,7 +1,7 @@
 // Invariants of joints pulled shut, on lines made at random.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { jointClosing, type MisfitWay, wayOf } from '../../src/mechanics/index.js';
+import { jointClosing, type MisfitWay, wayOf } from '../../src/mechanics/what-ifs/fit-up.js';
 import { dot } from '../../src/model/vector.js';
 import { CONDITIONS, steps, walkedFrame } from './random-line.js';
 

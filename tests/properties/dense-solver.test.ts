@@ -3,9 +3,9 @@
 import fc from 'fast-check';
 import { Matrix, solve } from 'ml-matrix';
 import { expect, test } from 'vitest';
-import { solveFrame } from '../../src/mechanics/index.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame } from '../../src/model/frame.js';
+import type { Frame } from '../../src/model/frame/frame.js';
 import { cross, norm, subtract, unit } from '../../src/model/vector.js';
 import { anchor, condition, force, frame, NPS4, of, pipe, STEEL } from '../mechanics/small-frames.js';
 import { furthestApart } from './random-line.js';

@@ -1,10 +1,10 @@
 // Complementarity of rods, travel, gaps and free bending on lines made at random, and what turning and units leave alone.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { solveFrame } from '../../src/mechanics/index.js';
-import type { Response } from '../../src/mechanics/response.js';
+import type { Response } from '../../src/mechanics/frame/response.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame } from '../../src/model/frame.js';
+import type { Frame } from '../../src/model/frame/frame.js';
 import { scale } from '../../src/model/vector.js';
 import {
   anchor,

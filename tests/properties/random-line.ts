@@ -1,7 +1,8 @@
 /** Random lines for the properties: walked pipes and bends, bodies, joints and supports, anchored at both ends. */
 import fc from 'fast-check';
 import { EngineError } from '../../src/issues/issue.js';
-import { type Response, solveFrame } from '../../src/mechanics/index.js';
+import type { Response } from '../../src/mechanics/frame/response.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
 import type {
   Frame,
@@ -11,7 +12,7 @@ import type {
   FrameJoint,
   FramePipe,
   FrameSupport,
-} from '../../src/model/frame.js';
+} from '../../src/model/frame/frame.js';
 import { add, cross, scale, unit } from '../../src/model/vector.js';
 import {
   anchor,

@@ -1,16 +1,14 @@
 // Invariant: the work of the loads is the energy stored, found from the forces along each member by another way.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { gaussLegendre } from '../../src/algebra/index.js';
-import {
-  memberCompliance,
-  memberForces,
-  memberPath,
-  movementAlong,
-  solveFrame,
-} from '../../src/mechanics/index.js';
+import { gaussLegendre } from '../../src/algebra/gauss-legendre.js';
+import { memberForces } from '../../src/mechanics/frame/member-forces.js';
+import { memberPath } from '../../src/mechanics/frame/member-path.js';
+import { movementAlong } from '../../src/mechanics/frame/movement-along.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
+import { memberCompliance } from '../../src/mechanics/frame/tube-section.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame } from '../../src/model/frame.js';
+import type { Frame } from '../../src/model/frame/frame.js';
 import { dot, subtract } from '../../src/model/vector.js';
 import { condition, force, of } from '../mechanics/small-frames.js';
 import { relativeError } from '../published/printed-value.js';

@@ -2,10 +2,13 @@
 // the forces along them), of joints and of supports.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { gaussLegendre } from '../../src/algebra/index.js';
-import { memberCompliance, memberForces, memberPath, solveFrame } from '../../src/mechanics/index.js';
+import { gaussLegendre } from '../../src/algebra/gauss-legendre.js';
+import { memberForces } from '../../src/mechanics/frame/member-forces.js';
+import { memberPath } from '../../src/mechanics/frame/member-path.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
+import { memberCompliance } from '../../src/mechanics/frame/tube-section.js';
 import type { Vec3 } from '../../src/model/conventions.js';
-import type { Frame } from '../../src/model/frame.js';
+import type { Frame } from '../../src/model/frame/frame.js';
 import { dot } from '../../src/model/vector.js';
 import { condition, force, of } from '../mechanics/small-frames.js';
 import { steps, walkedFrame } from './random-line.js';

@@ -4,7 +4,7 @@
 // Checked  by hand: 400 × 2, 48 × 4, 45 × 8.
 // Limits   one point of the curve, equal efficiency at both speeds.
 import { expect, test } from 'vitest';
-import { atOtherSpeed } from '../../src/mechanics/index.js';
+import { atOtherSpeed } from '../../src/mechanics/start/affinity.js';
 import { withinPrintedRounding } from './printed-value.js';
 
 const GALLON_A_MINUTE = (231 * 0.0254 ** 3) / 60;

@@ -9,8 +9,8 @@
 //          0.2833, water 0.0361 lb/in³; shear left out. The handbook weight is turned into a
 //          mass with its 32.2 ft/s².
 import { expect, test } from 'vitest';
-import { naturalFrequencies } from '../../src/mechanics/index.js';
-import type { FrameBody } from '../../src/model/frame.js';
+import { naturalFrequencies } from '../../src/mechanics/modes/frequencies.js';
+import type { FrameBody } from '../../src/model/frame/frame.js';
 import {
   anchor,
   condition,

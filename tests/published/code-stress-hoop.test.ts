@@ -4,7 +4,7 @@
 // Checked  by hand: 3795 × 406.4 / [2 (125 000 + 1518)] = 6.095 mm.
 // Limits   pressure design alone; loads and geometry of the example were not at hand.
 import { expect, test } from 'vitest';
-import { hoopStress, pressureDesignWall } from '../../src/mechanics/code-stress-hoop.js';
+import { hoopStress, pressureDesignWall } from '../../src/mechanics/stress/code-stress-hoop.js';
 import { withinPrintedRounding } from './printed-value.js';
 
 const MILLIMETRE = 0.001;

@@ -5,7 +5,7 @@
 // Checked  by hand: 250 × 300 / 10 = 7500; 250 × 36 / 20 = 450; 3750 + √(3750² + 450²) = 7526.9.
 // Limits   plane stress at the surface of the bar; the direct shear of the load is left out, as in the problem.
 import { expect, test } from 'vitest';
-import { maximumShearStress, principalStress } from '../../src/mechanics/nozzle-stress.js';
+import { maximumShearStress, principalStress } from '../../src/mechanics/stress/nozzle-stress.js';
 import { withinPrintedRounding } from './printed-value.js';
 
 const INCH = 0.0254;

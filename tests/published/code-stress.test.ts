@@ -15,8 +15,8 @@ import {
   powerSustainedStress,
   sectionModulus,
   thinWallPressureStress,
-} from '../../src/mechanics/code-stress.js';
-import { hoopStress } from '../../src/mechanics/code-stress-hoop.js';
+} from '../../src/mechanics/stress/code-stress.js';
+import { hoopStress } from '../../src/mechanics/stress/code-stress-hoop.js';
 import { withinPrintedRounding } from './printed-value.js';
 
 const INCH = 0.0254;

@@ -7,7 +7,7 @@
 // Limits   the sample is a horizontal pump on a baseplate; only the rule is taken from it, not its field of use.
 import { expect, test } from 'vitest';
 import { processPumpTable } from '../../src/catalog/index.js';
-import { loadsMovedTo, nozzleInteraction } from '../../src/mechanics/combined-nozzle.js';
+import { loadsMovedTo, nozzleInteraction } from '../../src/mechanics/stress/combined-nozzle.js';
 import type { Vec3, Wrench } from '../../src/model/conventions.js';
 import { withinPrintedRounding } from './printed-value.js';
 

@@ -5,7 +5,8 @@
 // Limits   the page with the length of the leg is cut off, so the formulas are compared over a range of legs instead, with a
 //          line solved between guides. Slender beam: shear deformation is left out.
 import { describe, expect, test } from 'vitest';
-import { memberForces, solveFrame } from '../../src/mechanics/index.js';
+import { memberForces } from '../../src/mechanics/frame/member-forces.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
 import {
   AXES,

@@ -4,7 +4,7 @@
 // Checked  by hand: 16 × 18 000 / (π × 474.552) = 193.18; 4 × 500 / (π × 60.84) = 10.46.
 // Limits   a check of the equation and its units, not of the method.
 import { expect, test } from 'vitest';
-import { equivalentPressure } from '../../src/mechanics/flange-equivalent-pressure.js';
+import { equivalentPressure } from '../../src/mechanics/stress/flange-equivalent-pressure.js';
 import { withinPrintedRounding } from './printed-value.js';
 
 const INCH = 0.0254;

@@ -4,7 +4,7 @@
 // Checked  by hand: in metres 0.25/0.381 = 0.656, 23 kg × 0.656 × 0.99 = 15.0 kg, 33.0 lb: the metric form rounds its
 //          constants, so that both forms agree to the 3 % that 25 cm and 10 in, and 23 kg and 51 lb, are apart.
 import { expect, test } from 'vitest';
-import { LOAD_CONSTANT, recommendedWeight } from '../../src/model/hand-lift.js';
+import { LOAD_CONSTANT, recommendedWeight } from '../../src/model/room/hand-lift.js';
 import { relativeError, withinPrintedRounding } from './printed-value.js';
 
 const INCH = 0.0254;

@@ -6,7 +6,7 @@
 // Limits   the isometric and the weight table are not at hand: weights and arms are those of the printed equations. The scan
 //          shows 1.x83 and 10.183 where the printed products ask for 1.583 and 10.813; those are used.
 import { expect, test } from 'vitest';
-import { solveFrame } from '../../src/mechanics/index.js';
+import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
 import {
   condition,

@@ -6,7 +6,8 @@
 //          The pump problem takes water of 999.0 kg/m³ (8.34 lb/gal), the metric one of 998 kg/m³ and 9.81 m/s².
 import { expect, test } from 'vitest';
 import { startableLoadInertia } from '../../src/catalog/index.js';
-import { ratedTorque, shaftDemand } from '../../src/mechanics/index.js';
+import { shaftDemand } from '../../src/mechanics/start/affinity.js';
+import { ratedTorque } from '../../src/mechanics/start/motor-torque.js';
 import { withinPrintedRounding } from './printed-value.js';
 
 const RPM = Math.PI / 30;

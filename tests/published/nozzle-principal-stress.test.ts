@@ -9,7 +9,7 @@
 //          of the product give 0.1 to 0.3 % more, so exact values are compared to 0.3 %, and the standard's own
 //          arithmetic, which this test repeats with the product's principal stress, to its printed digits.
 import { expect, test } from 'vitest';
-import { nozzleStress, principalStress } from '../../src/mechanics/nozzle-stress.js';
+import { nozzleStress, principalStress } from '../../src/mechanics/stress/nozzle-stress.js';
 import { relativeError, withinPrintedRounding } from './printed-value.js';
 
 const INCH = 0.0254;

@@ -6,7 +6,7 @@
 // Limits   the printed targets come from one finite-element model, whose bends and shear are not those of the exact arc; so
 //          they are met within 1 % of the value and not to their digits. Without shear, as those targets are nearest to.
 import { expect, test } from 'vitest';
-import { naturalFrequencies } from '../../src/mechanics/index.js';
+import { naturalFrequencies } from '../../src/mechanics/modes/frequencies.js';
 import type { Vec3 } from '../../src/model/conventions.js';
 import {
   anchor,

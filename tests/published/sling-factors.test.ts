@@ -5,7 +5,7 @@
 // Checked  by hand: 1/sin 60° = 2/√3 = 1.1547; 10,000/2 × √2 = 7,071; 120/96 = 1.25.
 // Limits   the tables print 1.104 at 65 degrees where 1/sin 65° = 1.1034 rounds to 1.103: left to a case of its own.
 import { expect, test } from 'vitest';
-import { legPull, slingFactor } from '../../src/model/lift-geometry.js';
+import { legPull, slingFactor } from '../../src/model/room/lift-geometry.js';
 import { withinPrintedRounding } from './printed-value.js';
 
 const degrees = (angle: number) => (angle * Math.PI) / 180;

@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { EngineError } from '../../src/issues/issue.js';
-import { fillTemplate, missingNames, type TemplateView } from '../../src/render/index.js';
+import { fillTemplate } from '../../src/render/template/fill-template.js';
+import { missingNames } from '../../src/render/template/missing-names.js';
+import type { TemplateView } from '../../src/render/template/template-view.js';
 
 /** Code and data of the error a filling stops with. */
 function fault(

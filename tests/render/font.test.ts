@@ -2,8 +2,7 @@ import { expect, test } from 'vitest';
 import { EngineError } from '../../src/issues/issue.js';
 import { componentsOf, subsetTrueType } from '../../src/render/font/subset.js';
 import { readTrueType } from '../../src/render/font/true-type.js';
-import { glyphOf, openTypeface } from '../../src/render/font/typeface.js';
-import { missingSigns } from '../../src/render/index.js';
+import { glyphOf, missingSigns, openTypeface } from '../../src/render/font/typeface.js';
 import { fonts, TRADE_SIGNS } from './specimen.js';
 
 const faces = Object.entries(fonts);

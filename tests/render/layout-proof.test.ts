@@ -2,7 +2,8 @@
 // every table is there once, no heading and no table head stands alone, a table that goes on has its head again.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type PageName, parseMarkup } from '../../src/render/index.js';
+import type { PageName } from '../../src/render/layout/style-sheet.js';
+import { parseMarkup } from '../../src/render/parse-markup.js';
 import { faultsOf, rowFaults, rowsAskedFor, rowsLaidOut } from './layout-faults.js';
 import { filledReview, layOut, READERS, reviewedSamples } from './sample-reviews.js';
 import { drawing } from './specimen.js';

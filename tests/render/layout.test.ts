@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { EngineError } from '../../src/issues/issue.js';
 import { openTypeface } from '../../src/render/font/typeface.js';
-import { parseMarkup } from '../../src/render/index.js';
 import { breakLines } from '../../src/render/layout/break-lines.js';
 import { columnWidths } from '../../src/render/layout/column-widths.js';
 import { measureDocument } from '../../src/render/layout/measure-document.js';
@@ -12,6 +11,7 @@ import type { Page } from '../../src/render/layout/placed-piece.js';
 import { styleDocument } from '../../src/render/layout/style-document.js';
 import { plain } from '../../src/render/layout/style-inline.js';
 import { frameOf, STYLES } from '../../src/render/layout/style-sheet.js';
+import { parseMarkup } from '../../src/render/parse-markup.js';
 import { boxesOf } from './layout-faults.js';
 import { drawing, fonts, specimen } from './specimen.js';
 

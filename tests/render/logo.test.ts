@@ -2,12 +2,13 @@ import { readFileSync } from 'node:fs';
 import { deflateSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { EngineError } from '../../src/issues/issue.js';
-import { renderHtml, renderPdf } from '../../src/render/index.js';
+import { renderHtml } from '../../src/render/html/render-html.js';
 import { readLogo } from '../../src/render/logo/logo.js';
 import type { Logo } from '../../src/render/logo/logo-shape.js';
 import { arcSteps } from '../../src/render/logo/svg-arc.js';
 import { readPathData } from '../../src/render/logo/svg-path.js';
 import { readTransform } from '../../src/render/logo/svg-transform.js';
+import { renderPdf } from '../../src/render/render-pdf.js';
 import { fonts } from './specimen.js';
 
 const about = { file: 'logo', alt: 'a logo' };

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { type Issue, IssuesError } from '../../src/issues/issue.js';
 import type { sentences } from '../../src/issues/sentences/index.js';
 import { renderSentences } from '../../src/issues/sentences/render.js';
-import { parseMarkup } from '../../src/render/index.js';
+import { parseMarkup } from '../../src/render/parse-markup.js';
 import { specimen } from './specimen.js';
 
 /** Issues found in a document whose root holds the given markup from line 2 on. */

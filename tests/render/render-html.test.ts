@@ -1,6 +1,7 @@
 import { SaxesParser } from 'saxes';
 import { expect, test } from 'vitest';
-import { drawingToSvg, renderHtml } from '../../src/render/index.js';
+import { renderHtml } from '../../src/render/html/render-html.js';
+import { drawingToSvg } from '../../src/render/svg.js';
 import { drawing, options, specimen } from './specimen.js';
 
 const html = renderHtml(specimen, { drawings: options.drawings, title: 'A <b>', language: 'en-US' });

@@ -14,7 +14,7 @@ import {
 import { beforeAll, expect, test } from 'vitest';
 import { EngineError } from '../../src/issues/issue.js';
 import { readTrueType } from '../../src/render/font/true-type.js';
-import { renderPdf } from '../../src/render/index.js';
+import { renderPdf } from '../../src/render/render-pdf.js';
 import { fonts, options, specimen } from './specimen.js';
 
 let bytes: Uint8Array;

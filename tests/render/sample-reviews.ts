@@ -2,24 +2,21 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { readInstallation } from '../../src/input/index.js';
+import { type Review, review } from '../../src/app/review.js';
 import type { UnitSystem } from '../../src/input/installation.js';
+import { readInstallation } from '../../src/input/read-installation.js';
 import { openTypeface } from '../../src/render/font/typeface.js';
-import {
-  fillTemplate,
-  type MarkupElement,
-  type PageName,
-  parseMarkup,
-  type TemplateRecord,
-} from '../../src/render/index.js';
 import { measureDocument } from '../../src/render/layout/measure-document.js';
 import { paginate } from '../../src/render/layout/paginate.js';
 import type { Page } from '../../src/render/layout/placed-piece.js';
 import { styleDocument } from '../../src/render/layout/style-document.js';
-import { type Frame, frameOf } from '../../src/render/layout/style-sheet.js';
+import { type Frame, frameOf, type PageName } from '../../src/render/layout/style-sheet.js';
+import type { MarkupElement } from '../../src/render/markup.js';
+import { parseMarkup } from '../../src/render/parse-markup.js';
+import { fillTemplate } from '../../src/render/template/fill-template.js';
+import type { TemplateRecord } from '../../src/render/template/template-view.js';
 import { type ComposedReview, composeReview } from '../../src/report/compose-review.js';
 import type { Reader } from '../../src/report/context.js';
-import { type Review, review } from '../../src/review.js';
 import { fonts } from './specimen.js';
 
 const folder = (name: string): string => fileURLToPath(new URL(`../../${name}`, import.meta.url));

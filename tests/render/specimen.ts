@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Drawing } from '../../src/drawing/drawing.js';
-import type { PdfOptions } from '../../src/render/index.js';
+import type { PdfOptions } from '../../src/render/render-pdf.js';
 
 const font = (name: string): Uint8Array =>
   new Uint8Array(readFileSync(fileURLToPath(new URL(`../../templates/fonts/${name}.ttf`, import.meta.url))));

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-import { advicePage, advicePdf } from '../../src/advice-words.js';
-import { type AdvisedFile, advise } from '../../src/advise.js';
+import { advicePage, advicePdf } from '../../src/app/advice-words.js';
+import { type AdvisedFile, advise } from '../../src/app/advise.js';
 import { changed, fileText } from '../input/sample-text.js';
 import { missingPaths } from './template-paths.js';
 

@@ -1,16 +1,16 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { bandResults } from '../../src/report/band-results.js';
-import { bandWords, doubtRange, doubtWidth } from '../../src/report/band-words.js';
 import { composeReview, type ReviewSubject } from '../../src/report/compose-review.js';
-import { resultsFile } from '../../src/report/results-file.js';
-import { resultsShape } from '../../src/report/results-schema.js';
+import { bandResults } from '../../src/report/results/band-results.js';
+import { resultsFile } from '../../src/report/results/results-file.js';
+import { resultsShape } from '../../src/report/results/results-schema.js';
+import { bandWords, uncertaintyRange, uncertaintyWidth } from '../../src/report/words/band-words.js';
 import { createWriter } from '../../src/report/writer.js';
-import type { FindingBand } from '../../src/study/bands.js';
-import type { Doubt } from '../../src/study/doubt.js';
+import type { FindingBand } from '../../src/study/bands/bands.js';
+import type { Uncertainty } from '../../src/study/bands/uncertainty.js';
 import { reviewed, reviewedWithBands } from './fixture.js';
 
 const si = createWriter('si');
-const motor: Doubt = {
+const motor: Uncertainty = {
   id: 'mass of motor',
   what: 'weight of the motor',
   varied: { kind: 'mass', owner: 'motor' },
@@ -31,11 +31,11 @@ const band = (change: Partial<FindingBand>): FindingBand => ({
   statement: 'meets throughout',
   heavier: 0.9,
   lighter: 0.7,
-  pulls: [],
+  sensitivities: [],
   turns: [],
   ...change,
 });
-const turn = { doubt: motor, amount: 0.2, value: 540, meets: 'below' } as const;
+const turn = { uncertainty: motor, amount: 0.2, value: 540, meets: 'below' } as const;
 
 describe('the words of a verdict', () => {
   test.each([
@@ -68,11 +68,11 @@ describe('the words of a verdict', () => {
 });
 
 test('a width is printed as what it is', () => {
-  expect(doubtWidth(motor, si)).toBe('± 40%');
-  expect(doubtRange(motor, si)).toBe('300 kg to 700 kg');
-  expect(doubtWidth({ ...motor, moves: 'factor', half: 1 }, si)).toBe('half to twice');
-  expect(doubtWidth({ ...motor, moves: 'factor', half: 0.3 }, si)).toBe('1/1.3 to 1.3 times');
-  expect(doubtWidth({ ...motor, moves: 'alternative' }, si)).toBe('one or the other');
+  expect(uncertaintyWidth(motor, si)).toBe('± 40%');
+  expect(uncertaintyRange(motor, si)).toBe('300 kg to 700 kg');
+  expect(uncertaintyWidth({ ...motor, moves: 'factor', half: 1 }, si)).toBe('half to twice');
+  expect(uncertaintyWidth({ ...motor, moves: 'factor', half: 0.3 }, si)).toBe('1/1.3 to 1.3 times');
+  expect(uncertaintyWidth({ ...motor, moves: 'alternative' }, si)).toBe('one or the other');
 });
 
 describe('a review with bands', () => {

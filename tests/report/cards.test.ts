@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { readInstallation } from '../../src/input/index.js';
+import { review } from '../../src/app/review.js';
 import type { Installation } from '../../src/input/installation.js';
+import { readInstallation } from '../../src/input/read-installation.js';
 import type { ReviewSubject } from '../../src/report/compose-review.js';
 import { outline } from '../../src/report/outline.js';
-import { review } from '../../src/review.js';
 import { fileText } from '../input/sample-text.js';
 import { reviewed, reviewedInstallation } from './fixture.js';
 import { sectionView } from './section-view.js';

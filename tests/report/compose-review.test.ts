@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { isPractice } from '../../src/checks/index.js';
+import { isPractice } from '../../src/checks/practice/practice-checks.js';
 import { composeReview } from '../../src/report/compose-review.js';
 import type { Reader } from '../../src/report/context.js';
 import { reviewed, reviewedCramped } from './fixture.js';

@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { fillReview } from '../../src/fill-review.js';
-import { readFirm } from '../../src/input/index.js';
+import { fillReview } from '../../src/app/fill-review.js';
+import { readFirm } from '../../src/input/read-firm.js';
 import { EngineError, IssuesError } from '../../src/issues/issue.js';
-import type { MarkupElement } from '../../src/render/index.js';
+import type { MarkupElement } from '../../src/render/markup.js';
 import { composeReview, type FirmStyle } from '../../src/report/compose-review.js';
 import { fixedTemplates } from '../../src/report/fixed-templates.js';
 import { outline } from '../../src/report/outline.js';

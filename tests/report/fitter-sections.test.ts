@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import type { Subject } from '../../src/checks/finding.js';
+import type { Subject } from '../../src/analysis/subject.js';
 import { type ComposedReview, composeReview } from '../../src/report/compose-review.js';
 import type { Reader } from '../../src/report/context.js';
-import { fitterResults } from '../../src/report/fitter-results.js';
-import { fitUpShape, pumpOutShape, settingShape } from '../../src/report/fitter-schema.js';
-import { bothText, bothUnits, faceSide, planWord, wayWord } from '../../src/report/flange-words.js';
 import type { SectionId } from '../../src/report/outline.js';
+import { fitterResults } from '../../src/report/results/installation-results.js';
+import { fitUpShape, pumpOutShape, settingShape } from '../../src/report/results/installation-schema.js';
+import { bothText, bothUnits, faceSide, planWord, wayWord } from '../../src/report/words/flange-words.js';
 import { createWriter } from '../../src/report/writer.js';
 import { reviewed } from './fixture.js';
 

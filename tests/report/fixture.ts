@@ -1,9 +1,11 @@
 /** A whole review of a small installation with something of everything, solved and checked, for tests of the report. */
-import { overallVerdict, runChecks } from '../../src/checks/index.js';
+
+import { solveInstallation } from '../../src/app/review.js';
+import { runChecks } from '../../src/checks/all-checks.js';
+import { overallVerdict } from '../../src/checks/run-check.js';
 import type { Assumption, Installation, Part, Sourced, Vec3 } from '../../src/input/installation.js';
 import type { ReviewSubject } from '../../src/report/compose-review.js';
-import { solveInstallation } from '../../src/review.js';
-import { studyBands } from '../../src/study/study-bands.js';
+import { studyBands } from '../../src/study/bands/study-bands.js';
 import {
   elbow,
   end,

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { pumpModes } from '../../src/checks/index.js';
+import { pumpModes } from '../../src/analysis/motion/pump-modes.js';
 import { composeReview, type ReviewSubject } from '../../src/report/compose-review.js';
-import { modeWords, shownModes } from '../../src/report/mode-words.js';
 import type { SectionId, sections } from '../../src/report/outline.js';
-import { resultsFile } from '../../src/report/results-file.js';
-import { resultsShape } from '../../src/report/results-schema.js';
+import { resultsFile } from '../../src/report/results/results-file.js';
+import { resultsShape } from '../../src/report/results/results-schema.js';
+import { modeWords, shownModes } from '../../src/report/words/mode-words.js';
 import { reviewed, reviewedOnDrive, reviewedStalled } from './fixture.js';
 
 const plain = reviewed();

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import type { Finding } from '../../src/checks/finding.js';
-import { allChecks } from '../../src/checks/index.js';
+import { allChecks } from '../../src/checks/all-checks.js';
 import type { Assumption } from '../../src/input/installation.js';
-import { originMark } from '../../src/report/origin-mark.js';
-import { rankAssumptions } from '../../src/report/rank-assumptions.js';
+import type { Finding } from '../../src/judging/finding.js';
+import { rankAssumptions } from '../../src/report/rows/rank-assumptions.js';
+import { originMark } from '../../src/report/words/origin-mark.js';
 
 const citation = { source: 'common-practice', clause: '', confidence: 'common practice' } as const;
 const assumption = (path: string): Assumption => ({ path, what: path, value: '1', citation, effect: 'none' });

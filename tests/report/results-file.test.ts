@@ -1,7 +1,7 @@
 import Ajv2020 from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
-import { resultsFile } from '../../src/report/results-file.js';
-import { resultsJsonSchema, resultsShape } from '../../src/report/results-schema.js';
+import { resultsFile } from '../../src/report/results/results-file.js';
+import { resultsJsonSchema, resultsShape } from '../../src/report/results/results-schema.js';
 import { reviewed, reviewedWithConnectors } from './fixture.js';
 
 const whole = reviewed();

@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { fillTemplate, parseMarkup } from '../../src/render/index.js';
+import { parseMarkup } from '../../src/render/parse-markup.js';
+import { fillTemplate } from '../../src/render/template/fill-template.js';
 import { composeReview } from '../../src/report/compose-review.js';
 import { outline, type SectionId } from '../../src/report/outline.js';
 import { templateFor } from '../../src/report/template-for.js';

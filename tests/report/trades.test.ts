@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { allChecks } from '../../src/checks/index.js';
-import { namedChecks, TRADES, tradeOf } from '../../src/report/trades.js';
+import { allChecks } from '../../src/checks/all-checks.js';
+import { namedChecks, TRADES, tradeOf } from '../../src/report/words/trades.js';
 
 test('every check that a trade acts on is a check there is, and is named once', () => {
   const ids = allChecks.map(({ id }) => id);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Calculation } from '../../src/checks/finding.js';
-import { questionOfFinding, workedCalculation } from '../../src/report/worked-calculation.js';
+import type { Calculation } from '../../src/judging/finding.js';
+import { questionOfFinding, workedCalculation } from '../../src/report/calculations/worked-calculation.js';
 import { createWriter } from '../../src/report/writer.js';
 import { parseExpression } from '../../src/units/mathjs.js';
 

@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-import { runFake } from '../cli/fake-surroundings.js';
+import { runFake } from '../cli/fake-environment.js';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const samples = readdirSync(new URL('../../samples', import.meta.url)).filter((name) =>

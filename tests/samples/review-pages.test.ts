@@ -1,17 +1,18 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { readInstallation } from '../../src/input/index.js';
+import { review } from '../../src/app/review.js';
+import { readInstallation } from '../../src/input/read-installation.js';
 import { openTypeface } from '../../src/render/font/typeface.js';
-import { fillTemplate, parseMarkup } from '../../src/render/index.js';
 import { measureDocument } from '../../src/render/layout/measure-document.js';
 import { paginate } from '../../src/render/layout/paginate.js';
 import { styleDocument } from '../../src/render/layout/style-document.js';
 import { frameOf } from '../../src/render/layout/style-sheet.js';
+import { parseMarkup } from '../../src/render/parse-markup.js';
+import { fillTemplate } from '../../src/render/template/fill-template.js';
 import { composeReview } from '../../src/report/compose-review.js';
 import type { Reader } from '../../src/report/context.js';
-import { findingSentence } from '../../src/report/finding-row.js';
-import { review } from '../../src/review.js';
+import { findingSentence } from '../../src/report/words/finding-row.js';
 import { fonts } from '../render/specimen.js';
 
 const folder = fileURLToPath(new URL('../../templates', import.meta.url));

@@ -1,6 +1,6 @@
 /** Answers over the ranges of pumps that hang in their pipes, each arrangement with lengths that leave room for its parts. */
 import fc from 'fast-check';
-import type { RawAnswers } from '../../src/starter/index.js';
+import type { RawAnswers } from '../../src/starter/questions.js';
 
 const SIZES = ['2', '2-1/2', '3', '4', '5', '6', '8', '10', '12', '14', '16', '18', '20', '24'] as const;
 const share = fc.double({ min: 0, max: 1, noNaN: true });

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { readInstallation } from '../../src/input/index.js';
-import { review } from '../../src/review.js';
-import { questions, type RawAnswers, startFile } from '../../src/starter/index.js';
+import { review } from '../../src/app/review.js';
+import { readInstallation } from '../../src/input/read-installation.js';
+import { questions, type RawAnswers } from '../../src/starter/questions.js';
+import { startFile } from '../../src/starter/start-file.js';
 import { anyAnswers } from './answers-arbitrary.js';
 
 const TODAY = '2026-01-15';

@@ -1,5 +1,5 @@
 /** Advice in this thread, for tests. */
-import { type AdvisedFile, type AdviseOptions, type AdviseTools, advise } from '../../src/advise.js';
+import { type AdvisedFile, type AdviseOptions, type AdviseTools, advise } from '../../src/app/advise.js';
 import { fileText } from '../input/sample-text.js';
 
 export const pool = fileText('../../samples/pool-hot-water.yaml');

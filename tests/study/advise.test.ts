@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { trialsInPlace } from '../../src/advise.js';
-import { review } from '../../src/review.js';
+import { trialsInPlace } from '../../src/app/advise.js';
+import { review } from '../../src/app/review.js';
 import { changed, installationOf } from '../input/sample-text.js';
 import { adviceOn, firstAdvice, library, pool } from './advise-run.js';
 

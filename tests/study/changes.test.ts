@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { openForTrials } from '../../src/input/index.js';
-import { buildLayout, type Layout } from '../../src/model/index.js';
+import { openForTrials } from '../../src/input/open-for-trials.js';
+import { buildLayout } from '../../src/model/layout/build-layout.js';
+import type { Layout } from '../../src/model/layout/layout.js';
 import { allChanges } from '../../src/study/advise/all-changes.js';
 import { changeKinds } from '../../src/study/advise/change.js';
 import { changedSituation } from '../../src/study/advise/situation.js';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { latinHypercube, seedOf } from '../../src/study/latin-hypercube.js';
+import { latinHypercube, seedOf } from '../../src/study/bands/latin-hypercube.js';
 
 test('every column has one sample in each stratum', () => {
   const rows = latinHypercube(5, 40, 7);

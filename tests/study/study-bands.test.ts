@@ -1,28 +1,28 @@
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { mersenne } from 'pure-rand/generator/mersenne';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { type Review, review, solveInstallation } from '../../src/app/review.js';
 import type { Installation } from '../../src/input/installation.js';
-import { standingFrame } from '../../src/mechanics/standing-frame.js';
+import { standingFrame } from '../../src/mechanics/frame/standing-frame.js';
 import { STANDARD_GRAVITY } from '../../src/model/conventions.js';
-import { type Review, review, solveInstallation } from '../../src/review.js';
-import type { Bands, FindingBand } from '../../src/study/bands.js';
-import { STANDARD_OF_RECTANGLE } from '../../src/study/doubt.js';
-import { doubtsOf } from '../../src/study/doubts.js';
-import { keyOf, type TrialBase, trialBase, tryOut } from '../../src/study/evaluate.js';
-import type { RunTrials } from '../../src/study/run-trials.js';
-import { studyBands } from '../../src/study/study-bands.js';
+import type { Bands, FindingBand } from '../../src/study/bands/bands.js';
+import { keyOf, runTrial, type TrialBase, trialBase } from '../../src/study/bands/evaluate.js';
+import type { RunTrials } from '../../src/study/bands/run-trials.js';
+import { studyBands } from '../../src/study/bands/study-bands.js';
+import { uncertaintiesOf } from '../../src/study/bands/uncertainties.js';
+import { STANDARD_OF_RECTANGLE } from '../../src/study/bands/uncertainty.js';
 import { fileText, installationOf } from '../input/sample-text.js';
 import { end, installation, straight } from '../model/fixture.js';
 
 const sample = (name: string) => review(installationOf(fileText(`../../samples/${name}.yaml`)));
 
 const tried = (base: TrialBase, amounts: readonly number[]): Float64Array => {
-  const trial = tryOut(base, amounts);
+  const trial = runTrial(base, amounts);
   if (!trial.ok) throw new Error(trial.code);
   return trial.values;
 };
 const alone = (base: TrialBase, id: string, amount: number): readonly number[] =>
-  base.doubts.map((doubt) => (doubt.id === id ? amount : 0));
+  base.uncertainties.map((uncertainty) => (uncertainty.id === id ? amount : 0));
 const placeOf = (base: TrialBase, key: string): number =>
   base.figures.findIndex((figure) => keyOf(figure) === key);
 
@@ -31,7 +31,7 @@ describe('a pump half-way between two anchors, by hand', () => {
   const line = (name: string) => [straight(`straight ${name}`, LENGTH), end(`end ${name}`)];
   const plain: Installation = installation(line('1'), line('2'));
   const subject = solveInstallation(plain);
-  const { base, values } = trialBase(subject, doubtsOf(plain));
+  const { base, values } = trialBase(subject, uncertaintiesOf(plain));
   const { pump } = plain;
   const metal = plain.lines[0]?.section.massPerLength.value ?? Number.NaN;
 
@@ -46,7 +46,7 @@ describe('a pump half-way between two anchors, by hand', () => {
       'mass of pipe': metal * 2 * LENGTH,
     };
     for (const [id, mass] of Object.entries(added)) {
-      const half = base.doubts.find((doubt) => doubt.id === id)?.half ?? Number.NaN;
+      const half = base.uncertainties.find((uncertainty) => uncertainty.id === id)?.half ?? Number.NaN;
       for (const anchor of anchors) {
         const rise = (tried(base, alone(base, id, 1))[anchor] ?? 0) - (values[anchor] ?? 0);
         expect(rise, id).toBeCloseTo((mass * half * STANDARD_GRAVITY) / 2, 6);
@@ -55,10 +55,10 @@ describe('a pump half-way between two anchors, by hand', () => {
   });
 
   test('the band adds the squares up', async () => {
-    const { supports, doubts } = await studyBands({ ...subject, findings: [] }, { samples: 0 });
+    const { supports, uncertainties } = await studyBands({ ...subject, findings: [] }, { samples: 0 });
     const found = supports.find(({ condition }) => condition === 'empty');
     const index = base.figures.findIndex(({ of }, at) => of === 'support' && values[at] === found?.value);
-    const squares = doubts
+    const squares = uncertainties
       .filter(({ moves }) => moves !== 'alternative')
       .map(({ id, varied, half, taken = 0 }) => {
         // Weights by hand; a centre of gravity off the axis by solving.
@@ -75,7 +75,7 @@ describe('a pump half-way between two anchors, by hand', () => {
 
 describe('the pool sample', () => {
   const whole = sample('pool-hot-water');
-  const { base, values } = trialBase(whole, doubtsOf(whole.installation));
+  const { base, values } = trialBase(whole, uncertaintiesOf(whole.installation));
 
   test('nothing changed is the review itself', () => {
     expect(tried(base, [])).toEqual(values);
@@ -84,7 +84,7 @@ describe('the pool sample', () => {
   test('a heavier motor does what a load on its seat does', () => {
     const filled = whole.layout.frame.conditions.find(({ name }) => name === 'filled');
     if (filled === undefined) throw new Error('no filled condition');
-    const half = base.doubts.find(({ id }) => id === 'mass of motor')?.half ?? Number.NaN;
+    const half = base.uncertainties.find(({ id }) => id === 'mass of motor')?.half ?? Number.NaN;
     const weight = whole.installation.pump.motor.mass.value * half * STANDARD_GRAVITY;
     const { response } = standingFrame(whole.layout.frame, filled).disturb({
       loads: [{ point: 'motor seat', wrench: { force: [0, 0, -weight], moment: [0, 0, 0] } }],
@@ -103,7 +103,7 @@ describe('the pool sample', () => {
   test('differences over a hundredth of the width tell the same as those over all of it', () => {
     const step = 0.01;
     const checked = base.figures.flatMap((figure, index) => (figure.of === 'support' ? [index] : []));
-    for (const { id } of base.doubts.filter(({ varied }) => varied.kind === 'mass')) {
+    for (const { id } of base.uncertainties.filter(({ varied }) => varied.kind === 'mass')) {
       const [high, low] = [tried(base, alone(base, id, step)), tried(base, alone(base, id, -step))];
       const [far, near] = [tried(base, alone(base, id, 1)), tried(base, alone(base, id, -1))];
       const slope = (index: number) => ((high[index] ?? 0) - (low[index] ?? 0)) / (2 * step);
@@ -121,7 +121,7 @@ describe('the pool sample', () => {
     const samples = Array.from({ length: 250 }, () =>
       tried(
         base,
-        base.doubts.map(({ moves }) => (moves === 'alternative' ? 0 : 2 * uniformFloat64(random) - 1)),
+        base.uncertainties.map(({ moves }) => (moves === 'alternative' ? 0 : 2 * uniformFloat64(random) - 1)),
       ),
     );
     found.forEach((index, place) => {
@@ -149,11 +149,11 @@ describe('the library sample', () => {
       ({ check, at }) => check === 'nozzle-loads' && at === 'suction nozzle',
     );
     expect(nozzle?.statement).toBe('exceeds unless');
-    const turn = nozzle?.turns.find(({ doubt }) => doubt.id === 'mass of motor');
+    const turn = nozzle?.turns.find(({ uncertainty }) => uncertainty.id === 'mass of motor');
     expect(turn?.meets).toBe('below');
-    const { base } = trialBase(whole, bands.doubts);
+    const { base } = trialBase(whole, bands.uncertainties);
     const at = (kilograms: number) => {
-      const { half = 1, taken = 1 } = turn?.doubt ?? {};
+      const { half = 1, taken = 1 } = turn?.uncertainty ?? {};
       return tried(base, alone(base, 'mass of motor', (kilograms / taken - 1) / half))[
         placeOf(base, 'ratio|nozzle-loads|suction nozzle')
       ];
@@ -165,10 +165,10 @@ describe('the library sample', () => {
   });
 
   test('what it says of all weights heavier is what solving with them gives', () => {
-    const { base } = trialBase(whole, bands.doubts);
+    const { base } = trialBase(whole, bands.uncertainties);
     const heavier = tried(
       base,
-      bands.doubts.map(({ varied, half }) => (varied.kind === 'mass' ? bands.heavier / half : 0)),
+      bands.uncertainties.map(({ varied, half }) => (varied.kind === 'mass' ? bands.heavier / half : 0)),
     );
     for (const { check, at, heavier: said } of bands.findings) {
       expect(heavier[placeOf(base, `ratio|${check}|${at}`)], `${check} ${at}`).toBe(said);
@@ -176,18 +176,18 @@ describe('the library sample', () => {
   });
 
   test('what to find out names the motor first, which turns a verdict, then what is missing', () => {
-    const kinds = bands.hungers.map(({ kind }) => kind);
+    const kinds = bands.missingData.map(({ kind }) => kind);
     expect(kinds.indexOf('missing')).toBeGreaterThan(0);
     expect(kinds.lastIndexOf('rough')).toBeGreaterThan(kinds.lastIndexOf('missing'));
-    const [first] = bands.hungers;
-    expect(first).toMatchObject({ doubt: { id: 'mass of motor' }, turns: [{ check: 'nozzle-loads' }] });
+    const [first] = bands.missingData;
+    expect(first).toMatchObject({ uncertainty: { id: 'mass of motor' }, turns: [{ check: 'nozzle-loads' }] });
   });
 
   test('the same file gives the same bands, whoever runs the trials', async () => {
     const backwards: RunTrials = async (base, rows) =>
       [...rows]
         .reverse()
-        .map((row) => tryOut(base, row))
+        .map((row) => runTrial(base, row))
         .reverse();
     expect(await studyBands(whole, { samples: 40, runTrials: backwards })).toEqual(bands);
     const other = { ...whole, installation: { ...whole.installation, fingerprint: 'ab'.repeat(32) } };
@@ -209,12 +209,12 @@ test('where nothing can be worked out at a limit the other limit stands for both
     rows.map((row, index) =>
       row.includes(-1) || (rows.length === 3 && index === 0)
         ? { ok: false, code: 'mechanics.mechanism' }
-        : tryOut(base, row),
+        : runTrial(base, row),
     );
   const plain = await studyBands(whole, { samples: 0 });
   const bands = await studyBands(whole, { samples: 3, runTrials: failing });
   expect(bands.sampled?.failed).toBe(1);
   const rod = (of: Bands) => of.findings.find(({ check, at }) => check === 'rod-load' && at === 'H3');
-  expect(rod(bands)?.pulls.every(({ low }) => low === undefined)).toBe(true);
+  expect(rod(bands)?.sensitivities.every(({ low }) => low === undefined)).toBe(true);
   expect((rod(bands)?.standard ?? 0) / (rod(plain)?.standard ?? Number.NaN)).toBeCloseTo(1, 1);
 });

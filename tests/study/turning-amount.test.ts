@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { turningAmount } from '../../src/study/turning-amount.js';
+import { turningAmount } from '../../src/study/bands/turning-amount.js';
 
 const search = (ratio: (amount: number) => number, side: 1 | -1) =>
   turningAmount(async (amount) => ratio(amount), ratio(0), side, ratio(side));

@@ -3,8 +3,8 @@
  * go to is known in closed form.
  */
 import { expect, test } from 'vitest';
-import { openForTrials } from '../../src/input/index.js';
-import { review } from '../../src/review.js';
+import { review } from '../../src/app/review.js';
+import { openForTrials } from '../../src/input/open-for-trials.js';
 import { changeKinds } from '../../src/study/advise/change.js';
 import type { Edit } from '../../src/study/advise/edit.js';
 import { refine } from '../../src/study/advise/refine.js';
@@ -70,7 +70,7 @@ test('the hanger goes as far as statics asks for the load of its rod, to the ste
     starts: [],
     slack: [],
     exceeding: { 'rod-load | H2': ratio - 1 },
-    doubtful: [],
+    uncertain: [],
   };
   const options = {
     changes: 1,

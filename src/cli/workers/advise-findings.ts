@@ -1,2 +1,2 @@
 /** Job: the findings of a changed file, for `advise`. */
-export { findingsOfText as adviseFindings } from '../../advise.js';
+export { findingsOfText as adviseFindings } from '../../app/advise.js';

@@ -12,9 +12,9 @@ export const jobs = {
   /** The findings of a changed file. */
   'advise-findings': async () => (await import('./advise-findings.js')).adviseFindings,
   /** Trials of one installation a little other than it was taken. */
-  'try-out': async () => (await import('./try-out.js')).tryOutRows,
+  'try-out': async () => (await import('./try-out.js')).runTrialRows,
   /** Everything a command does to one file among many. */
-  'one-of-many': async () => (await import('../one-of-many.js')).oneOfMany,
+  'one-of-many': async () => (await import('../files/one-of-many.js')).oneOfMany,
   /** The supports of one file. */
-  'schedule-one': async () => (await import('../schedule-one.js')).scheduleOne,
+  'schedule-one': async () => (await import('../schedule/schedule-one.js')).scheduleOne,
 } as const satisfies Jobs;

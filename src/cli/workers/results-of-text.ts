@@ -1,7 +1,7 @@
 /** Job: the results of the review of one input. */
 import { type ResultsFile, readInstallation, review, reviewResults } from '../../index.js';
 import { IssuesError } from '../../issues/issue.js';
-import type { InputText } from '../read-input.js';
+import type { InputText } from '../files/read-input.js';
 
 /**
  * Reads and reviews the text of one input.

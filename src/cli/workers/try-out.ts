@@ -1,5 +1,5 @@
 /** Job: trials of one installation. */
-import { type Trial, type TrialBase, tryOut } from '../../index.js';
+import { runTrial, type Trial, type TrialBase } from '../../index.js';
 
 /**
  * Works trials out one after the other.
@@ -7,9 +7,9 @@ import { type Trial, type TrialBase, tryOut } from '../../index.js';
  * @param work - what they start from, and the amounts of each
  * @returns their outcomes in order
  */
-export function tryOutRows(work: {
+export function runTrialRows(work: {
   readonly base: TrialBase;
   readonly rows: readonly (readonly number[])[];
 }): readonly Trial[] {
-  return work.rows.map((row) => tryOut(work.base, row));
+  return work.rows.map((row) => runTrial(work.base, row));
 }

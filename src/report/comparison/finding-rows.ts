@@ -1,7 +1,7 @@
-import type { CheckUnit } from '../../checks/finding.js';
-import { allChecks } from '../../checks/index.js';
+import { allChecks } from '../../checks/all-checks.js';
 import type { FindingChange, FindingSide } from '../../compare/comparison.js';
-import { findingDimension } from '../finding-row.js';
+import type { CheckUnit } from '../../judging/finding.js';
+import { findingDimension } from '../words/finding-row.js';
 import type { Writer } from '../writer.js';
 
 /** A finding that changed, as printed. */

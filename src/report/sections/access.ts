@@ -1,7 +1,7 @@
-import { accessOf } from '../../checks/index.js';
-import { handRows, spaceRows } from '../access-rows.js';
+import { accessOf } from '../../checks/room/access-subject.js';
 import type { ReportContext, View } from '../context.js';
-import { liftRows } from '../lift-rows.js';
+import { handRows, spaceRows } from '../rows/access-rows.js';
+import { liftRows } from '../rows/lift-rows.js';
 
 /**
  * Room round the pump and over it: the spaces, the lift, what may be lifted by hand, and what hangs over the motor.

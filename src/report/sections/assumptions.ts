@@ -1,5 +1,5 @@
+import { shortCitation } from '../citations/source-marks.js';
 import type { ReportContext, View } from '../context.js';
-import { shortCitation } from '../source-marks.js';
 
 /** Checks named beside an assumption; the rest are counted. */
 const LISTED = 3;

@@ -1,9 +1,15 @@
-import type { Bands, FindingBand, NozzleBand } from '../../study/bands.js';
-import { COVERAGE } from '../../study/doubt.js';
-import { bandWords, doubtRange, doubtValue, doubtWidth, hungerRow } from '../band-words.js';
+import type { Bands, FindingBand, NozzleBand } from '../../study/bands/bands.js';
+import { COVERAGE } from '../../study/bands/uncertainty.js';
+import { shortCitation } from '../citations/source-marks.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow } from '../finding-row.js';
-import { shortCitation } from '../source-marks.js';
+import {
+  bandWords,
+  missingDatumRow,
+  uncertaintyRange,
+  uncertaintyValue,
+  uncertaintyWidth,
+} from '../words/band-words.js';
+import { findingRow } from '../words/finding-row.js';
 import type { Writer } from '../writer.js';
 
 /** Ratios of which the band stays below this are counted, not listed [-]. */
@@ -19,9 +25,9 @@ export function bands(context: ReportContext) {
   const { bands: found, write } = context;
   const judged = found?.findings.filter(({ comparison }) => !comparison) ?? [];
   const listed = judged.filter(isListed);
-  const first = found?.hungers.map((hunger) => hungerRow(hunger, context)) ?? [];
-  const ends = found?.doubts.filter(({ moves }) => moves === 'alternative') ?? [];
-  const doubts = found?.doubts.filter(({ moves }) => moves !== 'alternative') ?? [];
+  const first = found?.missingData.map((missingDatum) => missingDatumRow(missingDatum, context)) ?? [];
+  const ends = found?.uncertainties.filter(({ moves }) => moves === 'alternative') ?? [];
+  const uncertainties = found?.uncertainties.filter(({ moves }) => moves !== 'alternative') ?? [];
   const share = found?.heavier ?? 0;
   return {
     heavier: write.quantity(share, 'ratio'),
@@ -36,13 +42,13 @@ export function bands(context: ReportContext) {
     momentUnit: write.unit('moment'),
     nozzles: nozzleRows(found, write),
     supports: supportRows(found, write),
-    doubts: doubts.map((doubt) => ({
-      what: doubt.what,
-      taken: doubtValue(doubt, doubt.taken, write),
-      width: doubtWidth(doubt, write),
-      range: doubtRange(doubt, write),
-      known: doubt.obtained,
-      source: shortCitation(doubt.citation, context),
+    uncertainties: uncertainties.map((uncertainty) => ({
+      what: uncertainty.what,
+      taken: uncertaintyValue(uncertainty, uncertainty.taken, write),
+      width: uncertaintyWidth(uncertainty, write),
+      range: uncertaintyRange(uncertainty, write),
+      known: uncertainty.obtained,
+      source: shortCitation(uncertainty.citation, context),
     })),
     ends: ends.flatMap(({ id, what }) => {
       const strongest = strongestOf(judged, id);
@@ -74,7 +80,7 @@ function isListed({ value, standard, statement }: FindingBand): boolean {
 
 function verdictRow(band: FindingBand, share: number, context: ReportContext) {
   const { write } = context;
-  const { value, standard, check, at, pulls } = band;
+  const { value, standard, check, at, sensitivities } = band;
   const finding = context.findings.find((one) => one.check === check && one.at === at);
   return {
     title: band.title,
@@ -84,10 +90,10 @@ function verdictRow(band: FindingBand, share: number, context: ReportContext) {
     low: write.ratio(Math.max(0, value - COVERAGE * standard)),
     high: write.ratio(value + COVERAGE * standard),
     words: bandWords(band, share, write),
-    most: pulls
-      .filter(({ doubt }) => doubt.moves !== 'alternative')
+    most: sensitivities
+      .filter(({ uncertainty }) => uncertainty.moves !== 'alternative')
       .slice(0, 2)
-      .map(({ doubt }) => doubt.what)
+      .map(({ uncertainty }) => uncertainty.what)
       .join('; '),
     exceeds: value > 1,
   };
@@ -140,7 +146,7 @@ function supportRows(found: Bands | undefined, write: Writer) {
 /** The verdict that an alternative moves most. */
 function strongestOf(judged: readonly FindingBand[], id: string) {
   const moved = judged.flatMap((band) => {
-    const high = band.pulls.find(({ doubt }) => doubt.id === id)?.high;
+    const high = band.sensitivities.find(({ uncertainty }) => uncertainty.id === id)?.high;
     return high === undefined ? [] : [{ band, high }];
   });
   return moved.sort((a, b) => Math.abs(b.high - b.band.value) - Math.abs(a.high - a.band.value))[0];

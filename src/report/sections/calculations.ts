@@ -1,8 +1,8 @@
-import { calculationPlan } from '../calculation-plan.js';
+import { calculationPlan } from '../calculations/calculation-plan.js';
+import { workedCalculation } from '../calculations/worked-calculation.js';
+import { shortCitation } from '../citations/source-marks.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow } from '../finding-row.js';
-import { shortCitation } from '../source-marks.js';
-import { workedCalculation } from '../worked-calculation.js';
+import { findingRow } from '../words/finding-row.js';
 
 /**
  * Worked calculations: balance of weight, one support by hand, and the governing place of every check.

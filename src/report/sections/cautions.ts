@@ -1,6 +1,6 @@
 import type { ReportContext, View } from '../context.js';
-import { roughly } from '../isolation-points.js';
-import { glued, hottest, SCALDS, springTexts, starterOf } from '../unit-words.js';
+import { roughly } from '../rows/isolation-points.js';
+import { glued, hottest, SCALDS, springTexts, starterOf } from '../words/unit-words.js';
 
 /** Height over the floor from which a fall is more than a stumble: that of a step ladder, 4 ft [m]. */
 const STEP_LADDER = 1.2;

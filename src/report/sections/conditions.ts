@@ -1,6 +1,6 @@
 import { STANDARD_GRAVITY } from '../../model/conventions.js';
-import { everyCondition } from '../condition-order.js';
 import type { ReportContext, View } from '../context.js';
+import { everyCondition } from '../words/condition-order.js';
 
 /**
  * What acts in each condition: contents, covering, temperature, pressure, travel stops.

@@ -1,5 +1,5 @@
-import { connectorsOf, type PlacedConnector } from '../../checks/connectors.js';
-import type { ConnectorEffect } from '../../mechanics/index.js';
+import { connectorsOf, type PlacedConnector } from '../../analysis/pipes/connectors.js';
+import type { ConnectorEffect } from '../../mechanics/what-ifs/connector-effect.js';
 import type { ReportContext, View } from '../context.js';
 
 /**

@@ -1,5 +1,5 @@
 import type { ReportContext, View } from '../context.js';
-import { findingRow, worstFirst } from '../finding-row.js';
+import { findingRow, worstFirst } from '../words/finding-row.js';
 
 /**
  * Comments for a submittal, one for each thing that exceeds its limit or cannot be told, worst first.

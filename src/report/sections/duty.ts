@@ -1,12 +1,12 @@
 import { citationText } from '../../sources/index.js';
-import type { ReportContext, View } from '../context.js';
 import {
   PLAIN,
   type WorkedQuestion,
   type WorkedUnit,
   type WorkedValue,
   workedCalculation,
-} from '../worked-calculation.js';
+} from '../calculations/worked-calculation.js';
+import type { ReportContext, View } from '../context.js';
 
 /** Printed units and formulas of one system; each formula holds in exactly these units. */
 interface DutyUnits {

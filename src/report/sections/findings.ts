@@ -1,10 +1,10 @@
-import type { Finding } from '../../checks/finding.js';
+import type { Finding } from '../../judging/finding.js';
+import { workedMark } from '../calculations/worked-mark.js';
+import { shortCitations } from '../citations/source-marks.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow, isOpen, isToldApart, isWorthReading, SCOPE, worstFirst } from '../finding-row.js';
-import { placeId } from '../place-id.js';
-import { shortCitations } from '../source-marks.js';
-import { TRADES, tradeOf } from '../trades.js';
-import { workedMark } from '../worked-mark.js';
+import { findingRow, isOpen, isToldApart, isWorthReading, SCOPE, worstFirst } from '../words/finding-row.js';
+import { placeId } from '../words/place-id.js';
+import { TRADES, tradeOf } from '../words/trades.js';
 
 /**
  * For the engineer every finding, by check in the order the checks ran; for others what has to be acted on, by trade.

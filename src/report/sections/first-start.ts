@@ -1,8 +1,8 @@
-import { startMovements } from '../../checks/index.js';
+import { startMovements } from '../../checks/motion/start-movement.js';
 import type { Sourced } from '../../input/installation.js';
 import type { ReportContext, View } from '../context.js';
-import { isolationPoints, named } from '../isolation-points.js';
-import { hottest, SCALDS, springTexts, starterOf, vibrationUnit } from '../unit-words.js';
+import { isolationPoints, named } from '../rows/isolation-points.js';
+import { hottest, SCALDS, springTexts, starterOf, vibrationUnit } from '../words/unit-words.js';
 
 /**
  * Card for the first start of this unit: who stands where, what is watched, what is expected, and what stops it.

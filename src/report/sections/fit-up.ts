@@ -1,11 +1,16 @@
-import { MISFIT_WAYS, type MisfitLoads, misfitLoads, misfitUsedUp } from '../../checks/misfit-loads.js';
-import { faceDiameters } from '../../checks/nozzle-faces.js';
+import { faceDiameters } from '../../analysis/nozzles/nozzle-faces.js';
+import {
+  MISFIT_WAYS,
+  type MisfitLoads,
+  misfitLoads,
+  misfitUsedUp,
+} from '../../checks/nozzles/misfit-loads.js';
 import type { Sourced } from '../../input/installation.js';
-import type { MisfitWay } from '../../mechanics/index.js';
+import type { MisfitWay } from '../../mechanics/what-ifs/fit-up.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow } from '../finding-row.js';
-import { bothText, bothUnits } from '../flange-words.js';
-import { sourcedMark } from '../origin-mark.js';
+import { findingRow } from '../words/finding-row.js';
+import { bothText, bothUnits } from '../words/flange-words.js';
+import { sourcedMark } from '../words/origin-mark.js';
 import { NO_NUMBER } from '../writer.js';
 
 /** What a fitter calls each way. */

@@ -1,6 +1,6 @@
-import type { FlangeSide } from '../../model/layout.js';
+import type { FlangeSide } from '../../model/layout/layout.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow } from '../finding-row.js';
+import { findingRow } from '../words/finding-row.js';
 
 /**
  * Every bolted joint: its two sides, faces and classes, and what the checks found there.

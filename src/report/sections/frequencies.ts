@@ -1,8 +1,8 @@
-import { excitations, type PumpMode, pumpModes } from '../../checks/index.js';
-import { lockOutBands, type SpeedBand, wholeTurns } from '../../mechanics/index.js';
+import { excitations, type PumpMode, pumpModes } from '../../analysis/motion/pump-modes.js';
+import { lockOutBands, type SpeedBand, wholeTurns } from '../../mechanics/modes/lock-out-bands.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow } from '../finding-row.js';
-import { modeWords, shownModes } from '../mode-words.js';
+import { findingRow } from '../words/finding-row.js';
+import { modeWords, shownModes } from '../words/mode-words.js';
 
 /** Vibrations listed at least, and up to how many times the fastest turns a second [-]. */
 const FEWEST = 10;

@@ -1,6 +1,6 @@
-import { connectorsOf } from '../../checks/connectors.js';
+import { connectorsOf } from '../../analysis/pipes/connectors.js';
 import type { ReportContext, View } from '../context.js';
-import { usualCovering, walkRows } from '../walk-rows.js';
+import { usualCovering, walkRows } from '../rows/walk-rows.js';
 
 /** Parts are named by the point at their far end. */
 const FAR = / far end$/;

@@ -1,8 +1,14 @@
 import type { Vec3 } from '../../model/conventions.js';
-import { calculationPlan } from '../calculation-plan.js';
+import { calculationPlan } from '../calculations/calculation-plan.js';
+import {
+  heldForces,
+  type PlacedForce,
+  pumpForces,
+  turnsAbout,
+  weightForces,
+} from '../calculations/statics-rows.js';
+import { type TributaryLoad, tributaryLoads } from '../calculations/tributary-loads.js';
 import type { ReportContext, View } from '../context.js';
-import { heldForces, type PlacedForce, pumpForces, turnsAbout, weightForces } from '../statics-rows.js';
-import { type TributaryLoad, tributaryLoads } from '../tributary-loads.js';
 
 /** Digits of sums, one or two more than an estimate deserves, so that they can be added up again. */
 const DIGITS = { significant: 5 };

@@ -1,8 +1,8 @@
-import type { ConditionResponse } from '../../mechanics/response.js';
-import type { PlacedSupport } from '../../model/layout.js';
+import type { ConditionResponse } from '../../mechanics/frame/response.js';
+import type { PlacedSupport } from '../../model/layout/layout.js';
 import type { ReportContext, View } from '../context.js';
-import { supportEnvelope } from '../support-envelope.js';
-import { carriesWeight, rodText, supportWord } from '../support-word.js';
+import { supportEnvelope } from '../rows/support-envelope.js';
+import { carriesWeight, rodText, supportWord } from '../words/support-word.js';
 import { NO_NUMBER } from '../writer.js';
 
 /** Conditions a fitter meets, as columns: dry, filled, under test, with the pump out. */

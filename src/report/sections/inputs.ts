@@ -1,9 +1,9 @@
 import type { Sourced } from '../../input/installation.js';
 import type { Dimension } from '../../units/index.js';
 import type { ReportContext, View } from '../context.js';
-import { motionInputs } from '../motion-inputs.js';
-import { originMark, sourcedMark, textMark } from '../origin-mark.js';
-import { practiceInputs } from '../practice-inputs.js';
+import { motionInputs } from '../rows/motion-inputs.js';
+import { practiceInputs } from '../rows/practice-inputs.js';
+import { originMark, sourcedMark, textMark } from '../words/origin-mark.js';
 
 /**
  * Register of every value used: value, unit and where it comes from.

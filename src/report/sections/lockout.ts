@@ -1,7 +1,7 @@
-import type { Side } from '../../checks/line-course.js';
-import { LOCKOUT_ORDER } from '../card-citations.js';
+import type { Side } from '../../analysis/pipes/line-course.js';
+import { LOCKOUT_ORDER } from '../citations/card-citations.js';
 import type { ReportContext, View } from '../context.js';
-import { isolationPoints, named } from '../isolation-points.js';
+import { isolationPoints, named } from '../rows/isolation-points.js';
 import {
   disconnectName,
   disconnectText,
@@ -12,7 +12,7 @@ import {
   springTexts,
   starterOf,
   TOUCHABLE,
-} from '../unit-words.js';
+} from '../words/unit-words.js';
 
 /**
  * Lockout card of this unit: every energy, where it is shut off, let out and proved gone.

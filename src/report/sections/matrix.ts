@@ -1,8 +1,8 @@
-import { allChecks } from '../../checks/index.js';
-import { everyCondition } from '../condition-order.js';
+import { allChecks } from '../../checks/all-checks.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow } from '../finding-row.js';
-import { isNozzleCheck } from '../nozzle-checks.js';
+import { isNozzleCheck } from '../rows/nozzle-checks.js';
+import { everyCondition } from '../words/condition-order.js';
+import { findingRow } from '../words/finding-row.js';
 
 /** One basis at one nozzle: its ratio in every condition. */
 interface MatrixColumn {

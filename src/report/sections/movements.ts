@@ -1,6 +1,6 @@
-import { orderedConditions } from '../condition-order.js';
 import type { ReportContext, View } from '../context.js';
-import { supportWord } from '../support-word.js';
+import { orderedConditions } from '../words/condition-order.js';
+import { supportWord } from '../words/support-word.js';
 
 /** Conditions in which movement matters, the still ones last. */
 const SHOWN = ['filled', 'running', 'hot', 'cold'];

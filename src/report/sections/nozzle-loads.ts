@@ -1,7 +1,7 @@
-import { nozzleLoadRows } from '../../checks/index.js';
-import type { PlacedNozzle } from '../../model/layout.js';
-import { everyCondition } from '../condition-order.js';
+import { nozzleLoadRows } from '../../analysis/nozzles/nozzle-load-rows.js';
+import type { PlacedNozzle } from '../../model/layout/layout.js';
 import type { ReportContext, View } from '../context.js';
+import { everyCondition } from '../words/condition-order.js';
 
 /**
  * Loads on both nozzles in every condition, in plan axes and in the nozzle's own.

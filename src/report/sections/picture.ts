@@ -1,4 +1,4 @@
-import type { Response } from '../../mechanics/response.js';
+import type { Response } from '../../mechanics/frame/response.js';
 import type { ReportContext, View } from '../context.js';
 
 /** Conditions of which the one that moves most is drawn. */

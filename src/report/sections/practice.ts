@@ -1,9 +1,9 @@
-import type { Finding } from '../../checks/finding.js';
-import { practiceChecks } from '../../checks/index.js';
-import { checkValveDistances, suctionRun } from '../../checks/pipe-diameters.js';
+import { checkValveDistances, suctionRun } from '../../analysis/pipes/pipe-diameters.js';
+import { practiceChecks } from '../../checks/practice/practice-checks.js';
+import type { Finding } from '../../judging/finding.js';
+import { shortCitations } from '../citations/source-marks.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow, isOpen, SCOPE } from '../finding-row.js';
-import { shortCitations } from '../source-marks.js';
+import { findingRow, isOpen, SCOPE } from '../words/finding-row.js';
 
 /**
  * Installation practice: for the engineer every question that was asked, for others what exceeds or cannot be told.

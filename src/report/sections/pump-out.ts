@@ -1,9 +1,9 @@
-import { type FaceDiameters, faceDiameters, lineAt } from '../../checks/nozzle-faces.js';
-import { pumpOutLines } from '../../checks/pump-out-lines.js';
-import { isNotWorkedOut } from '../../checks/worked-once.js';
-import type { FlangeSpring, OpenFlange, PumpOut } from '../../mechanics/index.js';
+import { isNotWorkedOut } from '../../analysis/memoized.js';
+import { type FaceDiameters, faceDiameters, lineAt } from '../../analysis/nozzles/nozzle-faces.js';
+import { pumpOutLines } from '../../analysis/supports/pump-out-lines.js';
+import type { FlangeSpring, OpenFlange, PumpOut } from '../../mechanics/what-ifs/pump-out.js';
 import type { ReportContext, View } from '../context.js';
-import { bothUnits, faceSide, planWord, wayWord } from '../flange-words.js';
+import { bothUnits, faceSide, planWord, wayWord } from '../words/flange-words.js';
 import { NO_NUMBER } from '../writer.js';
 
 const NOTHING: PumpOut = { flanges: [], springs: [] };

@@ -1,7 +1,7 @@
-import type { PlacedSupport } from '../../model/layout.js';
+import type { PlacedSupport } from '../../model/layout/layout.js';
 import { type Citation, citationText } from '../../sources/index.js';
 import type { ReportContext, View } from '../context.js';
-import { carriesWeight, rodText, supportWord } from '../support-word.js';
+import { carriesWeight, rodText, supportWord } from '../words/support-word.js';
 
 /** Where the tolerances of flange alignment come from. */
 const ALIGNMENT: Citation = {

@@ -1,8 +1,8 @@
-import type { Finding } from '../../checks/finding.js';
+import type { Finding } from '../../judging/finding.js';
 import { type Citation, type SourceId, sources } from '../../sources/index.js';
+import { numberedSources, shortCitation, sourceAnchor } from '../citations/source-marks.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow, SCOPE } from '../finding-row.js';
-import { numberedSources, shortCitation, sourceAnchor } from '../source-marks.js';
+import { findingRow, SCOPE } from '../words/finding-row.js';
 
 /** What the sources at hand say of earthquakes: the force on a part of a building. */
 const FORCE: Citation = { source: 'asce-7', clause: 'equations 13.3-1 to 13.3-3', confidence: 'two sources' };

@@ -1,7 +1,7 @@
-import { GUARD, shortCitation } from '../card-citations.js';
+import { GUARD, shortCitation } from '../citations/card-citations.js';
 import type { ReportContext, View } from '../context.js';
-import { isolationPoints, named, roughly } from '../isolation-points.js';
-import { disconnectName, handLiftText, hottest, pieceRows, SCALDS, TOUCHABLE } from '../unit-words.js';
+import { isolationPoints, named, roughly } from '../rows/isolation-points.js';
+import { disconnectName, handLiftText, hottest, pieceRows, SCALDS, TOUCHABLE } from '../words/unit-words.js';
 import { createWriter } from '../writer.js';
 
 /** Shaft runout at the seal that the trade works to [m]. */

@@ -1,11 +1,12 @@
-import { type SupportSettings, supportSettings } from '../../checks/support-settings.js';
-import { isNotWorkedOut } from '../../checks/worked-once.js';
-import type { RaisingEffect, SpringSetting } from '../../mechanics/index.js';
-import type { ConditionResponse } from '../../mechanics/response.js';
-import type { PlacedSupport } from '../../model/layout.js';
+import { isNotWorkedOut } from '../../analysis/memoized.js';
+import { type SupportSettings, supportSettings } from '../../analysis/supports/support-settings.js';
+import type { ConditionResponse } from '../../mechanics/frame/response.js';
+import type { SpringSetting } from '../../mechanics/what-ifs/spring-setting.js';
+import type { RaisingEffect } from '../../mechanics/what-ifs/support-setting.js';
+import type { PlacedSupport } from '../../model/layout/layout.js';
 import type { ReportContext, View } from '../context.js';
-import { bothText } from '../flange-words.js';
-import { supportWord } from '../support-word.js';
+import { bothText } from '../words/flange-words.js';
+import { supportWord } from '../words/support-word.js';
 import { fitStep } from './fit-up.js';
 
 const NOTHING: SupportSettings = { raising: [], target: 'filled' };

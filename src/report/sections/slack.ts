@@ -1,7 +1,7 @@
-import { type SlackQuestion, slackQuestions } from '../../checks/slack-questions.js';
+import { type SlackQuestion, slackQuestions } from '../../analysis/supports/slack-questions.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow } from '../finding-row.js';
-import { bothText } from '../flange-words.js';
+import { findingRow } from '../words/finding-row.js';
+import { bothText } from '../words/flange-words.js';
 
 /**
  * What happens when each hanger near the pump is slack: nozzle loads, who takes over, what moves, and which is worst.

@@ -1,5 +1,5 @@
+import { numberedSources, sourceAnchor } from '../citations/source-marks.js';
 import type { ReportContext, View } from '../context.js';
-import { numberedSources, sourceAnchor } from '../source-marks.js';
 
 /**
  * Every publication cited in the review, with the clauses used and how sure their reading is.

@@ -1,11 +1,12 @@
-import { nozzleLoadRows, startMovements } from '../../checks/index.js';
+import { nozzleLoadRows } from '../../analysis/nozzles/nozzle-load-rows.js';
+import { startMovements } from '../../checks/motion/start-movement.js';
 import { sentences } from '../../issues/sentences/index.js';
-import type { StartRun, WorkedStart } from '../../mechanics/index.js';
+import type { StartRun, WorkedStart } from '../../mechanics/start/start-up.js';
 import { norm, subtract } from '../../model/vector.js';
+import { startQuestions } from '../calculations/start-questions.js';
+import { workedCalculation } from '../calculations/worked-calculation.js';
 import type { ReportContext, View } from '../context.js';
-import { startQuestions } from '../start-questions.js';
-import { startWords } from '../start-words.js';
-import { workedCalculation } from '../worked-calculation.js';
+import { startWords } from '../words/start-words.js';
 
 /** Conditions of a start, in the order they are printed. */
 const STARTING = ['starting', 'starting-opposite'];

@@ -1,8 +1,8 @@
-import type { Finding } from '../../checks/finding.js';
+import type { Finding } from '../../judging/finding.js';
+import { workedMark } from '../calculations/worked-mark.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow } from '../finding-row.js';
-import { occasionalRows, pipeRows } from '../pipe-stress-rows.js';
-import { workedMark } from '../worked-mark.js';
+import { occasionalRows, pipeRows } from '../rows/pipe-stress-rows.js';
+import { findingRow } from '../words/finding-row.js';
 
 /** Checks whose findings are stress in the pipe. */
 const STRESS = /sustained|displacement|occasional|hoop|test-stress/;

@@ -1,10 +1,10 @@
-import type { Finding } from '../../checks/finding.js';
-import { doubtWidth } from '../band-words.js';
-import { evenGroups } from '../condition-order.js';
+import type { Finding } from '../../judging/finding.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow, worstFirst } from '../finding-row.js';
-import { supportEnvelope } from '../support-envelope.js';
-import { carriesWeight } from '../support-word.js';
+import { supportEnvelope } from '../rows/support-envelope.js';
+import { uncertaintyWidth } from '../words/band-words.js';
+import { evenGroups } from '../words/condition-order.js';
+import { findingRow, worstFirst } from '../words/finding-row.js';
+import { carriesWeight } from '../words/support-word.js';
 import { NO_NUMBER } from '../writer.js';
 
 /** How many findings page one names. */
@@ -139,10 +139,12 @@ function bandsLine({ bands, write }: ReportContext): string {
   const open = judged.filter(
     ({ statement }) => statement === 'meets only if' || statement === 'exceeds unless',
   );
-  const rough = bands.hungers.find((hunger) => hunger.kind === 'rough' && hunger.turns.length > 0);
+  const rough = bands.missingData.find(
+    (missingDatum) => missingDatum.kind === 'rough' && missingDatum.turns.length > 0,
+  );
   const first =
     rough?.kind === 'rough'
-      ? ` Find out first: ${rough.doubt.what} (${doubtWidth(rough.doubt, write)}).`
+      ? ` Find out first: ${rough.uncertainty.what} (${uncertaintyWidth(rough.uncertainty, write)}).`
       : '';
   if (open.length === 0) {
     return `All ${judged.length} verdicts that follow from weights, springs and ends hold over their whole band.`;

@@ -1,10 +1,10 @@
-import type { ConditionResponse } from '../../mechanics/response.js';
-import type { PlacedSupport } from '../../model/layout.js';
-import { evenGroups, everyCondition, orderedConditions } from '../condition-order.js';
+import type { ConditionResponse } from '../../mechanics/frame/response.js';
+import type { PlacedSupport } from '../../model/layout/layout.js';
 import type { ReportContext, View } from '../context.js';
-import { sourcedMark } from '../origin-mark.js';
-import { supportEnvelope } from '../support-envelope.js';
-import { carriesWeight, rodText, supportWord } from '../support-word.js';
+import { supportEnvelope } from '../rows/support-envelope.js';
+import { evenGroups, everyCondition, orderedConditions } from '../words/condition-order.js';
+import { sourcedMark } from '../words/origin-mark.js';
+import { carriesWeight, rodText, supportWord } from '../words/support-word.js';
 
 /** Supports that fit beside each other, with the balance, in a table of a page's width. */
 const MOST_SUPPORTS = 9;

@@ -1,10 +1,10 @@
-import { nozzleLoadRows } from '../../checks/index.js';
+import { nozzleLoadRows } from '../../analysis/nozzles/nozzle-load-rows.js';
 import type { Origin } from '../../input/installation.js';
-import type { ConditionResponse } from '../../mechanics/response.js';
-import type { PlacedSupport } from '../../model/layout.js';
+import type { ConditionResponse } from '../../mechanics/frame/response.js';
+import type { PlacedSupport } from '../../model/layout/layout.js';
 import { citationText } from '../../sources/index.js';
 import type { ReportContext, View } from '../context.js';
-import { carriesWeight, supportWord } from '../support-word.js';
+import { carriesWeight, supportWord } from '../words/support-word.js';
 
 /**
  * What a sideways load and a motor lifted away do: loads of the nozzles by condition, loads of every support, and what

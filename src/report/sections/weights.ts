@@ -1,6 +1,6 @@
-import type { WeightRow } from '../../model/layout.js';
+import type { WeightRow } from '../../model/layout/layout.js';
 import type { ReportContext, View } from '../context.js';
-import { originMark } from '../origin-mark.js';
+import { originMark } from '../words/origin-mark.js';
 
 /**
  * Weight of every part, by line.

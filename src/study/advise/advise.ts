@@ -1,7 +1,10 @@
 /** Advice: the smallest changes that make an installation meet its limits, each reviewed in full before it is given. */
-import { type Finding, overallVerdict, type Subject, type Verdict } from '../../checks/index.js';
-import { openForTrials } from '../../input/index.js';
+
+import type { Subject } from '../../analysis/subject.js';
+import { overallVerdict } from '../../checks/run-check.js';
+import { openForTrials } from '../../input/open-for-trials.js';
 import { IssuesError } from '../../issues/issue.js';
+import type { Finding, Verdict } from '../../judging/finding.js';
 import type { Kept } from './all-changes.js';
 import { type Change, effortOf } from './change.js';
 import { compareFindings, type FindingPair } from './compare-findings.js';
@@ -106,7 +109,7 @@ export async function adviseWith(
   const common = { verdict: overallVerdict(findings), findings, reachable: plan.reachable.length };
   const beyond: readonly Unsolved[] = [
     ...plan.beyond.map((finding): Unsolved => ({ finding, why: 'beyond supports' })),
-    ...plan.doubtful.map((finding): Unsolved => ({ finding, why: 'data missing' })),
+    ...plan.uncertain.map((finding): Unsolved => ({ finding, why: 'data missing' })),
   ];
   const base = plan.reachable.length === 0 ? undefined : screen(opened, plan.quick, []);
   if (base === undefined) {

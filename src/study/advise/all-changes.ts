@@ -1,4 +1,4 @@
-import type { OpenedFile } from '../../input/index.js';
+import type { OpenedFile } from '../../input/open-for-trials.js';
 import type { Change, ChangeKind } from './change.js';
 import { legChanges } from './leg-changes.js';
 import { guideChanges, hangerChanges, standChanges } from './new-supports.js';

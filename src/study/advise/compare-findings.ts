@@ -1,5 +1,5 @@
 /** Findings before and after a change, side by side; none is left out. */
-import type { Finding } from '../../checks/index.js';
+import type { Finding } from '../../judging/finding.js';
 
 /** One place judged, before and after; one of the two is absent where the place came or went. */
 export interface FindingPair {

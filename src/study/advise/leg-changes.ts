@@ -3,9 +3,11 @@
  * one leg gains, another of the same direction loses, or one of the opposite direction gains as well.
  */
 import { intersects } from '../../geometry/index.js';
-import type { OpenedFile } from '../../input/index.js';
 import type { Vec3 } from '../../input/installation.js';
-import { buildLayout, isSupportPart, obstaclesOf } from '../../model/index.js';
+import type { OpenedFile } from '../../input/open-for-trials.js';
+import { buildLayout } from '../../model/layout/build-layout.js';
+import { obstaclesOf } from '../../model/room/obstacles.js';
+import { isSupportPart } from '../../model/support-parts.js';
 import type { Change } from './change.js';
 import { type Edit, withEdits } from './edit.js';
 import { setStraight, valueIn } from './stretch-edits.js';

@@ -2,7 +2,7 @@
 
 import { findRod, findSpan } from '../../catalog/index.js';
 import type { ElbowPart, Part } from '../../input/installation.js';
-import { isSupportPart } from '../../model/index.js';
+import { isSupportPart } from '../../model/support-parts.js';
 import type { Change } from './change.js';
 import type { Plain } from './edit.js';
 import { putOn, valueIn } from './stretch-edits.js';

@@ -1,5 +1,7 @@
 /** What a search looks at: which findings changes of supports and legs can reach, in which conditions. */
-import type { Finding, Subject } from '../../checks/index.js';
+
+import type { Subject } from '../../analysis/subject.js';
+import type { Finding } from '../../judging/finding.js';
 import { excessOf, findingKey, type ScreenPlan } from './screen.js';
 
 /** Checks whose outcome hangs on where and how the pipe is held, and on its legs. */
@@ -47,7 +49,7 @@ export interface SearchPlan {
   /** Findings that exceed whatever holds the pipe. */
   readonly beyond: readonly Finding[];
   /** Findings that cannot be told. */
-  readonly doubtful: readonly Finding[];
+  readonly uncertain: readonly Finding[];
   /** A quick look, and a closer one before anything is reviewed in full. */
   readonly quick: ScreenPlan;
   readonly close: ScreenPlan;
@@ -71,7 +73,7 @@ export function searchPlan(subject: Subject & { readonly findings: readonly Find
   const counted = subject.findings.filter(({ comparison }) => !comparison);
   const exceeding = counted.filter(({ verdict }) => verdict === 'exceeds');
   const reachable = exceeding.filter(isReachable);
-  const doubtful = counted.filter(({ verdict }) => verdict === 'cannot-tell');
+  const uncertain = counted.filter(({ verdict }) => verdict === 'cannot-tell');
   const failing = new Set(reachable.map(({ check }) => check));
   const names = subject.layout.frame.conditions.map(({ name }) => name);
   const own = reachable.flatMap(({ condition }) => condition ?? []);
@@ -88,12 +90,12 @@ export function searchPlan(subject: Subject & { readonly findings: readonly Find
       check === 'slack-hanger' && condition !== undefined ? [condition.replace('slack-', '')] : [],
     ),
     exceeding: Object.fromEntries(reachable.map((finding) => [findingKey(finding), excessOf(finding)])),
-    doubtful: doubtful.map(findingKey),
+    uncertain: uncertain.map(findingKey),
   };
   return {
     reachable,
     beyond: exceeding.filter((finding) => !isReachable(finding)),
-    doubtful,
+    uncertain,
     quick: {
       ...common,
       conditions: [...new Set([...ALWAYS, ...own, ...near.flatMap(({ condition }) => condition ?? [])])],

@@ -1,5 +1,5 @@
 /** What was found, made smaller: changes that are not needed left out, nothing moved, set or enlarged more than needed. */
-import type { OpenedFile } from '../../input/index.js';
+import type { OpenedFile } from '../../input/open-for-trials.js';
 import type { Change } from './change.js';
 import { effortOf } from './change.js';
 import type { ScreenOutcome, ScreenPlan } from './screen.js';

@@ -1,7 +1,7 @@
 /** Whether there is something to hang from, to stand on, and a clear way to it. */
 import { intersects, type Solid } from '../../geometry/index.js';
 import type { Vec3 } from '../../input/installation.js';
-import { type Obstacle, obstaclesOf } from '../../model/index.js';
+import { type Obstacle, obstaclesOf } from '../../model/room/obstacles.js';
 import type { Situation } from './situation.js';
 
 /** Shortest rod that can be made up, from the top of the pipe: clamp, nuts and attachment [m]. */

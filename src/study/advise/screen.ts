@@ -2,12 +2,17 @@
  * A quick look at a change: the conditions that matter, the checks that a change of supports or legs can move. Rods are
  * taken to hang plumb, so that conditions share one factored stiffness; whatever is advised is reviewed in full.
  */
-import { allChecks, type Finding, runCheck, type Subject } from '../../checks/index.js';
-import type { OpenedFile } from '../../input/index.js';
+
+import type { Subject } from '../../analysis/subject.js';
+import { allChecks } from '../../checks/all-checks.js';
+import { runCheck } from '../../checks/run-check.js';
+import type { OpenedFile } from '../../input/open-for-trials.js';
 import { EngineError } from '../../issues/issue.js';
-import { findVibrations } from '../../mechanics/index.js';
-import { solveFrame } from '../../mechanics/solve-frame.js';
-import type { Frame, FrameCondition, Layout } from '../../model/index.js';
+import type { Finding } from '../../judging/finding.js';
+import { solveFrame } from '../../mechanics/frame/solve-frame.js';
+import { findVibrations } from '../../mechanics/modes/find-vibrations.js';
+import type { Frame, FrameCondition } from '../../model/frame/frame.js';
+import type { Layout } from '../../model/layout/layout.js';
 import type { Edit } from './edit.js';
 import { changedSituation } from './situation.js';
 
@@ -25,7 +30,7 @@ export interface ScreenPlan {
   readonly frequency?: number;
   /** By how much findings of the file exceed, and those that cannot be told, by `findingKey` [-]. */
   readonly exceeding: Readonly<Record<string, number>>;
-  readonly doubtful: readonly string[];
+  readonly uncertain: readonly string[];
 }
 
 /** What a quick look saw. */
@@ -137,7 +142,7 @@ function outcomeOf(subject: Subject, plan: ScreenPlan): ScreenOutcome {
     .filter(({ id }) => ids.has(id))
     .flatMap((check) => runCheck(check, subject))
     .filter(({ comparison }) => !comparison);
-  const doubtful = new Set(plan.doubtful);
+  const uncertain = new Set(plan.uncertain);
   const excess: Record<string, number> = {};
   const worse: string[] = [];
   let closest = 0;
@@ -148,7 +153,7 @@ function outcomeOf(subject: Subject, plan: ScreenPlan): ScreenOutcome {
       excess[key] = excessOf(finding);
       if (!(key in plan.exceeding)) worse.push(key);
     }
-    if (finding.verdict === 'cannot-tell' && !doubtful.has(key)) worse.push(key);
+    if (finding.verdict === 'cannot-tell' && !uncertain.has(key)) worse.push(key);
     if (finding.verdict !== 'meets') continue;
     closest = Math.max(closest, finding.ratio ?? 0);
     if (key in plan.exceeding) tightest = Math.max(tightest, finding.ratio ?? 0);

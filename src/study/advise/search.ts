@@ -2,7 +2,7 @@
  * The search: every single change first, then pairs and more, led by what single changes did to what is still wrong.
  * The same file gives the same advice, however many trials run side by side.
  */
-import type { OpenedFile } from '../../input/index.js';
+import type { OpenedFile } from '../../input/open-for-trials.js';
 import { allChanges, type Kept } from './all-changes.js';
 import { type Change, effortOf, type OwnEfforts } from './change.js';
 import type { Edit } from './edit.js';

@@ -1,6 +1,7 @@
-import type { OpenedFile } from '../../input/index.js';
 import type { Installation } from '../../input/installation.js';
-import { buildLayout, type Layout } from '../../model/index.js';
+import type { OpenedFile } from '../../input/open-for-trials.js';
+import { buildLayout } from '../../model/layout/build-layout.js';
+import type { Layout } from '../../model/layout/layout.js';
 import type { Edit } from './edit.js';
 import { withEdits } from './edit.js';
 

@@ -1,8 +1,9 @@
 /** Stretches of straight pipe: where a support may stand, between one fitting and the next. */
 
-import type { Path } from '../../input/index.js';
+import type { Path } from '../../input/draft.js';
 import type { Part, PipeSection, Vec3 } from '../../input/installation.js';
-import { type Layout, SUPPORT_KINDS } from '../../model/index.js';
+import type { Layout } from '../../model/layout/layout.js';
+import { SUPPORT_KINDS } from '../../model/support-parts.js';
 import type { Situation } from './situation.js';
 
 /** One step of a walk that stands on straight pipe. */

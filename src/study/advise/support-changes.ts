@@ -1,8 +1,8 @@
 /** Changes of supports that are there: moved along the pipe, set higher or lower, given another rod or spring. */
 
 import type { SupportPart } from '../../input/installation.js';
-import type { PlacedSupport } from '../../model/index.js';
-import { isSupportPart } from '../../model/index.js';
+import type { PlacedSupport } from '../../model/layout/layout.js';
+import { isSupportPart } from '../../model/support-parts.js';
 import type { Change } from './change.js';
 import type { Edit } from './edit.js';
 import type { Overhead, RoomForSupports } from './room-for-supports.js';

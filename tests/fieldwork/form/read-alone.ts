@@ -1,6 +1,6 @@
 /** Reads the files named on the command line, and says the most memory the process ever held [bytes]. */
 import { readFileSync } from 'node:fs';
-import { readForm } from '../../../src/fieldwork/form/read-form.js';
+import { readForm } from '../../../src/forms/read-form.js';
 import { EngineError } from '../../../src/issues/issue.js';
 import { sheet } from './sheet-fixture.js';
 

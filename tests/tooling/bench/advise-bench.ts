@@ -3,8 +3,8 @@
  * that exceed, after a first round that lets the compiler settle. Run by hand or by `npm run bench`.
  */
 import { readFileSync } from 'node:fs';
-import { openForTrials } from '../../../src/input/index.js';
-import { review } from '../../../src/review.js';
+import { review } from '../../../src/app/review.js';
+import { openForTrials } from '../../../src/input/open-for-trials.js';
 import { allChanges } from '../../../src/study/advise/all-changes.js';
 import { searchPlan } from '../../../src/study/advise/plan.js';
 import { screen } from '../../../src/study/advise/screen.js';

@@ -5,9 +5,9 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { readInstallation, review, studyBands, tryOut } from '../../../src/index.js';
-import { doubtsOf } from '../../../src/study/doubts.js';
-import { trialBase } from '../../../src/study/evaluate.js';
+import { readInstallation, review, runTrial, studyBands } from '../../../src/index.js';
+import { trialBase } from '../../../src/study/bands/evaluate.js';
+import { uncertaintiesOf } from '../../../src/study/bands/uncertainties.js';
 import { root } from '../ensure-built.mjs';
 
 const TRIALS = 60;
@@ -29,12 +29,12 @@ export async function benchBands(): Promise<void> {
     const reading = readInstallation(readFileSync(join(root, 'samples', name), 'utf8'));
     if (!reading.ok) throw new Error(`${name} cannot be read`);
     const whole = review(reading.installation);
-    const { base } = trialBase(whole, doubtsOf(reading.installation));
+    const { base } = trialBase(whole, uncertaintiesOf(reading.installation));
     const row = (index: number) =>
-      base.doubts.map((_, each) => (each === index % base.doubts.length ? 1 : 0));
+      base.uncertainties.map((_, each) => (each === index % base.uncertainties.length ? 1 : 0));
     const trials = () => {
       for (let index = 0; index < TRIALS; index++) {
-        const trial = tryOut(base, row(index));
+        const trial = runTrial(base, row(index));
         if (!trial.ok) throw new Error(`${name}: ${trial.code}`);
       }
     };
@@ -45,7 +45,7 @@ export async function benchBands(): Promise<void> {
     const each = time / TRIALS;
     process.stdout.write(
       `${name}: ${each.toFixed(1)} ms a trial, ${(1000 / each).toFixed(0)} a second and core; ` +
-        `${base.doubts.length} doubts; bands over review, both warm ${(bands / reviewing).toFixed(1)}\n`,
+        `${base.uncertainties.length} doubts; bands over review, both warm ${(bands / reviewing).toFixed(1)}\n`,
     );
   }
 }

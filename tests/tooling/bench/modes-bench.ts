@@ -2,8 +2,8 @@
  * How finding the lowest ten vibrations grows with the number of points, on the chain of the solving bench. Run by hand:
  * `npx tsx tests/tooling/bench/modes-bench.ts`. No test reads its times.
  */
-import { naturalFrequencies } from '../../../src/mechanics/index.js';
-import type { FrameCondition } from '../../../src/model/frame.js';
+import { naturalFrequencies } from '../../../src/mechanics/modes/frequencies.js';
+import type { FrameCondition } from '../../../src/model/frame/frame.js';
 import { chainFrame } from './solve-bench.js';
 
 const MODES = 10;

@@ -2,9 +2,15 @@
  * How solving grows with the number of points: a straight chain with a side branch every fiftieth point, in five
  * conditions. Run by hand: `npx tsx tests/tooling/bench/solve-bench.ts`. No test reads its times.
  */
-import { solveFrame } from '../../../src/mechanics/index.js';
+import { solveFrame } from '../../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../../src/model/conventions.js';
-import type { Frame, FrameCondition, FramePipe, FrameSupport, Restraint } from '../../../src/model/frame.js';
+import type {
+  Frame,
+  FrameCondition,
+  FramePipe,
+  FrameSupport,
+  Restraint,
+} from '../../../src/model/frame/frame.js';
 
 const rigid = (direction: Vec3, acts: Restraint['acts']): Restraint => ({
   direction,

@@ -1,0 +1,99 @@
+/** Advice as finished text, and on paper. */
+
+import type { UnitSystem } from '../input/installation.js';
+import { EngineError } from '../issues/issue.js';
+import { withoutLooseLinks } from '../render/firm-markup.js';
+import type { FontFiles } from '../render/font/typeface.js';
+import type { PageName } from '../render/layout/style-sheet.js';
+import { parseMarkup } from '../render/parse-markup.js';
+import { renderPdf } from '../render/render-pdf.js';
+import { fillTraced } from '../render/template/fill-template.js';
+import type { TemplateRecord } from '../render/template/template-view.js';
+import { adviceView, summaryOf } from '../report/advice/advice-view.js';
+import type { AdvisedFile } from './advise.js';
+import { version } from './version.js';
+
+export {
+  type AdviceView,
+  type AlternativeView,
+  adviceView,
+  summaryOf,
+} from '../report/advice/advice-view.js';
+
+/** How advice is printed. */
+export interface AdviceRendering {
+  readonly templates: Readonly<Record<string, string>>;
+  readonly fonts: FontFiles;
+  readonly page: PageName;
+  readonly units: UnitSystem;
+  /** File as given. */
+  readonly file: string;
+  /** Lines of the file that go and come, one list an alternative. */
+  readonly patches: readonly (readonly string[])[];
+}
+
+/**
+ * What a template sees of advice.
+ *
+ * @param advised - review and advice
+ * @param options - units, file, lines that change
+ * @returns strings, truth values and lists
+ */
+export function advicePage(
+  { review, advice }: AdvisedFile,
+  { units, file, patches }: Pick<AdviceRendering, 'units' | 'file' | 'patches'>,
+): TemplateRecord {
+  const { installation } = review;
+  const view = adviceView(advice, units);
+  const page = {
+    title: `What would make ${installation.pump.mark} meet`,
+    pump: installation.pump.mark,
+    project: installation.review.project,
+    file,
+    date: installation.review.date,
+    fingerprint: installation.fingerprint,
+    verdict: view.verdict,
+    summary: summaryOf(advice, view),
+    alternatives: view.alternatives.map((one, index) => ({
+      ...one,
+      rows: one.rows.map((row) => ({ ...row, became: row.became === 'same' ? 'stays' : row.became })),
+      patch: patches[index] ?? [],
+    })),
+    hasUnsolved: view.unsolved.length > 0,
+    unsolved: view.unsolved,
+  };
+  return page as unknown as TemplateRecord;
+}
+
+/**
+ * Advice as PDF.
+ *
+ * @param advised - review and advice
+ * @param options - templates, fonts, page, units, lines that change
+ * @returns the bytes; the same for the same advice
+ * @throws EngineError `render.…` for a template that cannot be used
+ */
+export function advicePdf(advised: AdvisedFile, options: AdviceRendering): Promise<Uint8Array> {
+  const { advice: master, ...partials } = options.templates;
+  if (master === undefined) throw new EngineError('render.template.missing', { name: 'advice' });
+  const { installation } = advised.review;
+  const { text, placeOf } = fillTraced(master, advicePage(advised, options), { name: 'advice', partials });
+  const title = `What would make ${installation.pump.mark} meet`;
+  return renderPdf(withoutLooseLinks(parseMarkup(text, { placeOf, looseLinks: true })), {
+    fonts: options.fonts,
+    drawings: {},
+    page: options.page,
+    head: { left: title, right: installation.review.project },
+    foot: {
+      left: `Estimate for review, input ${installation.fingerprint.slice(0, 12)}, pipeborne ${version}`,
+      right: '',
+    },
+    title,
+    subject: `Changes of supports and legs of the installation of pump ${installation.pump.mark}`,
+    date: installation.review.date,
+    language: 'en',
+    fingerprint: installation.fingerprint,
+    producer: `pipeborne ${version}`,
+    attachments: [],
+  });
+}

@@ -1,0 +1,144 @@
+/** The last step of a review: compose, fill the templates, lay out, paint. Loaded only when a review is printed. */
+
+import type { UnitSystem } from '../input/installation.js';
+import type { Firm } from '../input/read-firm.js';
+import type { FontFiles } from '../render/font/typeface.js';
+import { renderHtml } from '../render/html/render-html.js';
+import type { PageName } from '../render/layout/style-sheet.js';
+import type { Logo } from '../render/logo/logo-shape.js';
+import type { MarkupElement } from '../render/markup.js';
+import type { Attachment } from '../render/paint/metadata.js';
+import { renderPdf } from '../render/render-pdf.js';
+import { type ComposedReview, composeReview, type ReviewSubject } from '../report/compose-review.js';
+import type { Reader } from '../report/context.js';
+import { resultsFile } from '../report/results/results-file.js';
+import { placeId } from '../report/words/place-id.js';
+import { fillReview } from './fill-review.js';
+import { version } from './version.js';
+
+export type { FontFiles } from '../render/font/typeface.js';
+export type { Logo } from '../render/logo/logo-shape.js';
+
+/** How a review is printed. */
+export interface RenderOptions {
+  /** Templates by path below the folder of templates, without ending: `review`, `sections/weights`. */
+  readonly templates: Readonly<Record<string, string>>;
+  /** Bytes of the three faces. */
+  readonly fonts: FontFiles;
+  /** Who reads it; `engineer` where not said. */
+  readonly reader?: Reader;
+  /** Units to print in; those of the installation's review where not said. */
+  readonly units?: UnitSystem;
+  /** Size of the page; letter with US units and A4 with SI units where not said. */
+  readonly page?: PageName;
+  /** The input as read, attached to the PDF where given. */
+  readonly input?: { readonly name: string; readonly text: string };
+  /** The firm's own style, as `readFirm` gives it. A letterhead in the input comes before that of the firm. */
+  readonly firm?: Partial<Firm>;
+  /** Logo of the letterhead, as `readLogo` gives it. */
+  readonly logo?: Logo;
+}
+
+/**
+ * The review as PDF.
+ *
+ * @param review - the review
+ * @param options - templates, fonts, reader, units, page, input
+ * @returns the bytes
+ */
+export async function reviewPdf(review: ReviewSubject, options: RenderOptions): Promise<Uint8Array> {
+  const { composed, markup, units } = fill(review, options);
+  const { installation } = review;
+  return renderPdf(markup, {
+    fonts: options.fonts,
+    drawings: composed.drawings,
+    page: options.page ?? (units === 'us' ? 'letter' : 'a4'),
+    head: { left: composed.head, right: composed.firm },
+    foot: { left: composed.foot, right: '' },
+    title: composed.title,
+    author: composed.author,
+    subject: composed.about,
+    date: installation.review.date,
+    language: 'en',
+    fingerprint: installation.fingerprint,
+    producer: `pipeborne ${version}`,
+    attachments: [
+      ...(options.input === undefined ? [] : [inputFile(options.input)]),
+      resultsAttachment(review),
+    ],
+    ...(options.logo && { logo: options.logo }),
+  });
+}
+
+/**
+ * The review as one page of HTML.
+ *
+ * @param review - the review
+ * @param options - templates, reader, units
+ * @returns text of the page
+ */
+export function reviewHtml(review: ReviewSubject, options: RenderOptions): string {
+  const { composed, markup } = fill(review, options);
+  return renderHtml(markup, {
+    drawings: composed.drawings,
+    title: composed.title,
+    language: 'en',
+    author: composed.author,
+    subject: composed.about,
+    foot: composed.foot,
+    ...(options.logo && { logo: options.logo }),
+  });
+}
+
+interface Filled {
+  readonly composed: ComposedReview;
+  readonly markup: MarkupElement;
+  readonly units: UnitSystem;
+}
+
+function fill(review: ReviewSubject, options: RenderOptions): Filled {
+  const units = options.units ?? review.installation.review.units;
+  const reader = options.reader ?? 'engineer';
+  const { letterhead, cautions, outline } = options.firm ?? {};
+  const order = outline?.[reader];
+  const composed = composeReview(review, {
+    reader,
+    units,
+    version,
+    firm: {
+      ...(letterhead && { letterhead }),
+      ...(cautions && { cautions }),
+      ...(order && { outline: order }),
+    },
+  });
+  const markup = fillReview(composed, {
+    templates: options.templates,
+    headings: options.firm?.headings ?? {},
+    hasOwnOrder: order !== undefined,
+  });
+  return { composed, markup, units };
+}
+
+/** The results as `--results` writes them, to the byte. */
+function resultsAttachment(review: ReviewSubject): Attachment {
+  const text = `${JSON.stringify(resultsFile(review, review.findings, { version }), null, 2)}\n`;
+  return {
+    name: `${placeId(review.installation.pump.mark) || 'pump'}-results.json`,
+    mime: 'application/json',
+    bytes: new TextEncoder().encode(text),
+    description: 'The results of this review for machines, in SI units.',
+    relation: 'data',
+  };
+}
+
+function inputFile({ name, text }: { readonly name: string; readonly text: string }): Attachment {
+  const base = name.split(/[/\\]/).at(-1) ?? name;
+  const isJson = base.toLowerCase().endsWith('.json');
+  return {
+    name: base === 'standard input' ? 'input.yaml' : base,
+    mime: isJson ? 'application/json' : 'application/yaml',
+    bytes: new TextEncoder().encode(text),
+    description: 'The input this review was made from.',
+    relation: 'source',
+  };
+}

@@ -1,0 +1,137 @@
+/**
+ * The line as it was found: places, heights, rods, springs, stops and gaps put back into the model, and solved again.
+ */
+
+import { isNotWorkedOut } from '../analysis/memoized.js';
+import type { Subject } from '../analysis/subject.js';
+import { supportSettings } from '../analysis/supports/support-settings.js';
+import { EngineError, type IssueData } from '../issues/issue.js';
+import type { ConditionResponse } from '../mechanics/frame/response.js';
+import { solveFrame } from '../mechanics/frame/solve-frame.js';
+import { drySetting } from '../mechanics/what-ifs/spring-setting.js';
+import type { Frame, FrameCondition } from '../model/frame/frame.js';
+import { buildLayout } from '../model/layout/build-layout.js';
+import type { ReadingsById } from '../readings/reading.js';
+import type { FieldContext } from '../sheet/field-context.js';
+import { raisedBy, withRodLength, withUpright } from './found-frame.js';
+import { movedSupports } from './found-places.js';
+import { type FoundReadings, foundReadings } from './found-readings.js';
+import type { LeftOut, ModelUpdate } from './model-update.js';
+
+/** The line as found. */
+export type AsFound =
+  /** Nothing read differs from the drawing by more than the tape shows, or nothing was read. */
+  | { readonly kind: 'as drawn'; readonly left: readonly LeftOut[] }
+  | {
+      readonly kind: 'solved';
+      readonly subject: Subject;
+      readonly put: readonly ModelUpdate[];
+      readonly left: readonly LeftOut[];
+      /** The same with all heights as drawn, where heights were put back. */
+      readonly levelled?: Subject;
+    }
+  | {
+      readonly kind: 'fails';
+      readonly code: string;
+      readonly data: IssueData;
+      readonly put: readonly ModelUpdate[];
+      readonly left: readonly LeftOut[];
+    };
+
+/** Conditions that are solved again. */
+export const FOUND_CONDITIONS: readonly string[] = ['empty', 'filled', 'test', 'hot', 'cold', 'running'];
+
+/**
+ * Solves the line as found.
+ *
+ * Heights are taken as if the pipe had been cut to the drawing and the support held it off by what was read; where the
+ * pipe was cut to that height, it bears none of it. Therefore the same is solved with heights as drawn as well.
+ *
+ * @param context - review and writer
+ * @param readings - readings
+ * @returns the line as found
+ */
+export function asFound(context: FieldContext, readings: ReadingsById): AsFound {
+  const found = foundReadings(context, readings);
+  const { review } = context;
+  const places = movedSupports(review.installation, found.places, found.step);
+  const left: readonly LeftOut[] = [
+    ...places.impossible.map((mark) => ({ mark, code: 'fieldwork.as-found.past-fitting' })),
+    ...found.left,
+  ];
+  const put: readonly ModelUpdate[] = [
+    ...places.moved.map(({ mark, drawn, found: at }) => ({ mark, what: 'place' as const, drawn, found: at })),
+    ...found.put,
+  ];
+  if (put.length === 0) return { kind: 'as drawn', left };
+  try {
+    const layout =
+      places.installation === review.installation ? review.layout : buildLayout(places.installation);
+    const conditions = layout.frame.conditions
+      .filter(({ name }) => FOUND_CONDITIONS.includes(name))
+      .map((condition) => ({
+        ...condition,
+        stopped: [...new Set([...condition.stopped, ...found.stopped])],
+      }));
+    const solved = (heights: boolean): Subject => {
+      const frame = frameAsFound({ ...layout.frame, conditions }, found, heights);
+      const whole = { ...layout, frame };
+      return { installation: places.installation, layout: whole, response: solveFrame(frame) };
+    };
+    const subject = solved(true);
+    return {
+      kind: 'solved',
+      subject,
+      put,
+      left,
+      ...(found.heights.size > 0 && { levelled: solved(false) }),
+    };
+  } catch (error) {
+    if (!(error instanceof EngineError)) throw error;
+    return { kind: 'fails', code: error.code, data: error.data, put, left };
+  }
+}
+
+function frameAsFound(drawn: Frame, found: FoundReadings, heights: boolean): Frame {
+  const entries = <T>(map: ReadonlyMap<string, T>, change: (value: T) => ReturnType<typeof raisedBy>) =>
+    new Map([...map].map(([mark, value]) => [mark, change(value)]));
+  let frame = withUpright(drawn, entries(found.rodLengths, withRodLength));
+  if (heights) frame = withUpright(frame, entries(found.heights, raisedBy));
+  frame = withUpright(frame, entries(gapHeights(frame, found), raisedBy));
+  const { target, loads } = found.springs;
+  const condition = frame.conditions.find(({ name }) => name === target);
+  if (condition === undefined || Object.keys(loads).length === 0) return frame;
+  const setting = drySetting(frame, { target: condition, read: [condition] }, loads);
+  const raises = new Map(setting?.springs.map(({ mark, raise }) => [mark, raise]));
+  return withUpright(frame, entries(raises, raisedBy));
+}
+
+/**
+ * How far each support with a gap under it stands too low: the pipe is let hang without it, and the support put below
+ * by the gap that was felt.
+ */
+function gapHeights(frame: Frame, { gaps }: FoundReadings): ReadonlyMap<string, number> {
+  if (gaps.size === 0) return new Map();
+  const filled = frame.conditions.find(({ name }) => name === 'filled');
+  if (filled === undefined) return new Map();
+  const without: FrameCondition = { ...filled, absent: [...filled.absent, ...gaps.keys()] };
+  const hanging = solveFrame({ ...frame, conditions: [without] }).conditions.filled;
+  return new Map(
+    frame.supports.flatMap(({ name, point }) => {
+      const gap = gaps.get(name);
+      const height = hanging?.movements[point]?.translation[2];
+      return gap === undefined || height === undefined ? [] : [[name, height - gap] as const];
+    }),
+  );
+}
+
+/**
+ * The line as designed: every spring at the load the file gives it, in service.
+ *
+ * @param subject - the review
+ * @returns responses by condition; nothing where there are no springs
+ */
+export function asDesigned(subject: Subject): Readonly<Record<string, ConditionResponse>> | undefined {
+  const worked = supportSettings(subject);
+  return isNotWorkedOut(worked) ? undefined : worked.springs?.responses;
+}

@@ -1,0 +1,52 @@
+/** The checks of the review that turn on the supports, made again on the line as found. */
+
+import type { Subject } from '../analysis/subject.js';
+import { allChecks } from '../checks/all-checks.js';
+import { runCheck } from '../checks/run-check.js';
+import type { Finding } from '../judging/finding.js';
+import type { AsFound } from './as-found.js';
+
+/** Checks that turn on where supports stand and what they carry. */
+const TURN_ON_SUPPORTS: readonly string[] = [
+  'nozzle-loads',
+  'nozzle-principal-stress',
+  'nozzle-combined',
+  'sustained-stress',
+  'support-span',
+  'rod-load',
+  'attachment-load',
+  'support-load',
+  'first-support-pump',
+  'first-support-bend',
+  'support-uplift',
+];
+
+/** Code of what exceeds only where heights are taken as forced on the pipe. */
+export const ONLY_IF_FORCED = 'fieldwork.as-found.only-if-forced';
+
+/**
+ * Findings of the line as found.
+ *
+ * What exceeds with the heights forced on the pipe and not with the pipe cut to them cannot be told: no tape knows which.
+ *
+ * @param found - the line as found
+ * @returns findings; none where nothing read differs from the drawing
+ */
+export function foundFindings(found: AsFound): readonly Finding[] {
+  if (found.kind !== 'solved') return [];
+  const forced = findingsOf(found.subject);
+  if (found.levelled === undefined) return forced;
+  const cut = findingsOf(found.levelled);
+  return forced.map((finding): Finding => {
+    const other = cut.find(({ check, at }) => check === finding.check && at === finding.at);
+    if (finding.verdict !== 'exceeds' || other === undefined || other.verdict === 'exceeds') return finding;
+    const reason = { code: ONLY_IF_FORCED, data: { at: finding.at, title: finding.title } };
+    return { ...finding, verdict: 'cannot-tell', reason };
+  });
+}
+
+function findingsOf(subject: Subject): readonly Finding[] {
+  return allChecks
+    .filter(({ id }) => TURN_ON_SUPPORTS.includes(id))
+    .flatMap((check) => runCheck(check, subject));
+}

@@ -1,0 +1,68 @@
+import { ratedPressure, testPressureAllowed } from '../../analysis/flanges/flange-rating.js';
+import { describedJoints, isDescribed, undescribedOwners } from '../../analysis/flanges/flange-sides.js';
+import type { Subject } from '../../analysis/subject.js';
+import type { FlangeSide } from '../../model/layout/layout.js';
+import type { Citation } from '../../sources/index.js';
+import { defineCheck, type Reading } from '../define-check.js';
+
+const RATINGS: Citation = {
+  source: 'asme-b16.5',
+  clause: 'pressure-temperature ratings; system test at 1.5 times the rating',
+  confidence: 'memory',
+};
+
+/**
+ * Design pressure stays within the rating of both flanges at the hottest temperature, and test pressure within one and
+ * a half times the rating at the temperature of installation.
+ *
+ * Why: a class is not a pressure. Class 150 loses a fifth of its rating between cold and hot heating water, and the
+ * iron flange of the pump may be rated lower than the steel flange bolted to it.
+ */
+export const flangeClass = defineCheck({
+  id: 'flange-class',
+  title: 'Flange class for pressure and temperature',
+  unit: 'Pa',
+  basis: [RATINGS],
+  exceeds: 'checks.flange-class.exceeds',
+  noPlace: 'checks.flange-class.no-place',
+  places: describedJoints,
+  at: ({ name }) => name,
+  readings: (joint, subject) => {
+    const unknown = undescribedOwners(joint);
+    return joint.sides
+      .filter(isDescribed)
+      .flatMap((side) => sideReadings(side, subject))
+      .map((reading) =>
+        unknown === ''
+          ? reading
+          : { ...reading, remark: 'checks.flange.one-side', data: { ...reading.data, unknown } },
+      );
+  },
+});
+
+function sideReadings(side: FlangeSide, { installation }: Subject): readonly Reading[] {
+  const { service } = installation;
+  const rating = side.dimensions?.rating;
+  const common = {
+    kind: 'compared' as const,
+    missing: 'checks.flange.no-rating',
+    data: { owner: side.owner, class: side.class },
+    ...(side.dimensions?.ratingCitation && { basis: side.dimensions.ratingCitation }),
+  };
+  return [
+    {
+      ...common,
+      label: `${side.owner} at design pressure`,
+      condition: 'hot',
+      demand: service.designPressure.value,
+      limit: ratedPressure(rating, service.hotTemperature.value),
+    },
+    {
+      ...common,
+      label: `${side.owner} at test pressure`,
+      condition: 'test',
+      demand: service.testPressure.value,
+      limit: testPressureAllowed(rating, service.installationTemperature.value),
+    },
+  ];
+}

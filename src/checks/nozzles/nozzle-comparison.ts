@@ -1,0 +1,63 @@
+import type { NozzleBasis } from '../../input/installation.js';
+import type { PlacedNozzle } from '../../model/layout/layout.js';
+import { givenIn } from '../citation-of.js';
+import { defineCheck, type Reading } from '../define-check.js';
+import { nozzleLimits } from './nozzle-limits.js';
+import { largestLoad, nozzleReadings } from './nozzle-readings.js';
+
+/** How a basis is named behind "against". */
+const WORDS: Readonly<Record<NozzleBasis, string>> = {
+  maker: "the maker's limits",
+  'process-pump table': 'the process-pump table',
+  'process-pump table doubled': 'twice the process-pump table',
+  'nozzle principal stress': 'the principal stress of the nozzle',
+};
+
+interface Compared {
+  readonly nozzle: PlacedNozzle;
+  readonly basis: NozzleBasis;
+}
+
+/**
+ * Loads on each nozzle beside every other basis the file asks for. Never the verdict.
+ *
+ * Why: makers of building-services pumps often publish no limits, and engineers compare with the process-pump table.
+ * That table is for steel pumps of another trade; beside a cast-iron casing it is too generous, which is said.
+ * The principal stress of the nozzle has a check of its own.
+ */
+export const nozzleComparison = defineCheck({
+  id: 'nozzle-comparison',
+  title: 'Nozzle loads beside other limits',
+  unit: 'N',
+  basis: [givenIn('comparisons of the nozzle loads')],
+  comparison: true,
+  exceeds: 'checks.nozzle-comparison.exceeds',
+  noPlace: 'checks.nozzle-comparison.no-place',
+  places: ({ installation, layout }): readonly Compared[] => {
+    const { basis, comparisons } = installation.limits.nozzle;
+    const others = [...new Set(comparisons)].filter(
+      (other) => other !== basis && other !== 'nozzle principal stress',
+    );
+    return others.flatMap((other) =>
+      [layout.nozzles.suction, layout.nozzles.discharge].map((nozzle) => ({ nozzle, basis: other })),
+    );
+  },
+  at: ({ nozzle, basis }) => `${nozzle.which} nozzle against ${WORDS[basis]}`,
+  readings: ({ nozzle, basis }, subject): readonly Reading[] => {
+    const limits = nozzleLimits(basis, nozzle, subject.installation);
+    if (limits === undefined) {
+      const missing =
+        basis === 'maker' ? 'checks.nozzle-loads.no-maker-limits' : 'checks.nozzle-loads.not-in-table';
+      return largestLoad(nozzle, subject, missing);
+    }
+    const isIron = basis !== 'maker' && subject.installation.pump.casing.material === 'cast iron';
+    const readings = nozzleReadings(nozzle, limits, subject);
+    return isIron
+      ? readings.map((reading) => ({
+          ...reading,
+          remark: 'checks.nozzle-loads.iron-casing',
+          advice: 'checks.nozzle-comparison.iron-exceeds',
+        }))
+      : readings;
+  },
+});

@@ -1,0 +1,79 @@
+import { type DisplacementStress, displacementStresses } from '../../analysis/pipes/displacement-stresses.js';
+import { linesOf, placeOnLine } from '../../analysis/pipes/lines-of.js';
+import { sustainedStressAt } from '../../analysis/pipes/sustained-stresses.js';
+import type { Subject } from '../../analysis/subject.js';
+import {
+  type AllowableStresses,
+  allowableDisplacementRange,
+  allowableRangeWithLeftOver,
+  modulusOf,
+} from '../../mechanics/stress/code-stress.js';
+import type { Citation } from '../../sources/index.js';
+import { defineCheck, type Reading } from '../define-check.js';
+
+const BUILDING: Citation = {
+  source: 'asme-b31.9',
+  clause: 'para 902.3.2(d), with B31.1 para 102.3.2(C) eq (1)',
+  confidence: 'read',
+};
+const POWER: Citation = { source: 'asme-b31.1', clause: 'para 104.8.3 and 102.3.2(C)', confidence: 'memory' };
+
+/**
+ * Stress range from expansion stays within the allowable range.
+ *
+ * Why: pipe between two points that do not give is bent anew at every warm-up, and breaks by fatigue at an elbow or a
+ * tee. The allowable is f (1.25 Sc + 0.25 Sh); only where that is not enough is the unused part of the sustained
+ * allowance at the same section added, as the code permits.
+ */
+export const displacementStress = defineCheck({
+  id: 'displacement-stress',
+  title: 'Stress range from expansion',
+  unit: 'Pa',
+  basis: [BUILDING, POWER],
+  exceeds: 'checks.displacement-stress.exceeds',
+  noPlace: 'checks.displacement-stress.no-place',
+  places: (subject) => linesOf(subject, displacementStresses(subject)),
+  at: ({ line }) => line,
+  readings: ({ line, rows }, subject) => {
+    const basis = subject.installation.limits.stress.code === 'B31.1' ? POWER : BUILDING;
+    return rows.map((row): Reading => {
+      const allowed = allowedRange(row, subject);
+      return {
+        kind: 'compared',
+        at: placeOnLine(row),
+        condition: row.between,
+        demand: row.stress,
+        limit: allowed?.range,
+        missing: 'checks.stress.no-allowable',
+        data: { part: row.part, line },
+        basis,
+        ...(allowed?.withLeftOver === true && { remark: 'checks.displacement-stress.left-over' }),
+        calculation: {
+          symbol: 'SE',
+          formula: 'i * M / Z',
+          unit: 'Pa',
+          values: [
+            { symbol: 'i', value: row.intensification, unit: '-', meaning: 'stress intensification' },
+            { symbol: 'M', value: row.moment, unit: 'N·m', meaning: `range of the moment, ${row.between}` },
+            { symbol: 'Z', value: modulusOf(row), unit: 'm³', meaning: 'section modulus' },
+          ],
+        },
+      };
+    });
+  },
+});
+
+function allowedRange(
+  row: DisplacementStress,
+  subject: Subject,
+): { readonly range: number; readonly withLeftOver: boolean } | undefined {
+  const { hot, cold, cycles } = subject.installation.limits.stress;
+  if (hot === undefined || cold === undefined || !(cycles.value > 0)) return undefined;
+  const allowables: AllowableStresses = { hot: hot.value, cold: cold.value, cycles: cycles.value };
+  const range = allowableDisplacementRange(allowables);
+  if (!(row.stress > range)) return { range, withLeftOver: false };
+  // The code lets what the sustained stress leaves over at the very section be added.
+  const sustained = sustainedStressAt(subject, row);
+  if (sustained === undefined || !(sustained < hot.value)) return { range, withLeftOver: false };
+  return { range: allowableRangeWithLeftOver(allowables, sustained), withLeftOver: true };
+}

@@ -1,0 +1,32 @@
+import type { Citation } from '../../sources/index.js';
+import { defineCheck, type Reading } from '../define-check.js';
+import { velocityReading } from './largest-velocity.js';
+
+const OWN: Citation = {
+  source: 'common-practice',
+  clause: 'by noise, erosion and energy; the owner or the designer sets the limit',
+  confidence: 'common practice',
+};
+
+/**
+ * The velocity in the discharge pipe is within the limit of the job.
+ *
+ * Why: fast water is loud, wears elbows and costs power for ever. What is fast depends on the building: without a limit
+ * in the file it cannot be told.
+ */
+export const dischargeVelocity = defineCheck({
+  id: 'discharge-velocity',
+  title: 'Velocity in the discharge pipe',
+  unit: 'm/s',
+  basis: [OWN],
+  exceeds: 'checks.discharge-velocity.exceeds',
+  noPlace: 'checks.discharge-velocity.no-place',
+  places: ({ installation }) => installation.lines.filter(({ from }) => from === 'discharge'),
+  at: () => 'discharge side',
+  readings: (_line, subject): readonly Reading[] => [
+    {
+      ...velocityReading(subject, 'discharge', subject.installation.limits.velocity?.discharge, OWN),
+      missing: 'checks.discharge-velocity.no-limit',
+    },
+  ],
+});

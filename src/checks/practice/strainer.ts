@@ -1,0 +1,58 @@
+import { courseOf, isStrainer } from '../../analysis/pipes/line-course.js';
+import type { Subject } from '../../analysis/subject.js';
+import type { Citation } from '../../sources/index.js';
+import { defineCheck, type Reading } from '../define-check.js';
+
+const PRACTICE: Citation = {
+  source: 'common-practice',
+  clause: 'a strainer ahead of a pump in an open system; start-up screens taken out after flushing',
+  confidence: 'common practice',
+};
+
+/**
+ * In an open system a strainer stands ahead of the pump; start-up screens are pointed out.
+ *
+ * Why: a tower washes dust and leaves into the water, and a pump passes them on to valves and exchangers or keeps them.
+ * A closed system is flushed once, and there a strainer is a matter of taste: it is shown and never decides. A screen
+ * for the first weeks that nobody takes out clogs and starves the pump.
+ */
+export const strainer = defineCheck({
+  id: 'strainer',
+  title: 'Strainer ahead of the pump',
+  unit: '-',
+  basis: [PRACTICE],
+  exceeds: 'checks.strainer.exceeds',
+  noPlace: 'checks.strainer.no-place',
+  places: (subject) => [
+    'suction side',
+    ...courseOf(subject, 'suction')
+      .filter(({ part }) => part.kind === 'fitting' && part.fitting === 'start-up-screen')
+      .map(({ part }) => part.name),
+  ],
+  at: (place) => place,
+  readings: (place, subject): readonly Reading[] =>
+    place === 'suction side'
+      ? [reading(subject)]
+      : [{ kind: 'cannot-tell', comparison: true, code: 'checks.strainer.screen' }],
+});
+
+function reading(subject: Subject): Reading {
+  const course = courseOf(subject, 'suction');
+  const found = course.find(
+    ({ part }) => isStrainer(part) || (part.kind === 'suction-diffuser' && part.strainer === true),
+  );
+  const { system } = subject.installation.service;
+  if (found !== undefined) {
+    const data = { by: found.part.name };
+    return { kind: 'forbidden', happens: false, remark: 'checks.strainer.by', data };
+  }
+  if (system === 'closed') return { kind: 'does-not-apply', code: 'checks.strainer.closed' };
+  const unsaid = course.find(({ part }) => part.kind === 'suction-diffuser' && part.strainer === undefined);
+  const isOpen = system === 'open' && unsaid === undefined;
+  return {
+    kind: 'forbidden',
+    happens: isOpen ? true : undefined,
+    missing: system === 'open' ? 'checks.strainer.unsaid' : 'checks.strainer.unknown',
+    data: { diffuser: unsaid?.part.name ?? 'none' },
+  };
+}

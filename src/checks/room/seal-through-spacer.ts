@@ -1,0 +1,41 @@
+import type { Citation } from '../../sources/index.js';
+import { citationOf } from '../citation-of.js';
+import { defineCheck, type Reading } from '../define-check.js';
+
+const GEOMETRY: Citation = {
+  source: 'common-practice',
+  clause: 'the seal passes between the shaft ends once the spacer is out',
+  confidence: 'common practice',
+};
+
+/**
+ * The seal comes out through the window of the coupling, so that the motor need not be lifted to change it.
+ *
+ * Why: this is what a split-coupled pump is bought for. The rotor is lowered and propped first, and what it is lowered by
+ * is not counted here: the maker's drawing says whether the window is measured before or after.
+ */
+export const sealThroughSpacer = defineCheck({
+  id: 'seal-through-spacer',
+  title: 'Seal change without lifting the motor',
+  unit: 'm',
+  basis: [GEOMETRY],
+  exceeds: 'checks.seal-through-spacer.exceeds',
+  noPlace: 'checks.seal-through-spacer.no-place',
+  places: ({ installation }) => (installation.pump.build === 'split-coupled' ? [installation.pump.mark] : []),
+  at: () => 'coupling',
+  readings: (_mark, { installation }): readonly Reading[] => {
+    const spacer = installation.pump.dimensions?.spacer;
+    if (spacer?.sealLength === undefined)
+      return [{ kind: 'cannot-tell', code: 'checks.seal-through-spacer.unknown' }];
+    return [
+      {
+        kind: 'compared',
+        demand: spacer.sealLength.value,
+        limit: spacer.length.value,
+        remark: 'checks.seal-through-spacer.passes',
+        basis: citationOf(spacer.length, GEOMETRY),
+        data: { obstacle: 'shaft ends', short: Math.max(0, spacer.sealLength.value - spacer.length.value) },
+      },
+    ];
+  },
+});

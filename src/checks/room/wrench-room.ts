@@ -1,0 +1,57 @@
+import { nearestObstacle } from '../../geometry/index.js';
+import { spacesFor } from '../../model/room/service-spaces.js';
+import type { Citation } from '../../sources/index.js';
+import { givenIn } from '../citation-of.js';
+import { defineCheck, type Reading } from '../define-check.js';
+import { accessOf, FAR, inTheWay, near } from './access-subject.js';
+
+const MAKER: Citation = {
+  source: 'common-practice',
+  clause: "the maker's or the owner's room for tools governs",
+  confidence: 'common practice',
+};
+
+/**
+ * Tools reach the bolts of the coupling and the gland all round.
+ *
+ * Why: four gaps are made even by turning from bolt to bolt; a pipe or a wall a hand's breadth off makes a guess of it.
+ */
+export const wrenchRoom = defineCheck({
+  id: 'wrench-room',
+  title: 'Room for tools round the coupling',
+  unit: 'm',
+  basis: [MAKER],
+  exceeds: 'checks.wrench-room.exceeds',
+  noPlace: 'checks.wrench-room.no-place',
+  places: ({ installation }) => {
+    if (installation.pump.build === 'close-coupled') return [];
+    const given = spacesFor(installation, 'wrench room');
+    return given.length === 0 ? [undefined] : given;
+  },
+  at: (space) => (space === undefined ? 'coupling' : `coupling, by the ${space.owner}`),
+  readings: (space, subject): readonly Reading[] => {
+    const access = accessOf(subject);
+    const { window } = access.pump;
+    if (space?.reach === undefined || window === undefined)
+      return [{ kind: 'cannot-tell', code: 'checks.wrench-room.unknown' }];
+    if (subject.installation.room.objects.length === 0)
+      return [{ kind: 'cannot-tell', code: 'checks.access.no-room' }];
+    const nearest = nearestObstacle(window, near(window, access.obstacles, FAR));
+    if (nearest === undefined) return [{ kind: 'cannot-tell', code: 'checks.access.no-room' }];
+    const short = Math.max(0, space.reach - nearest.distance);
+    const asked = { ...window, radius: window.radius + space.reach };
+    const data = inTheWay(nearest.name, short, short > 0 ? asked : undefined, access.obstacles);
+    const basis = givenIn(space.source);
+    if (nearest.overlap) return [{ kind: 'forbidden', happens: true, demand: space.reach, basis, data }];
+    return [
+      {
+        kind: 'compared',
+        demand: space.reach,
+        limit: nearest.distance,
+        basis,
+        remark: 'checks.wrench-room.free',
+        data,
+      },
+    ];
+  },
+});

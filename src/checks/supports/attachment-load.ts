@@ -1,0 +1,34 @@
+import { judgedConditions } from '../../analysis/conditions.js';
+import { supportForce } from '../../analysis/supports/support-force.js';
+import { citationOf, givenIn } from '../citation-of.js';
+import { defineCheck } from '../define-check.js';
+
+/**
+ * The load of a support stays within the rating of its clamp, beam attachment or anchor, where one is given.
+ *
+ * Why: the rod is rarely the weakest link; the concrete anchor or beam clamp above it often is. Its rating depends on
+ * what it is fixed to and belongs to its maker and to the structural engineer, so only a given rating is judged.
+ */
+export const attachmentLoad = defineCheck({
+  id: 'attachment-load',
+  title: 'Load of attachments to the structure',
+  unit: 'N',
+  basis: [givenIn('rating of the attachment')],
+  exceeds: 'checks.attachment-load.exceeds',
+  noPlace: 'checks.attachment-load.no-place',
+  places: ({ layout }) =>
+    layout.supports.flatMap((support) => {
+      const rating = support.part?.rods?.attachmentRating;
+      return rating === undefined ? [] : [{ mark: support.mark, rating }];
+    }),
+  at: ({ mark }) => mark,
+  readings: ({ mark, rating }, subject) =>
+    judgedConditions(subject).map((condition) => ({
+      kind: 'compared' as const,
+      condition: condition.name,
+      demand: supportForce(condition, mark),
+      limit: rating.value,
+      missing: 'checks.support-not-solved',
+      basis: citationOf(rating, givenIn('rating of the attachment')),
+    })),
+});

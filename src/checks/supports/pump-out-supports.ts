@@ -1,0 +1,60 @@
+import { isNotWorkedOut } from '../../analysis/memoized.js';
+import { lineAt } from '../../analysis/nozzles/nozzle-faces.js';
+import { pumpOutLines } from '../../analysis/supports/pump-out-lines.js';
+import type { Citation } from '../../sources/index.js';
+import { defineCheck, type Reading } from '../define-check.js';
+
+const STATICS: Citation = {
+  source: 'statics',
+  clause: 'equilibrium of one-way supports',
+  confidence: 'computed',
+};
+
+/**
+ * Each line stands by itself when the pump is lifted out.
+ *
+ * Why: a pump that hangs in its pipe holds the pipe as well. Who takes it out for repair must find lines that stand
+ * alone, or be told before the first bolt is loosened. How far a flange then springs has no published limit: it is
+ * given and not judged. Loads of rods and supports with the pump out are judged with those of all other conditions.
+ */
+export const pumpOutSupports = defineCheck({
+  id: 'pump-out-supports',
+  title: 'Lines left alone when the pump is out',
+  unit: 'm',
+  basis: [STATICS],
+  exceeds: 'checks.pump-out-supports.exceeds',
+  noPlace: 'checks.pump-out-supports.no-place',
+  places: (subject) => {
+    const lines = pumpOutLines(subject);
+    return isNotWorkedOut(lines) ? [] : lines.flanges;
+  },
+  at: ({ which }, subject) => lineAt(subject, which),
+  readings: (flange, subject): readonly Reading[] => {
+    const { spring, falls, which } = flange;
+    const data = {
+      line: lineAt(subject, which),
+      ...(falls && { movement: String(falls.data.movement ?? '') }),
+    };
+    const isSelfHolding = falls === undefined;
+    const code = falls?.code === 'mechanics.mechanism' ? 'checks.pump-out-supports.exceeds' : undefined;
+    if (isSelfHolding) {
+      const demand =
+        spring === undefined ? undefined : Math.hypot(spring.rise, spring.gap, ...spring.sideways);
+      return [
+        {
+          kind: 'forbidden',
+          condition: 'pump-out',
+          happens: false,
+          data,
+          ...(demand !== undefined && { demand }),
+        },
+      ];
+    }
+    if (code === undefined) {
+      return [
+        { kind: 'cannot-tell', condition: 'pump-out', code: 'checks.pump-out-supports.no-answer', data },
+      ];
+    }
+    return [{ kind: 'forbidden', condition: 'pump-out', happens: true, data }];
+  },
+});

@@ -1,0 +1,133 @@
+/** `pipeborne as-installed`: judges readings of the installed pump. */
+import {
+  type Answers,
+  type AsInstalledPrint,
+  asInstalled,
+  asInstalledResults,
+  asInstalledSummary,
+  type Review,
+  readReadings,
+  renderAsInstalledPdf,
+  renderNextSheetPdf,
+  storedReadings,
+  version,
+} from '../../index.js';
+import { EngineError, type Issue, IssuesError } from '../../issues/issue.js';
+import { type Environment, mayColour } from '../environment.js';
+import { type ExitStatus, statusOfVerdict } from '../exit-status.js';
+import { readSheetBytes, STANDARD_INPUT } from '../files/read-input.js';
+import { type NewFile, writeFiles } from '../files/write-files.js';
+import { reviewFile } from '../review/review-file.js';
+import { readFirmStyle, readPaperHead } from '../templates/firm-style.js';
+import { showFailure, showIssues } from '../terminal/show-failure.js';
+import { asInstalledPicture } from './as-installed-view.js';
+import { nameVisit } from './name-visit.js';
+import { keepReadings, readStore } from './store-folder.js';
+
+/** Options of the command as the parser of arguments gives them. */
+export interface AsInstalledCommandOptions {
+  readonly color: boolean;
+  readonly output?: string;
+  readonly results?: string;
+  readonly sheet?: string;
+  readonly store?: string;
+  readonly otherRevision?: boolean;
+  readonly templates?: string;
+  readonly page?: 'letter' | 'a4';
+}
+
+/**
+ * Runs `as-installed`.
+ *
+ * @param file - input as given
+ * @param sheets - filled sheets and files of readings as given
+ * @param options - options of the command
+ * @param environment - where to read, print and write
+ * @returns the status of the readings' verdict
+ */
+export async function asInstalledCommand(
+  file: string,
+  sheets: readonly string[],
+  options: AsInstalledCommandOptions,
+  environment: Environment,
+): Promise<ExitStatus> {
+  try {
+    return await run(file, sheets, options, environment);
+  } catch (error) {
+    return showFailure(error, file, environment);
+  }
+}
+
+async function run(
+  file: string,
+  sheets: readonly string[],
+  options: AsInstalledCommandOptions,
+  environment: Environment,
+): Promise<ExitStatus> {
+  const { folder } = environment;
+  const names = nameVisit(file, sheets, options, folder);
+  const style = await readFirmStyle(options.templates, environment);
+  const { review } = await reviewFile(file, environment);
+  const head = await readPaperHead(
+    { file, letterhead: review.installation.review.letterhead },
+    { style, folder: options.templates },
+    environment,
+  );
+  const look: AsInstalledPrint = {
+    templates: style.templates,
+    fonts: style.fonts,
+    ...head,
+    ...(options.page === undefined ? {} : { page: options.page }),
+  };
+  const answers = await readAll(sheets, review, environment);
+  const earlier = options.store === undefined ? [] : await readStore(options.store, review, environment);
+  const judged = asInstalled(review, answers, { otherRevision: options.otherRevision === true });
+  // The visit of today is not its own past, however often it is looked at again.
+  const today = judged.date ?? '';
+  const visit = { ...judged, earlier: earlier.filter(({ date }) => date < today) };
+  showIssues(visit.issues, environment);
+  // Told before anything is written: readings without a day cannot be kept.
+  const stored = options.store === undefined ? undefined : storedReadings(visit);
+  const written: NewFile[] = [{ ...names.pdf, content: await renderAsInstalledPdf(visit, look) }];
+  if (names.results) {
+    const text = `${JSON.stringify(asInstalledResults(visit, version), null, 2)}\n`;
+    written.push({ ...names.results, content: text });
+  }
+  if (names.sheet) written.push({ ...names.sheet, content: await renderNextSheetPdf(visit, look) });
+  await writeFiles(written);
+  const kept =
+    options.store === undefined || stored === undefined
+      ? undefined
+      : await keepReadings(options.store, stored, environment);
+  environment.output.write(
+    asInstalledPicture(asInstalledSummary(visit), {
+      files: written.map(({ shown }) => shown),
+      ...(kept && { kept }),
+      colour: mayColour(environment.output, environment.variables, options.color),
+    }),
+  );
+  return statusOfVerdict(visit.verdict);
+}
+
+/** Reads every sheet; what is wrong with any of them is told for all at once. */
+async function readAll(
+  sheets: readonly string[],
+  review: Review,
+  environment: Environment,
+): Promise<readonly Answers[]> {
+  const answers: Answers[] = [];
+  const issues: Issue[] = [];
+  for (const sheet of sheets) {
+    if (sheet === STANDARD_INPUT) throw new EngineError('cli.arguments.sheet-from-input');
+    try {
+      answers.push(await readReadings(await readSheetBytes(sheet, environment), sheet, review));
+    } catch (error) {
+      if (error instanceof IssuesError) issues.push(...error.issues);
+      else if (error instanceof EngineError) {
+        issues.push({ code: error.code, severity: 'error', data: { file: sheet, ...error.data } });
+      } else throw error;
+    }
+  }
+  if (issues.length > 0) throw new IssuesError(issues);
+  return answers;
+}

@@ -1,0 +1,67 @@
+/** What `as-installed` prints: go or hold, the counts, and the open items, 80 wide, readable without colour. */
+import type { AsInstalledSummary } from '../../index.js';
+import { LINE_WIDTH } from '../environment.js';
+import { type Paint, paintFor } from '../terminal/paint.js';
+import { brokenColumns, columns, wrapped } from '../terminal/text-columns.js';
+import type { Kept } from './store-folder.js';
+
+/** How to print. */
+export interface VisitPictureOptions {
+  /** Files that were written. */
+  readonly files: readonly string[];
+  /** What became of the readings, where a store was named. */
+  readonly kept?: Kept;
+  readonly colour: boolean;
+}
+
+/** Items listed; the review has all of them. */
+const MOST_ITEMS = 12;
+const WIDTHS = [6, 20, 15, 36] as const;
+
+/**
+ * The picture of one visit.
+ *
+ * @param seen - decision, counts, open items
+ * @param options - files, and whether to colour
+ * @returns lines that end with a line feed
+ */
+export function asInstalledPicture(seen: AsInstalledSummary, options: VisitPictureOptions): string {
+  const paint = paintFor(options.colour);
+  const { meets, exceeds } = seen.counts;
+  const blocking = seen.items.filter(({ blocksStart }) => blocksStart).length;
+  const isGo = seen.decision === 'go';
+  const words = isGo
+    ? 'GO: nothing that was read stands against a start'
+    : `HOLD: ${blocking} open ${blocking === 1 ? 'item blocks' : 'items block'} the start`;
+  const lines = [
+    `${paint.bold(seen.mark)} as installed: ${paint.verdict(isGo ? 'meets' : 'exceeds', words)}`,
+    `${meets} meet, ${exceeds} exceed, ${seen.counts['cannot-tell']} cannot be told; ${seen.items.length} open`,
+    ...itemLines(seen, paint),
+    '',
+    ...wrapped(`written to ${options.files.join(', ')}`, LINE_WIDTH),
+    ...(options.kept === undefined ? [] : wrapped(keptLine(options.kept), LINE_WIDTH)),
+  ];
+  return lines.map((line) => `${line.trimEnd()}\n`).join('');
+}
+
+function itemLines({ items }: AsInstalledSummary, paint: Paint): readonly string[] {
+  if (items.length === 0) return [];
+  const rows = items
+    .slice(0, MOST_ITEMS)
+    .flatMap(({ blocksStart, trade, at, finding }) =>
+      brokenColumns([blocksStart ? 'blocks' : '', trade, at, finding], WIDTHS).map((line) =>
+        blocksStart ? paint.verdict('exceeds', line) : line,
+      ),
+    );
+  const more = items.length - MOST_ITEMS;
+  return [
+    '',
+    paint.dim(columns(['start', 'trade', 'at', 'finding'], WIDTHS)),
+    ...rows,
+    ...(more > 0 ? [`       and ${more} more; the review lists them`] : []),
+  ];
+}
+
+function keptLine({ shown, isNew }: Kept): string {
+  return isNew ? `readings kept in ${shown}` : `the same readings were kept already, in ${shown}`;
+}

@@ -1,0 +1,133 @@
+/** Reads a filled sheet back, whoever's viewer filled it. */
+import { EngineError, type Issue } from '../issues/issue.js';
+import type { FilledBox, FormReading } from '../readings/form-reading.js';
+import { type Box, boxesOf, type FieldSheet } from '../sheet/sheet.js';
+import { STATED } from './compose-sheet.js';
+import { filledValue } from './fill-value.js';
+import { matchFields } from './match-fields.js';
+import { findFields, type PdfField } from './pdf/find-fields.js';
+import { LIMITS } from './pdf/limits.js';
+import { type OpenPdf, openPdf } from './pdf/open-pdf.js';
+import { isKind } from './pdf/value.js';
+import { statedIn } from './stated-in.js';
+
+/** Largest sheet that is read [bytes]. */
+export const LARGEST_FORM = LIMITS.file;
+
+/**
+ * Reads a filled sheet.
+ *
+ * @param bytes - the PDF as it came back
+ * @param sheet - the sheet it should be
+ * @returns what stands in each box, what the file says it was made from, and everything that could not be read
+ * @throws EngineError `fieldwork.form.not-pdf`, `.too-large`, `.too-much`, `.too-deep`, `.encrypted`, `.no-catalog`,
+ *   `.no-fields` for a sheet that was printed or flattened, `.only-xfa`, `.other-form`
+ */
+export async function readForm(bytes: Uint8Array, sheet: FieldSheet): Promise<FormReading> {
+  const pdf = openPdf(bytes);
+  const fields = findFields(pdf);
+  const stated = statedIn(pdf, fields);
+  refuseWithoutFields(pdf, fields, stated.isOurs);
+  const wanted = boxesOf(sheet).map(({ box }) => box);
+  const own = new Set<string>(Object.values(STATED));
+  const matched = matchFields(fields, wanted, own);
+  if (matched.byBox.size === 0)
+    throw new EngineError('fieldwork.form.other-form', {
+      found: fields.length,
+      example: fields[0]?.name ?? '',
+    });
+
+  const unread: Issue[] = [];
+  const boxes: Record<string, FilledBox> = {};
+  for (const box of wanted) {
+    const filled = readBox(pdf, box, matched.byBox.get(box.id) ?? [], unread);
+    if (filled) boxes[box.id] = filled;
+  }
+  const missing = wanted.filter(({ id }) => !matched.byBox.has(id));
+  const issues = [
+    ...(pdf.isDamaged ? [warningOf('damaged', {})] : []),
+    ...(pdf.hasScript ? [warningOf('script-ignored', {})] : []),
+    ...shortened(unread),
+    ...shortened(missing.map(({ id, tip }) => issueOf('field-missing', { field: id, box: tip }))),
+    ...shortened(matched.unknown.map((field) => warningOf('field-unknown', placed(field)))),
+  ];
+  const { fingerprint, mark, revision, units } = stated;
+  return {
+    boxes,
+    ...(fingerprint === undefined ? {} : { fingerprint }),
+    ...(mark === undefined ? {} : { mark }),
+    ...(revision === undefined ? {} : { revision }),
+    ...(units === undefined ? {} : { units }),
+    issues,
+  };
+}
+
+const issueOf = (code: string, data: Issue['data']): Issue => ({
+  code: `fieldwork.form.${code}`,
+  severity: 'error',
+  data,
+});
+
+const warningOf = (code: string, data: Issue['data']): Issue => ({
+  ...issueOf(code, data),
+  severity: 'warning',
+});
+
+/** Name and page of a field for a message. */
+function placed(field: PdfField): Issue['data'] {
+  return { field: field.name.slice(0, 200), ...(field.page === undefined ? {} : { page: field.page }) };
+}
+
+function refuseWithoutFields(
+  { catalog, resolve }: OpenPdf,
+  fields: readonly PdfField[],
+  isOurs: boolean,
+): void {
+  const form = resolve(catalog.entries.get('AcroForm'));
+  const hasXfa = isKind(form, 'group') && form.entries.has('XFA');
+  if (fields.length > 0) return;
+  if (hasXfa) throw new EngineError('fieldwork.form.only-xfa');
+  throw new EngineError('fieldwork.form.no-fields', { isOurs: isOurs ? 'yes' : 'no' });
+}
+
+/** Reads a box from the field that is it; where a viewer made two of one, they must not contradict each other. */
+function readBox(
+  pdf: OpenPdf,
+  box: Box,
+  candidates: readonly PdfField[],
+  issues: Issue[],
+): FilledBox | undefined {
+  const read = candidates.map((field) => ({ field, value: filledValue(pdf, field, box) }));
+  for (const { field, value } of read)
+    if ('code' in value)
+      issues.push(
+        issueOf(value.code, {
+          ...placed(field),
+          box: box.tip,
+          found: value.found.slice(0, 200),
+          wanted: box.kind,
+          ...(box.choices === undefined ? {} : { choices: box.choices }),
+        }),
+      );
+  const texts = read.flatMap(({ field, value }) => ('text' in value ? [{ field, text: value.text }] : []));
+  if (texts.length < read.length) return undefined;
+  const said = texts.filter(({ text }) => text.trim() !== '');
+  if (new Set(said.map(({ text }) => text.trim())).size > 1) {
+    const found = said.map(({ text }) => text.slice(0, 100));
+    issues.push(issueOf('field-twice', { ...placed(candidates[0] as PdfField), box: box.tip, found }));
+    return undefined;
+  }
+  const chosen = said[0] ?? texts[0];
+  if (!chosen) return undefined;
+  const { field, text } = chosen;
+  return { id: box.id, text, field: field.name, ...(field.page === undefined ? {} : { page: field.page }) };
+}
+
+/** Hundreds of equal complaints help nobody: the rest of a kind is counted. */
+function shortened(issues: readonly Issue[]): readonly Issue[] {
+  const rest = issues.slice(LIMITS.issues);
+  const [first] = rest;
+  if (!first) return issues;
+  const kept = issues.slice(0, LIMITS.issues);
+  return [...kept, { ...issueOf('more', { count: rest.length }), severity: first.severity }];
+}

@@ -1,0 +1,46 @@
+import type { Citation } from '../sources/index.js';
+
+/** Outcome of one check at one place. Only `meets` is a pass. */
+export type Verdict = 'meets' | 'exceeds' | 'cannot-tell' | 'does-not-apply';
+
+/** SI unit of demand and limit. */
+export type CheckUnit = 'Pa' | 'N' | 'N·m' | 'm' | 'm/s' | 'W' | 'rad' | 'K' | 'Hz' | '-';
+
+/** Symbols of a worked calculation in SI: `Pe = 16 * M / (pi * G^3) + 4 * F / (pi * G^2)`. */
+export interface Calculation {
+  /** Text that mathjs parses, evaluated by the report: what is printed is what is computed. */
+  readonly formula: string;
+  /** Left side symbol, for example `Pe`. */
+  readonly symbol: string;
+  /** Values put in, by symbol, SI, with unit and meaning. */
+  readonly values: readonly {
+    readonly symbol: string;
+    readonly value: number;
+    readonly unit: CheckUnit | 'kg' | 'kg/m' | 'N/m' | 'm²' | 'm³' | 'm⁴' | 'kg/m³' | '1/K';
+    readonly meaning: string;
+  }[];
+  readonly unit: CheckUnit;
+}
+
+/** One thing compared with its limit. */
+export interface Finding {
+  /** Id of the check. */
+  readonly check: string;
+  readonly title: string;
+  /** Trade word of the place: `H3`, `suction nozzle`, `elbow 2`. */
+  readonly at: string;
+  /** Governing condition, where there is one. */
+  readonly condition?: string;
+  readonly demand?: number;
+  readonly limit?: number;
+  readonly unit: CheckUnit;
+  /** Demand over limit where both are there [-]. */
+  readonly ratio?: number;
+  readonly verdict: Verdict;
+  /** True for a comparison that never decides the verdict of the review. */
+  readonly comparison: boolean;
+  readonly basis: Citation;
+  /** Code of the reason, for `cannot-tell` and `does-not-apply`, or of the advice for `exceeds`; sentences in `issues`. */
+  readonly reason?: { readonly code: string; readonly data: Readonly<Record<string, string | number>> };
+  readonly calculation?: Calculation;
+}

@@ -1,0 +1,232 @@
+import { EngineError } from '../../issues/issue.js';
+import type { Movement, Vec3, Wrench } from '../../model/conventions.js';
+import { add, between, cross, scale, subtract } from '../../model/vector.js';
+import type { Hold } from '../contact/hold.js';
+import { balanceOf } from './balance.js';
+import { type ConditionLoads, jointLoads } from './condition-loads.js';
+import { springForce } from './element-forces.js';
+import { constraintForces } from './eliminate.js';
+import type { PreparedFrame } from './prepare-frame.js';
+import type { ConditionResponse, RestraintState, SupportResponse } from './response.js';
+import { addWrench, NO_WRENCH } from './rigid-arm.js';
+import type { Solution } from './solve-condition.js';
+import type { System } from './system.js';
+
+/** Residual of the balance past which an answer is refused [-]. */
+export const LARGEST_IMBALANCE = 1e-8;
+
+/**
+ * Turns a solution into named results: movements, support loads, end wrenches, joints, weight and balance.
+ *
+ * Loads of rigid restraints are what their points lack for balance; where several rigid restraints hold one rigid
+ * body more often than needed, they share with the least sum of squares.
+ *
+ * @param system - factored stiffness
+ * @param loads - what acted [N]
+ * @param holds - what the supports did [N/m], [m], [N]
+ * @param solution - movements [m], [rad] and forces [N], [N·m]
+ * @param outcome - state of every restraint by support name, rounds taken [-], and the least force by which balance is
+ *   measured [N]
+ * @returns results by name [m], [rad], [N], [N·m]
+ * @throws EngineError `mechanics.unbalanced`; data: `condition`, `residual`, `limit`
+ * @source statics
+ */
+export function respond(
+  system: System,
+  loads: ConditionLoads,
+  holds: readonly Hold[],
+  solution: Solution,
+  outcome: {
+    readonly states: Readonly<Record<string, readonly RestraintState[]>>;
+    readonly rounds: number;
+    readonly least?: number;
+  },
+): ConditionResponse {
+  const { prepared, clusters } = system;
+  const { frame } = prepared;
+  const forces = rowForces(system, solution);
+  const supports: Record<string, SupportResponse> = {};
+  const reactions = frame.supports.map((): Wrench => NO_WRENCH);
+  const react = (hold: Hold, force: number) => {
+    const push = scale(hold.direction, -force);
+    const wrench: Wrench =
+      hold.acts === 'translation' ? { force: push, moment: [0, 0, 0] } : { force: [0, 0, 0], moment: push };
+    reactions[hold.support] = addWrench(reactions[hold.support]!, wrench);
+  };
+  for (const hold of holds)
+    if (Number.isFinite(hold.stiffness)) react(hold, springForce(hold, solution.movements));
+  system.unknowns.rows.forEach((row, index) => {
+    if (row.of.kind === 'hold') react(holds[row.of.hold]!, forces[index]!);
+  });
+  frame.supports.forEach((support, index) => {
+    supports[support.name] = { load: reactions[index]!, states: outcome.states[support.name]! };
+  });
+  const { balance, weight } = balanceOf(
+    prepared,
+    clusters,
+    loads,
+    supports,
+    Math.max(outcome.least ?? 0, roundingForce(prepared, solution)),
+  );
+  if (!(balance.residual <= LARGEST_IMBALANCE)) {
+    throw new EngineError('mechanics.unbalanced', {
+      condition: loads.condition.name,
+      residual: balance.residual,
+      limit: LARGEST_IMBALANCE,
+    });
+  }
+  return {
+    name: loads.condition.name,
+    movements: namedMovements(prepared.pointNames, solution.movements),
+    supports,
+    members: namedEnds(system, solution),
+    joints: jointWrenches(system, loads, solution, forces),
+    weight,
+    balance,
+    rounds: outcome.rounds,
+  };
+}
+
+/**
+ * Force under which a difference is rounding: a millionth of what the stiffest part would take if one end of it alone
+ * moved as far as anything does. It counts only where a movement meets next to nothing, as of a line carried as a whole.
+ */
+function roundingForce(prepared: PreparedFrame, solution: Solution): number {
+  let stiffest = 0;
+  for (let e = 0; e < prepared.elementCount; e++) {
+    for (const diagonal of [0, 7, 14]) stiffest = Math.max(stiffest, prepared.stiffness[36 * e + diagonal]!);
+  }
+  let furthest = 0;
+  const { movements } = solution;
+  for (let i = 0; i < movements.length; i++) {
+    if (i % 6 < 3) furthest = Math.max(furthest, Math.abs(movements[i]!));
+  }
+  return 1e-6 * stiffest * furthest;
+}
+
+/**
+ * Forces of all constraint rows, from what their nodes lack for balance.
+ *
+ * @param system - constraint rows and groups
+ * @param solution - forces on points [N], [N·m]
+ * @returns force of every row on its points along its direction [N] or [N·m]
+ * @source statics
+ */
+export function rowForces(system: System, solution: Pick<Solution, 'pointForces'>): Float64Array {
+  const { prepared, clusters, unknowns } = system;
+  const forces = new Float64Array(unknowns.rows.length);
+  if (forces.length === 0) return forces;
+  const lacking = unknowns.groups.map((group) =>
+    group.decomposition === undefined ? undefined : new Float64Array(6 * group.nodes.length),
+  );
+  for (let point = 0; point < prepared.places.length; point++) {
+    const node = clusters.nodeOf[point]!;
+    if (node === -1) continue;
+    const own = lacking[unknowns.groupOf[node]!];
+    if (own === undefined) continue;
+    const at = 6 * unknowns.placeIn[node]!;
+    const f = solution.pointForces;
+    const force: Vec3 = [f[6 * point]!, f[6 * point + 1]!, f[6 * point + 2]!];
+    const arm = subtract(prepared.places[point]!, prepared.places[clusters.nodePoint[node]!]!);
+    const moment = cross(arm, force);
+    for (let i = 0; i < 3; i++) {
+      own[at + i]! -= force[i]!;
+      own[at + 3 + i]! -= f[6 * point + 3 + i]! + moment[i]!;
+    }
+  }
+  unknowns.groups.forEach((group, index) => {
+    const own = lacking[index];
+    if (own !== undefined) constraintForces(group, own, forces);
+  });
+  return forces;
+}
+
+/**
+ * Force of every hold on its point along its direction.
+ *
+ * @param system - constraint rows
+ * @param holds - what the supports do
+ * @param solution - movements [m] and forces [N]
+ * @returns force or moment of each hold [N] or [N·m]
+ * @source statics
+ */
+export function holdForces(system: System, holds: readonly Hold[], solution: Solution): Float64Array {
+  const forces = Float64Array.from(holds, (hold) =>
+    Number.isFinite(hold.stiffness) ? springForce(hold, solution.movements) : 0,
+  );
+  const rows = rowForces(system, solution);
+  system.unknowns.rows.forEach((row, index) => {
+    if (row.of.kind === 'hold') forces[row.of.hold] = rows[index]!;
+  });
+  return forces;
+}
+
+function jointWrenches(
+  system: System,
+  loads: ConditionLoads,
+  solution: Solution,
+  forces: Float64Array,
+): ConditionResponse['joints'] {
+  const { prepared, clusters, unknowns } = system;
+  const { frame, memberCount, places } = prepared;
+  const rigid = new Map<number, { force: Vec3; moment: Vec3 }>();
+  unknowns.rows.forEach((row, index) => {
+    if (row.of.kind !== 'joint') return;
+    const sum = rigid.get(row.of.joint) ?? { force: [0, 0, 0], moment: [0, 0, 0] };
+    const push = scale(row.of.direction, forces[index]!);
+    if (row.of.acts === 'translation') sum.force = add(sum.force, push);
+    else sum.moment = add(sum.moment, push);
+    rigid.set(row.of.joint, sum);
+  });
+  const joints: Record<string, { from: Wrench; to: Wrench }> = {};
+  frame.joints.forEach((joint, index) => {
+    if (clusters.jointStands[index] === false) {
+      joints[joint.name] = { from: NO_WRENCH, to: NO_WRENCH };
+      return;
+    }
+    const e = memberCount + index;
+    const [fromLoad, toLoad] = jointLoads(prepared, index, loads.condition);
+    const ends = { from: places[prepared.from[e]!]!, to: places[prepared.to[e]!]! };
+    const middle = between(ends.from, ends.to, 0.5);
+    const across = rigid.get(index) ?? NO_WRENCH;
+    const side = (place: Vec3, sign: number, elastic: Wrench, own: Wrench): Wrench => {
+      const force = scale(across.force, sign);
+      const moment = add(scale(across.moment, sign), cross(subtract(middle, place), force));
+      const spring = { force: scale(elastic.force, -1), moment: scale(elastic.moment, -1) };
+      return addWrench(addWrench({ force, moment }, spring), own);
+    };
+    joints[joint.name] = {
+      from: side(ends.from, -1, wrenchAt(solution.ends.from, e), fromLoad),
+      to: side(ends.to, 1, wrenchAt(solution.ends.to, e), toLoad),
+    };
+  });
+  return joints;
+}
+
+function namedMovements(names: readonly string[], movements: Float64Array): Record<string, Movement> {
+  const named: Record<string, Movement> = {};
+  names.forEach((name, point) => {
+    const at = 6 * point;
+    named[name] = {
+      translation: [movements[at]!, movements[at + 1]!, movements[at + 2]!],
+      rotation: [movements[at + 3]!, movements[at + 4]!, movements[at + 5]!],
+    };
+  });
+  return named;
+}
+
+function namedEnds(system: System, solution: Solution): ConditionResponse['members'] {
+  const named: Record<string, { from: Wrench; to: Wrench }> = {};
+  system.prepared.frame.members.forEach((member, e) => {
+    named[member.name] = { from: wrenchAt(solution.ends.from, e), to: wrenchAt(solution.ends.to, e) };
+  });
+  return named;
+}
+
+function wrenchAt(values: Float64Array, element: number): Wrench {
+  const at = 6 * element;
+  return {
+    force: [values[at]!, values[at + 1]!, values[at + 2]!],
+    moment: [values[at + 3]!, values[at + 4]!, values[at + 5]!],
+  };
+}

@@ -1,0 +1,116 @@
+import type { Pump, SupportPart } from '../../input/installation.js';
+import type { Vec3 } from '../conventions.js';
+import type { PlacedPart } from '../layout/place-parts.js';
+import { dot, UP } from '../vector.js';
+import type { FrameSupport, Restraint } from './frame.js';
+
+const AXES: readonly Vec3[] = [
+  [1, 0, 0],
+  [0, 1, 0],
+  [0, 0, 1],
+];
+
+/**
+ * A restraint that holds rigidly both ways, to be changed where the support differs.
+ *
+ * @param direction - unit vector [-]
+ * @param acts - on translation or on rotation
+ * @returns the restraint, stiffness infinite [N/m] or [N·m/rad]
+ */
+export function rigidRestraint(direction: Vec3, acts: Restraint['acts'] = 'translation'): Restraint {
+  return {
+    direction,
+    acts,
+    stiffness: Number.POSITIVE_INFINITY,
+    sense: 'both',
+    preload: 0,
+    gap: 0,
+    imposed: 0,
+    friction: 0,
+  };
+}
+
+/**
+ * The frame support of a support part: one restraint per direction held.
+ *
+ * Hangers hang on rods that lengthen by load over E A / L unless declared rigid, and swing: once loaded they hold
+ * sideways with load over rod length. Springs carry their setting at the set position and end at their travel limits.
+ *
+ * @param part - the support as read; stiffness [N/m], lengths [m], loads [N]
+ * @param point - name of the point it holds
+ * @returns support with stiffness [N/m], preload [N], gap and imposed movement [m], friction [-]
+ * @source statics
+ */
+export function partSupport(part: SupportPart, point: string): FrameSupport {
+  const { spring, rods } = part;
+  const restraints: Restraint[] = part.holds.map((direction) => ({
+    ...rigidRestraint(direction),
+    sense: part.oneWay ? 'push' : 'both',
+    gap: part.gap ?? 0,
+    friction: part.friction ?? 0,
+    imposed: part.imposed === undefined ? 0 : dot(part.imposed, direction),
+    ...(rods?.stiffness !== undefined && { stiffness: rods.stiffness.value }),
+    ...(rods?.length !== undefined && { swingLength: rods.length }),
+    ...(spring && {
+      stiffness: spring.rate,
+      preload: spring.load.value,
+      // Where its travel is known, a spring that has topped out goes slack before it could pull down.
+      sense:
+        spring.minimum !== undefined && spring.maximum !== undefined ? ('push' as const) : ('both' as const),
+      ...(spring.minimum !== undefined &&
+        spring.maximum !== undefined && { travel: { least: spring.minimum, most: spring.maximum } }),
+    }),
+  }));
+  if (part.holdsRotation) restraints.push(...AXES.map((axis) => rigidRestraint(axis, 'rotation')));
+  return { name: part.mark, word: part.kind.replace('-', ' '), point, restraints };
+}
+
+/**
+ * What holds the end of a line, if anything does.
+ *
+ * @param step - the placed end
+ * @returns rigid in all six freedoms when anchored, elastic when the pipe continues, nothing when free
+ * @source statics
+ */
+export function endSupport(step: PlacedPart): FrameSupport | undefined {
+  const { part } = step;
+  if (part.kind !== 'end' || part.end === 'free') return undefined;
+  const stiffness = part.stiffness;
+  const restraints = AXES.flatMap((axis, index) => {
+    const translation = rigidRestraint(axis);
+    const rotation = rigidRestraint(axis, 'rotation');
+    if (part.end === 'anchored' || stiffness === undefined) return [translation, rotation];
+    return [
+      { ...translation, stiffness: stiffness.translation[index] ?? 0 },
+      { ...rotation, stiffness: stiffness.rotation[index] ?? 0 },
+    ].filter((restraint) => restraint.stiffness > 0);
+  });
+  return { name: `end of ${step.line}`, word: 'end', point: step.from.name, restraints };
+}
+
+/**
+ * What holds the pump itself.
+ *
+ * @param pump - the pump as read
+ * @returns nothing for a hung pump; one-way upward for a resting one; vertical springs for a sprung one; all six
+ *   freedoms for a bolted one; stiffness [N/m], preload [N]
+ * @source statics
+ */
+export function pumpSupport(pump: Pump): FrameSupport | undefined {
+  if (pump.mount === 'hung' || pump.base === undefined) return undefined;
+  const support = (restraints: readonly Restraint[]): FrameSupport => ({
+    name: 'pump base',
+    word: 'pump base',
+    point: 'pump base',
+    restraints,
+  });
+  const up = rigidRestraint(UP);
+  if (pump.mount === 'resting') {
+    return support([{ ...up, sense: 'push', friction: pump.base.friction ?? 0 }]);
+  }
+  if (pump.mount === 'sprung' && pump.base.springs !== undefined) {
+    const { rate, load, count } = pump.base.springs;
+    return support([{ ...up, stiffness: rate * count, preload: load.value * count }]);
+  }
+  return support(AXES.flatMap((axis) => [rigidRestraint(axis), rigidRestraint(axis, 'rotation')]));
+}

@@ -1,0 +1,152 @@
+/** From answers as filled to readings in SI: nothing is dropped, nothing is guessed. */
+import { nearMiss } from '../input/near-miss.js';
+import type { Issue, IssueData } from '../issues/issue.js';
+import { type Box, boxesOf, type FieldSheet, notReadBox } from '../sheet/sheet.js';
+import type { UnitSystem } from '../units/index.js';
+import type { Answer, AnswerPlace, Answers } from './answers.js';
+import type { FieldReading, ReadingsById, ReadingValue } from './reading.js';
+import { understandDate } from './understand-date.js';
+import { understandNumber } from './understand-number.js';
+
+/** Readings of one sheet, and everything in it that could not be understood. */
+export interface Understood {
+  readonly file: string;
+  readonly readings: ReadingsById;
+  /** What was unreadable, not on this sheet, or told as not read without a reason. */
+  readonly issues: readonly Issue[];
+}
+
+/**
+ * Understands the answers of one sheet.
+ *
+ * @param answers - as filled
+ * @param sheet - the sheet of the review they are held against
+ * @param system - units of the sheet
+ * @returns readings by the ids of their boxes, with issues
+ */
+export function understand(answers: Answers, sheet: FieldSheet, system: UnitSystem): Understood {
+  const boxes = new Map(boxesOf(sheet).map(({ box }) => [box.id, box]));
+  const readings = new Map<string, FieldReading>();
+  const issues: Issue[] = [...answers.issues];
+  for (const answer of answers.answers) {
+    const box = boxes.get(answer.id);
+    if (box === undefined) {
+      issues.push(notOnSheet(answer, [...boxes.keys()]));
+      continue;
+    }
+    const { id, text, place } = answer;
+    const value = understoodValue(answer, box, system);
+    const unit = box.unit ?? '';
+    readings.set(id, { id, text, place, ...(unit !== '' && { unit }), ...value });
+    if (value.kind === 'unreadable') issues.push(value.issue);
+    if (value.kind === 'not-read' && value.reason === '') {
+      issues.push(issueAt('fieldwork.reading.no-reason', place, { id, label: box.tip }));
+    }
+  }
+  for (const [id, reading] of rowReasons(sheet, readings)) if (!readings.has(id)) readings.set(id, reading);
+  return { file: answers.file, readings, issues };
+}
+
+function understoodValue(answer: Answer, box: Box, system: UnitSystem): ReadingValue {
+  const { text, notRead, place } = answer;
+  if (notRead !== undefined) return { kind: 'not-read', reason: notRead };
+  const unreadable = (code: string, data: IssueData): ReadingValue => ({
+    kind: 'unreadable',
+    issue: issueAt(code, place, { ...data, id: box.id, label: box.tip, found: short(text) }),
+  });
+  const notApplicable = /^(?:n\.? ?\/? ?a\.?|not applicable|not read|[-–—])(?:$|[\s:;,(]+(.*?)\)?$)/isu.exec(
+    text,
+  );
+  if (box.kind !== 'text' && notApplicable) {
+    return { kind: 'not-read', reason: (notApplicable[1] ?? '').trim() };
+  }
+  switch (box.kind) {
+    case 'number': {
+      const number = understandNumber(text, box, system);
+      if (!number.ok) {
+        const { units = '' } = number.data;
+        const code = number.code.startsWith('fieldwork.') ? number.code : 'fieldwork.reading.not-a-number';
+        return unreadable(code, { unit: box.unit ?? '', cause: number.code, units });
+      }
+      return number.value < 0 && !mayBeNegative(box)
+        ? unreadable('fieldwork.reading.negative', {})
+        : { kind: 'number', value: number.value };
+    }
+    case 'choice': {
+      const choice = choiceOf(text, box.choices ?? []);
+      return choice === undefined
+        ? unreadable('fieldwork.reading.not-a-choice', { words: [...(box.choices ?? [])] })
+        : { kind: 'choice', choice };
+    }
+    case 'date': {
+      const date = understandDate(text);
+      return date === undefined ? unreadable('fieldwork.reading.not-a-day', {}) : { kind: 'date', date };
+    }
+    case 'tick': {
+      const ticked = choiceOf(text, ['yes', 'no']);
+      return ticked === undefined
+        ? unreadable('fieldwork.reading.not-a-choice', { words: ['yes', 'no'] })
+        : { kind: 'tick', ticked: ticked === 'yes' };
+    }
+    default:
+      return { kind: 'text' };
+  }
+}
+
+/** Readings that have a side: above or below, to the east or the west; and gauges, which may show a vacuum. */
+const SIGNED = /\.(rise|offset|holes|lean|along|across|shaft-along|shaft-across)$/u;
+
+function mayBeNegative({ id, dimension }: Box): boolean {
+  return (
+    dimension === 'pressure' || dimension === 'temperature' || dimension === undefined || SIGNED.test(id)
+  );
+}
+
+function choiceOf(text: string, choices: readonly string[]): string | undefined {
+  const plain = text.trim().toLowerCase();
+  const exact = choices.find((choice) => choice.toLowerCase() === plain);
+  if (exact !== undefined) return exact;
+  const meant = { y: 'yes', true: 'yes', x: 'yes', '✓': 'yes', n: 'no', false: 'no' }[plain];
+  return choices.find((choice) => choice === meant);
+}
+
+/** A reason beside a row holds for every box of it that was left empty. */
+function rowReasons(sheet: FieldSheet, readings: ReadingsById): readonly (readonly [string, FieldReading])[] {
+  return sheet.parts.flatMap(({ rows }) =>
+    rows.flatMap((row) => {
+      const why = notReadBox(row);
+      const given = why && readings.get(why.id);
+      if (given === undefined) return [];
+      const { text, place } = given;
+      return row.boxes.map(({ id }) => [id, { id, text, place, kind: 'not-read', reason: text }] as const);
+    }),
+  );
+}
+
+function notOnSheet({ id, place, text }: Answer, known: readonly string[]): Issue {
+  const nearest = nearMiss(id, known);
+  return issueAt('fieldwork.reading.not-on-sheet', place, {
+    id,
+    found: short(text),
+    ...(nearest !== undefined && { nearest }),
+  });
+}
+
+/** A warning with its place: a line, or page and field. */
+export function issueAt(code: string, place: AnswerPlace, data: IssueData): Issue {
+  const where = {
+    file: place.file,
+    ...(place.page !== undefined && { page: place.page }),
+    ...(place.field !== undefined && { field: place.field }),
+  };
+  return {
+    code,
+    severity: 'warning',
+    data: { ...where, ...data },
+    ...(place.text && { place: place.text }),
+  };
+}
+
+function short(text: string): string {
+  return text.length > 60 ? `${text.slice(0, 60)}…` : text;
+}

@@ -1,0 +1,166 @@
+/** The supports of a review as rows of numbers, to order from: every support of the file, with its loads. */
+
+import type { UnitSystem } from '../../input/installation.js';
+import type { Vec3 } from '../../model/conventions.js';
+import type { PlacedSupport } from '../../model/layout/layout.js';
+import { printUnits } from '../../units/print-units.js';
+import { unitFactor } from '../../units/unit-table.js';
+import type { ReviewedSubject } from '../summary.js';
+import { everyCondition } from '../words/condition-order.js';
+import { findingSentence } from '../words/finding-row.js';
+import { carriesWeight, supportWord } from '../words/support-word.js';
+
+/** One support. Numbers are in the units of `scheduleUnits`; what is not known or does not apply is undefined. */
+export interface ScheduleRow {
+  readonly pump: string;
+  readonly mark: string;
+  readonly kind: string;
+  readonly rods: number | undefined;
+  /** Size of the rod as the trade calls it: `5/8`. */
+  readonly rod: string | undefined;
+  readonly rodLength: number | undefined;
+  /** Downward load, the line empty, filled, and under test. */
+  readonly empty: number | undefined;
+  readonly filled: number | undefined;
+  readonly test: number | undefined;
+  /** Largest load down and largest sideways that come upon the structure, of all conditions, and the first's condition. */
+  readonly largest: number | undefined;
+  readonly condition: string | undefined;
+  readonly sideways: number | undefined;
+  readonly rate: number | undefined;
+  readonly set: number | undefined;
+  readonly least: number | undefined;
+  readonly most: number | undefined;
+  /** How far the pipe moves up and down there in service, from the highest to the lowest. */
+  readonly travel: number | undefined;
+  /** Rating of clamp and attachment, where it is given. */
+  readonly attachment: number | undefined;
+  readonly remarks: string;
+}
+
+/** Units of the numbers of a schedule, as they stand in its head. */
+export interface ScheduleUnits {
+  readonly force: string;
+  readonly rate: string;
+  readonly length: string;
+  readonly travel: string;
+}
+
+const UNITS = {
+  us: { force: 'lb', rate: 'lb/in', length: 'ft', travel: 'in' },
+  si: { force: 'kN', rate: 'N/mm', length: 'm', travel: 'mm' },
+} as const satisfies Readonly<Record<UnitSystem, ScheduleUnits>>;
+
+/**
+ * Units of a schedule.
+ *
+ * @param units - system
+ * @returns labels for the head
+ */
+export function scheduleUnits(units: UnitSystem): ScheduleUnits {
+  return UNITS[units];
+}
+
+/**
+ * The schedule of one review: what is bought and hung, without the pump's own base and the ends of the lines.
+ *
+ * @param subject - installation, results and findings
+ * @param units - system the numbers are in
+ * @returns one row a support, in the order of the file
+ */
+export function supportSchedule(subject: ReviewedSubject, units: UnitSystem): readonly ScheduleRow[] {
+  const { layout, installation, findings } = subject;
+  return layout.supports
+    .filter(({ part }) => part !== undefined)
+    .map((support) => ({
+      pump: installation.pump.mark,
+      ...partOf(support, units),
+      ...loadsOf(support, subject, units),
+      remarks: findings
+        .filter(
+          ({ verdict, comparison, at }) =>
+            verdict === 'exceeds' && !comparison && namesMark(at, support.mark),
+        )
+        .map((finding) => `${finding.title}: ${findingSentence(finding)?.wanted ?? 'exceeds its limit'}`)
+        .join('; '),
+    }));
+}
+
+/** Whether a place of a finding is the support, or the support in some state: `H1`, `H1 slack`, not `H12`. */
+function namesMark(at: string, mark: string): boolean {
+  return at === mark || at.startsWith(`${mark} `) || at.startsWith(`${mark},`);
+}
+
+function partOf(support: PlacedSupport, units: UnitSystem) {
+  const { rods, spring } = support.part ?? {};
+  const number = converter(units);
+  return {
+    mark: support.mark,
+    kind: supportWord(support),
+    rods: rods?.count,
+    rod: rods?.size,
+    rodLength: number(rods?.length, 'length', 0.01),
+    rate: number(spring?.rate, 'rate', 1),
+    set: number(spring?.load.value, 'force'),
+    least: number(spring?.minimum, 'force'),
+    most: number(spring?.maximum, 'force'),
+    attachment: number(rods?.attachmentRating?.value, 'force'),
+  };
+}
+
+/** Conditions of service, in which the travel of a spring counts. */
+const SERVICE = ['filled', 'running', 'hot', 'cold'];
+
+function loadsOf(support: PlacedSupport, { response }: ReviewedSubject, units: UnitSystem) {
+  const { mark, point } = support;
+  const number = converter(units);
+  const carries = carriesWeight(support);
+  const forceIn = (name: string): Vec3 | undefined => response.conditions[name]?.supports[mark]?.load.force;
+  const down = (name: string): number | undefined => {
+    const force = forceIn(name);
+    return force === undefined || !carries ? undefined : -force[2];
+  };
+  const all = everyCondition(response).flatMap(({ name }) => {
+    const force = forceIn(name);
+    return force === undefined || name.startsWith('slack-') ? [] : [{ name, force }];
+  });
+  const largest = all.reduce<{ name: string; down: number } | undefined>(
+    (worst, { name, force }) =>
+      worst === undefined || -force[2] > worst.down * (1 + 1e-9) ? { name, down: -force[2] } : worst,
+    undefined,
+  );
+  const heights = SERVICE.flatMap(
+    (name) => response.conditions[name]?.movements[point]?.translation[2] ?? [],
+  );
+  return {
+    empty: number(down('empty'), 'force'),
+    filled: number(down('filled'), 'force'),
+    test: number(down('test'), 'force'),
+    largest: carries ? number(largest?.down, 'force') : undefined,
+    condition: carries ? largest?.name : undefined,
+    sideways: number(Math.max(0, ...all.map(({ force }) => Math.hypot(force[0], force[1]))), 'force'),
+    travel:
+      heights.length === 0 ? undefined : number(Math.max(...heights) - Math.min(...heights), 'travel', 0.01),
+  };
+}
+
+const DIMENSION = { force: 'force', rate: 'stiffness', length: 'length', travel: 'length' } as const;
+/** Digits worth printing: a pound, ten newtons. */
+const STEP = { us: 1, si: 0.01 } as const;
+
+/** From SI to the units of the schedule, rounded to what is worth saying. */
+function converter(units: UnitSystem) {
+  return (
+    value: number | undefined,
+    what: keyof ScheduleUnits,
+    step: number = STEP[units],
+  ): number | undefined => {
+    if (value === undefined || !Number.isFinite(value)) return undefined;
+    const known = unitFactor(UNITS[units][what], DIMENSION[what]);
+    if (known === undefined)
+      throw new RangeError(`${UNITS[units][what]} is no unit of ${printUnits[units][DIMENSION[what]].unit}`);
+    const steps = Math.round(value / known / step);
+    // Divided rather than multiplied: 7 × 0.01 is not 0.07.
+    return step < 1 ? steps / Math.round(1 / step) + 0 : steps * step + 0;
+  };
+}

@@ -1,0 +1,46 @@
+import type { PlacedSupport } from '../../model/layout/layout.js';
+
+const WORDS: Readonly<Record<PlacedSupport['kind'], string>> = {
+  hanger: 'hanger',
+  'spring-hanger': 'spring hanger',
+  rest: 'rest',
+  guide: 'guide',
+  stop: 'stop',
+  anchor: 'anchor',
+  stand: 'stand',
+  'pump base': 'pump base',
+  end: 'end of the line',
+};
+
+/**
+ * Trade word of a support, as printed in tables.
+ *
+ * @param support - placed support
+ * @returns for example `spring hanger`
+ */
+export function supportWord(support: PlacedSupport): string {
+  return WORDS[support.kind];
+}
+
+/**
+ * Whether a support can carry weight: all but guides and stops, which hold sideways or along the pipe only.
+ *
+ * @param support - placed support
+ * @returns true where its load on the structure includes weight
+ */
+export function carriesWeight(support: PlacedSupport): boolean {
+  return support.kind !== 'guide' && support.kind !== 'stop';
+}
+
+/**
+ * Rods of a support in one phrase.
+ *
+ * @param support - placed support
+ * @returns for example `2 × 5/8 in`; a dash where it has none
+ */
+export function rodText(support: PlacedSupport): string {
+  const rods = support.part?.rods;
+  if (rods === undefined) return '–';
+  const size = rods.size === undefined ? 'size not given' : `${rods.size.replace(/\s*in$/, '')} in`;
+  return `${rods.count} × ${size}`;
+}

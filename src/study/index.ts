@@ -1,2 +1,0 @@
-/** Studies: the steps run many times over. */
-export * from './advise/index.js';
