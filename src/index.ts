@@ -72,6 +72,7 @@ export type {
   Response,
   RestraintState,
   SupportResponse,
+  UndeterminedShare,
 } from './mechanics/frame/response.js';
 export { solveFrame } from './mechanics/frame/solve-frame.js';
 export type { Frequencies, Mode } from './mechanics/modes/frequencies.js';

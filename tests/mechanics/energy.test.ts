@@ -13,6 +13,7 @@ import {
   of,
   restraint,
   runThrough,
+  STRAIN,
   support,
 } from './small-frames.js';
 
@@ -91,5 +92,47 @@ describe('the work of the final state', () => {
       frame({ ...everything, points: built.points, supports: [anchor('A', 'a')], conditions: [condition()] }),
     );
     expect(still.quality.energy).toBe(0);
+  });
+
+  test('is none where a frame without weight grows freely: its end moves by the strain times its place', () => {
+    const places: readonly Vec3[] = [
+      [0, 0, 0],
+      [3, 0.4, 0],
+      [3, 2, 0.7],
+      [3.1, 2, 5],
+    ];
+    const grown = solveFrame(
+      frame({
+        ...runThrough(places),
+        supports: [anchor('A', 'a')],
+        conditions: [condition({ temperature: 400 })],
+      }),
+    );
+    const answer = of(grown.conditions, 'test');
+    [3.1, 2, 5].forEach((place, i) => {
+      expect(of(answer.movements, 'd').translation[i]).toBeCloseTo(STRAIN * place, 12);
+    });
+    expect(Math.hypot(...of(answer.supports, 'A').load.force)).toBeLessThan(1e-6);
+    expect(answer.energy).toBeLessThanOrEqual(LARGEST_ENERGY_ERROR);
+  });
+
+  test('is none where a frame without weight is carried along by what holds it', () => {
+    const carried = solveFrame(
+      frame({
+        ...runThrough([
+          [0, 0, 0],
+          [3, 0, 0],
+          [3, 2, 0],
+          [3, 2, 5],
+        ]),
+        supports: [anchor('A', 'a')],
+        conditions: [condition({ imposed: { A: [0.01, 0.02, 0.003] } })],
+      }),
+    );
+    const answer = of(carried.conditions, 'test');
+    [0.01, 0.02, 0.003].forEach((by, i) => {
+      expect(of(answer.movements, 'd').translation[i]).toBeCloseTo(by, 12);
+    });
+    expect(answer.energy).toBeLessThanOrEqual(LARGEST_ENERGY_ERROR);
   });
 });

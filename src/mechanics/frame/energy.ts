@@ -4,6 +4,7 @@ import { rowValues } from './constraints.js';
 import { movementAlong, springForce } from './element-forces.js';
 import { misfitOf } from './point-offsets.js';
 import { rowForces } from './respond.js';
+import { roundingForce } from './rounding-force.js';
 
 /** Error of the energy past which an answer is refused [-]. */
 export const LARGEST_ENERGY_ERROR = 1e-8;
@@ -23,7 +24,7 @@ const SMALLEST_MOVEMENT = 1e-6;
  * and F the force; r the forces of rigid supports and joints; f what bodies that grow carry between their points.
  *
  * @param settled - solution with what acted [N], [m]
- * @returns |left − right| over the sum of the sizes of all parts [-]
+ * @returns |left − right| over the sum of the sizes of all parts, or over the work of rounding where all parts are none [-]
  * @source statics
  */
 export function energyOf(settled: SettledFrame): number {
@@ -93,7 +94,9 @@ export function energyOf(settled: SettledFrame): number {
     largest = Math.max(largest, Math.abs(force));
     if (values[row] !== 0) count(force * values[row]!);
   });
-  const measure = Math.max(size, largest * SMALLEST_MOVEMENT);
+  // Growth and movement that nothing hinders do no work: what is left of it then is rounding, measured as such.
+  const free = roundingForce(prepared, u).work;
+  const measure = Math.max(size, largest * SMALLEST_MOVEMENT, free);
   return measure === 0 ? 0 : Math.abs(difference) / measure;
 }
 

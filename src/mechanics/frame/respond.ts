@@ -6,11 +6,12 @@ import { balanceOf } from './balance.js';
 import { type ConditionLoads, jointLoads } from './condition-loads.js';
 import { springForce } from './element-forces.js';
 import { constraintForces } from './eliminate.js';
-import type { PreparedFrame } from './prepare-frame.js';
 import type { ConditionResponse, RestraintState, SupportResponse } from './response.js';
 import { addWrench, NO_WRENCH } from './rigid-arm.js';
+import { roundingForce } from './rounding-force.js';
 import type { Solution } from './solve-condition.js';
 import type { System } from './system.js';
+import { undeterminedShares } from './undetermined-shares.js';
 
 /** Residual of the balance past which an answer is refused [-]. */
 export const LARGEST_IMBALANCE = 1e-8;
@@ -19,7 +20,7 @@ export const LARGEST_IMBALANCE = 1e-8;
  * Turns a solution into named results: movements, support loads, end wrenches, joints, weight and balance.
  *
  * Loads of rigid restraints are what their points lack for balance; where several rigid restraints hold one rigid
- * body more often than needed, they share with the least sum of squares.
+ * body more often than needed, they share with the least sum of squares and are marked as undetermined.
  *
  * @param system - factored stiffness
  * @param loads - what acted [N]
@@ -58,15 +59,21 @@ export function respond(
   system.unknowns.rows.forEach((row, index) => {
     if (row.of.kind === 'hold') react(holds[row.of.hold]!, forces[index]!);
   });
+  const shares = undeterminedShares(system, holds);
   frame.supports.forEach((support, index) => {
-    supports[support.name] = { load: reactions[index]!, states: outcome.states[support.name]! };
+    const undetermined = shares.get(index);
+    supports[support.name] = {
+      load: reactions[index]!,
+      states: outcome.states[support.name]!,
+      ...(undetermined && { undetermined }),
+    };
   });
   const { balance, weight } = balanceOf(
     prepared,
     clusters,
     loads,
     supports,
-    Math.max(outcome.least ?? 0, roundingForce(prepared, solution)),
+    Math.max(outcome.least ?? 0, roundingForce(prepared, solution.movements).force),
   );
   if (!(balance.residual <= LARGEST_IMBALANCE)) {
     throw new EngineError('mechanics.unbalanced', {
@@ -85,23 +92,6 @@ export function respond(
     balance,
     rounds: outcome.rounds,
   };
-}
-
-/**
- * Force under which a difference is rounding: a millionth of what the stiffest part would take if one end of it alone
- * moved as far as anything does. It counts only where a movement meets next to nothing, as of a line carried as a whole.
- */
-function roundingForce(prepared: PreparedFrame, solution: Solution): number {
-  let stiffest = 0;
-  for (let e = 0; e < prepared.elementCount; e++) {
-    for (const diagonal of [0, 7, 14]) stiffest = Math.max(stiffest, prepared.stiffness[36 * e + diagonal]!);
-  }
-  let furthest = 0;
-  const { movements } = solution;
-  for (let i = 0; i < movements.length; i++) {
-    if (i % 6 < 3) furthest = Math.max(furthest, Math.abs(movements[i]!));
-  }
-  return 1e-6 * stiffest * furthest;
 }
 
 /**

@@ -45,7 +45,15 @@ export interface SupportResponse {
   readonly load: Wrench;
   /** Per restraint, in the order of the frame. */
   readonly states: readonly RestraintState[];
+  /**
+   * What of the load nothing determines: rigid supports of one rigid body share it in a way that neither statics nor
+   * stiffness says, and the load given is the share with the least sum of squares. Absent where all is determined.
+   */
+  readonly undetermined?: readonly UndeterminedShare[];
 }
+
+/** Part of the load of a support: upright, level, or moment. */
+export type UndeterminedShare = 'vertical' | 'sideways' | 'moment';
 
 /** One condition solved. */
 export interface ConditionResponse {

@@ -95,9 +95,20 @@ function conditionResults(
     states: Object.fromEntries(
       Object.entries(condition.supports).map(([mark, support]) => [mark, [...support.states]]),
     ),
+    ...undeterminedLoads(condition),
     ...(condition.jointStates && { joints: { ...condition.jointStates } }),
     rounds: condition.rounds,
   };
+}
+
+function undeterminedLoads(
+  condition: ConditionResponse,
+): Pick<ResultsFile['conditions'][string], 'undetermined'> {
+  const marked = Object.entries(condition.supports).flatMap(([mark, { undetermined }]) =>
+    undetermined === undefined ? [] : [{ mark, parts: [...undetermined] }],
+  );
+  if (marked.length === 0) return {};
+  return { undetermined: Object.fromEntries(marked.map(({ mark, parts }) => [mark, parts])) };
 }
 
 function wrench({ force, moment }: Wrench): {

@@ -34,6 +34,12 @@ const condition = z.strictObject({
   states: z
     .record(z.string(), z.array(z.string()))
     .describe('What each restraint of each support does: holding, lifted, slipping, topped out …'),
+  undetermined: z
+    .record(z.string(), z.array(z.enum(['vertical', 'sideways', 'moment'])))
+    .optional()
+    .describe(
+      'Supports whose load nothing determines: rigid supports of one rigid part share it in a way that neither statics nor stiffness says. The load given is one of many.',
+    ),
   joints: z
     .record(
       z.string(),

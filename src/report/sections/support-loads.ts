@@ -49,11 +49,14 @@ export function supportLoads(context: ReportContext) {
         loads: group.map((support) => ({
           load: load(down(condition, support)),
           lifted: isLifted(condition, support),
+          undetermined: isUndetermined(condition, support),
         })),
         ...balance[k],
       })),
     })),
     hasLifted: lifted,
+    undetermined: undeterminedSupports(supports, conditions),
+    hasUndetermined: undeterminedSupports(supports, conditions).length > 0,
     rods: carrying
       .filter((support) => support.part?.rods !== undefined)
       .map((support) => rodRow(support, service, context)),
@@ -77,6 +80,22 @@ function down(condition: ConditionResponse, support: PlacedSupport): number | un
 
 function isLifted(condition: ConditionResponse, support: PlacedSupport): boolean {
   return condition.supports[support.mark]?.states.includes('lifted') ?? false;
+}
+
+/** Whether nothing determines what a support carries: the load printed is then one of many. */
+function isUndetermined(condition: ConditionResponse, support: PlacedSupport): boolean {
+  return condition.supports[support.mark]?.undetermined?.includes('vertical') ?? false;
+}
+
+/** Supports of which a load is not determined in some condition, each with what of it. */
+function undeterminedSupports(
+  supports: readonly PlacedSupport[],
+  conditions: readonly ConditionResponse[],
+): readonly { readonly mark: string; readonly parts: string }[] {
+  return supports.flatMap(({ mark }) => {
+    const parts = new Set(conditions.flatMap((condition) => condition.supports[mark]?.undetermined ?? []));
+    return parts.size === 0 ? [] : [{ mark, parts: [...parts].join(', ') }];
+  });
 }
 
 function distanceText(support: PlacedSupport, context: ReportContext): string {
