@@ -1,5 +1,5 @@
 /** Shape of the results of an as-installed review: types, published JSON Schema and tests follow from it. */
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** Format of the file. */
 export const AS_INSTALLED_FORMAT = 'pipeborne-as-installed/1';

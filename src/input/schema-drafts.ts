@@ -1,5 +1,5 @@
 /** Issues of the schema library to issues of ours: a code, data for its sentence, what was wanted, an example. */
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { IssueData } from '../issues/issue.js';
 import type { Draft, Path } from './draft.js';
 import { exampleText } from './example-text.js';

@@ -1,5 +1,5 @@
 /** Shape of a readings file, published as a JSON Schema. */
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** Format of a readings file. */
 export const READINGS_FORMAT = 'pipeborne-readings/1';

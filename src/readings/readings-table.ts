@@ -1,5 +1,5 @@
 /** Reading a readings file: CSV, as a spreadsheet writes it. */
-import { parse } from 'csv-parse/sync';
+import { parse } from 'csv-parse/browser/esm/sync';
 import type { Issue } from '../issues/issue.js';
 import type { Answer } from './answers.js';
 import { READINGS_FORMAT } from './readings-schema.js';

@@ -22,7 +22,7 @@ import {
   tanDependencies,
   unaryMinusDependencies,
   unaryPlusDependencies,
-} from 'mathjs';
+} from 'mathjs/number';
 
 import { type ParsedExpression, readExpression } from './expression.js';
 

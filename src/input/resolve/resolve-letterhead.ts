@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { Letterhead } from '../installation.js';
 import type { letterhead } from '../schema/letterhead.js';
 

@@ -1,5 +1,5 @@
 /** What service asks of the room: the way out, the lift over the motor, and the spaces that must be free. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { field, map, oneOf, text } from './field.js';
 import { direction } from './labels.js';
 import { place } from './position.js';

@@ -1,5 +1,5 @@
 /** Flanges that belong to a body: a pump, a valve, a suction diffuser. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { field, map, oneOf, text } from './field.js';
 import { quantity } from './quantity.js';
 

@@ -1,5 +1,5 @@
 /** What stands at the end of a line. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { field, map, oneOf } from './field.js';
 import { exactlyOneKey } from './one-key.js';
 import { offset } from './position.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** Longest text a file may hold in one place. */
 const LONGEST_TEXT = 400;

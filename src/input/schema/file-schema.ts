@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { serviceSpaces } from './access.js';
 import { field, map } from './field.js';
 import { limits } from './limits.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { field, map, text } from './field.js';
 import { letterhead } from './letterhead.js';
 

@@ -1,5 +1,5 @@
 /** Fields whose words come from tables: sizes, rods, directions, dates. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { nominalSize, pipeSizes, rodSizes } from '../../catalog/index.js';
 import { directionWords, readDirection } from '../read-direction.js';
 import { refuse } from './field.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { vibrationLimit } from './electrical.js';
 import { field, map, oneOf, text } from './field.js';
 import { lateral } from './lateral.js';

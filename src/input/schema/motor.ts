@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { motorElectrical } from './electrical.js';
 import { field, map, refuse } from './field.js';
 import { exactlyOneKey } from './one-key.js';

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 
 /**
  * Requires that exactly one of the keys of a map is given. Looks at what was written, also where the rest is wrong,

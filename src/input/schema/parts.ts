@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { bodyFlange, flangeFace, flangeMaterial, flangeRating } from './body-flange.js';
 import { end } from './end.js';
 import { field, map, oneOf, text } from './field.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { field, map, oneOf, text } from './field.js';
 import { direction, pipeSize } from './labels.js';
 import { exactlyOneKey } from './one-key.js';

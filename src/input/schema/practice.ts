@@ -1,5 +1,5 @@
 /** What good installation practice asks about: small things on the pipe, what the pump is fitted with, what it is for. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { nearMiss } from '../near-miss.js';
 import { field, map, oneOf, refuse, text } from './field.js';
 import { pipeSize } from './labels.js';

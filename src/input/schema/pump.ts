@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { bodyFlange } from './body-flange.js';
 import { dimensions } from './dimensions.js';
 import { disconnect } from './electrical.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { type Dimension, parseQuantity } from '../../units/index.js';
 import { refuse } from './field.js';
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { lift, wayOut } from './access.js';
 import { panelElectrical } from './electrical.js';
 import { field, map, oneOf, text } from './field.js';

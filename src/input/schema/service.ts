@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { field, map, oneOf, text } from './field.js';
 import { servicePractice } from './practice.js';
 import { quantity, share } from './quantity.js';

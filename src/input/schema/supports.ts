@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { field, map, oneOf, text } from './field.js';
 import { rodSize } from './labels.js';
 import { offset } from './position.js';

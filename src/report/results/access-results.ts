@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { Subject } from '../../analysis/subject.js';
 import { isAccess } from '../../checks/room/access-checks.js';
 import { accessOf } from '../../checks/room/access-subject.js';

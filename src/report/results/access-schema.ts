@@ -1,5 +1,5 @@
 /** Shape of what the results file says of access: spaces and the lift. */
-import { z } from 'zod';
+import * as z from 'zod';
 
 const space = z.strictObject({
   purpose: z.string().describe('Id of the check.'),

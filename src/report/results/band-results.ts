@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { citationText } from '../../sources/index.js';
 import type { Bands, MissingDatum } from '../../study/bands/bands.js';
 import { COVERAGE } from '../../study/bands/uncertainty.js';

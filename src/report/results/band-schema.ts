@@ -1,5 +1,5 @@
 /** Shape of the bands in the results file. */
-import { z } from 'zod';
+import * as z from 'zod';
 
 const place = { check: z.string(), at: z.string() };
 

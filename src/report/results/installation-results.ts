@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { isNotWorkedOut } from '../../analysis/memoized.js';
 import { closedJoints } from '../../analysis/nozzles/closed-joints.js';
 import type { Subject } from '../../analysis/subject.js';

@@ -1,5 +1,5 @@
 /** Shape of what the results file says to a fitter: the pump out, flanges pulled shut, supports set. */
-import { z } from 'zod';
+import * as z from 'zod';
 
 const vector = z.tuple([z.number(), z.number(), z.number()]);
 const perUnit = z.strictObject({

@@ -1,5 +1,5 @@
 /** Reads a results file back: of this format, whole, and of bearable size. */
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { Issue } from '../../issues/issue.js';
 import { type ResultsFile, resultsShape } from './results-schema.js';
 

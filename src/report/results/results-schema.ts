@@ -1,5 +1,5 @@
 /** Shape of the results file, one definition for the types, the published JSON Schema and the tests. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { accessShape } from './access-schema.js';
 import { bandsShape } from './band-schema.js';
 import { fitUpShape, pumpOutShape, settingShape } from './installation-schema.js';
