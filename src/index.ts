@@ -56,7 +56,6 @@ export {
 } from './app/review.js';
 export { version } from './app/version.js';
 export { runChecks } from './checks/all-checks.js';
-export { overallVerdict } from './checks/run-check.js';
 export type { Comparison } from './compare/comparison.js';
 export type * from './input/installation.js';
 export { installationJsonSchema } from './input/json-schema.js';
@@ -64,7 +63,9 @@ export { type Firm, type ReadFirm, readFirm } from './input/read-firm.js';
 export { type ReadInstallation, readInstallation } from './input/read-installation.js';
 export { EngineError, type Issue, type IssueData, IssuesError, type Place } from './issues/issue.js';
 export { printIssue } from './issues/print.js';
-export type { Calculation, CheckUnit, Finding, Verdict } from './judging/finding.js';
+export type { Calculation, CheckUnit, Finding } from './judging/finding.js';
+export type { Verdict } from './judging/verdict.js';
+export { overallVerdict } from './judging/verdict.js';
 export type {
   Balance,
   ConditionResponse,

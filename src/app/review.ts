@@ -15,10 +15,10 @@
 
 import type { Subject } from '../analysis/subject.js';
 import { runChecks } from '../checks/all-checks.js';
-import { overallVerdict } from '../checks/run-check.js';
 import type { Installation, UnitSystem } from '../input/installation.js';
 import type { Issue } from '../issues/issue.js';
-import type { Finding, Verdict } from '../judging/finding.js';
+import type { Finding } from '../judging/finding.js';
+import { overallVerdict, type Verdict } from '../judging/verdict.js';
 import { solveFrame } from '../mechanics/frame/solve-frame.js';
 import { findVibrations } from '../mechanics/modes/find-vibrations.js';
 import { startUp } from '../mechanics/start/start-up.js';

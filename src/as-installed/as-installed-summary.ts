@@ -1,5 +1,5 @@
 /** An as-installed review at a summary, for a terminal. */
-import type { Verdict } from '../judging/finding.js';
+import type { Verdict } from '../judging/verdict.js';
 import type { AsInstalled } from './as-installed.js';
 import { openItems } from './open-item.js';
 

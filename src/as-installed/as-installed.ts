@@ -9,9 +9,9 @@
 
 import { asFound } from '../as-found/as-found.js';
 import { foundFindings, ONLY_IF_FORCED } from '../as-found/found-findings.js';
-import { overallVerdict } from '../checks/run-check.js';
 import { type Issue, IssuesError } from '../issues/issue.js';
-import type { Finding, Verdict } from '../judging/finding.js';
+import type { Finding } from '../judging/finding.js';
+import { overallVerdict, type Verdict } from '../judging/verdict.js';
 import type { Answers } from '../readings/answers.js';
 import { DATE_BOX, mergeVisits } from '../readings/merge-visits.js';
 import { dateIn } from '../readings/read-box.js';
@@ -23,7 +23,7 @@ import { fieldContext } from '../sheet/field-context.js';
 import { boxesOf } from '../sheet/sheet.js';
 import { type AgentItem, agentItems } from './agent-items.js';
 import type { FieldSubject } from './judge.js';
-import { judgeReadings, verdictOf } from './judge-readings.js';
+import { judgeReadings } from './judge-readings.js';
 import type { Judgement } from './judgement.js';
 import { judges } from './judges/all-judges.js';
 
@@ -88,7 +88,7 @@ export function asInstalled(
   const judgements = judgeReadings(judges, subject);
   const findings = foundFindings(found);
   const items = agentItems(readings);
-  const verdict = verdictOf([
+  const verdict = overallVerdict([
     ...judgements,
     ...(findings.length === 0 ? [] : [{ verdict: overallVerdict(findings), comparison: false }]),
     ...(found.kind === 'fails' ? [{ verdict: 'cannot-tell' as const, comparison: false }] : []),

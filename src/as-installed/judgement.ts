@@ -1,29 +1,23 @@
 /** What came of one comparison. */
 import type { ReasonData } from '../checks/define-check.js';
-import type { Verdict } from '../judging/finding.js';
+import type { Outcome } from '../judging/compare-with-limit.js';
 import type { Measured } from '../sheet/field-context.js';
 import type { Citation } from '../sources/index.js';
 
-/** One reading, or one thing made of several, judged. */
-export interface Judgement {
+/** One reading, or one thing made of several, judged: an outcome [SI] with its place and its words. */
+export interface Judgement extends Outcome {
   readonly judge: string;
   readonly title: string;
   readonly part: string;
   readonly trade: string;
   readonly at: string;
   readonly boxes: readonly string[];
-  readonly verdict: Verdict;
   /** True where it decides nothing: no limit, one from memory, or a custom of the trade. */
   readonly comparison: boolean;
   readonly blocksStart: boolean;
-  /** SI, where it is a number. */
-  readonly demand?: number;
-  readonly limit?: number;
   /** What was read, where the demand is only how far it is off. */
   readonly read?: number;
   readonly expected?: number;
-  /** Demand over limit, or limit over demand where it is the least allowed [-]. */
-  readonly ratio?: number;
   readonly measured?: Measured;
   /** `within`, `at most`, `at least`. */
   readonly limitWords?: string;

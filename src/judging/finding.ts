@@ -1,7 +1,5 @@
 import type { Citation } from '../sources/index.js';
-
-/** Outcome of one check at one place. Only `meets` is a pass. */
-export type Verdict = 'meets' | 'exceeds' | 'cannot-tell' | 'does-not-apply';
+import type { Outcome } from './compare-with-limit.js';
 
 /** SI unit of demand and limit. */
 export type CheckUnit = 'Pa' | 'N' | 'N·m' | 'm' | 'm/s' | 'W' | 'rad' | 'K' | 'Hz' | '-';
@@ -22,8 +20,8 @@ export interface Calculation {
   readonly unit: CheckUnit;
 }
 
-/** One thing compared with its limit. */
-export interface Finding {
+/** One thing compared with its limit: an outcome with its check, its place and its words. */
+export interface Finding extends Outcome {
   /** Id of the check. */
   readonly check: string;
   readonly title: string;
@@ -31,12 +29,7 @@ export interface Finding {
   readonly at: string;
   /** Governing condition, where there is one. */
   readonly condition?: string;
-  readonly demand?: number;
-  readonly limit?: number;
   readonly unit: CheckUnit;
-  /** Demand over limit where both are there [-]. */
-  readonly ratio?: number;
-  readonly verdict: Verdict;
   /** True for a comparison that never decides the verdict of the review. */
   readonly comparison: boolean;
   readonly basis: Citation;

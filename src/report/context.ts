@@ -4,7 +4,8 @@
  */
 
 import type { Subject } from '../analysis/subject.js';
-import type { Finding, Verdict } from '../judging/finding.js';
+import type { Finding } from '../judging/finding.js';
+import type { Verdict } from '../judging/verdict.js';
 import type { Bands } from '../study/bands/bands.js';
 import type { RankedAssumption } from './rows/rank-assumptions.js';
 import type { Writer } from './writer.js';

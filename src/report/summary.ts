@@ -2,7 +2,8 @@
 
 import type { Subject } from '../analysis/subject.js';
 import type { UnitSystem } from '../input/installation.js';
-import type { Finding, Verdict } from '../judging/finding.js';
+import type { Finding } from '../judging/finding.js';
+import type { Verdict } from '../judging/verdict.js';
 import type { Vec3 } from '../model/conventions.js';
 import { orderedConditions } from './words/condition-order.js';
 import { findingSentence, worstFirst } from './words/finding-row.js';

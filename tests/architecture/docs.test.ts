@@ -10,7 +10,7 @@ const units = new Set(
 );
 
 /** Folders whose functions compute quantities: their comments carry units, and a test reads them. */
-const computing = ['catalog', 'geometry', 'model', 'algebra', 'mechanics', 'analysis', 'checks'];
+const computing = ['catalog', 'geometry', 'model', 'algebra', 'mechanics', 'analysis', 'judging', 'checks'];
 
 interface DocumentedFunction {
   readonly label: string;

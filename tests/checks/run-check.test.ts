@@ -1,10 +1,12 @@
 import { expect, test } from 'vitest';
 import { allChecks, runChecks } from '../../src/checks/all-checks.js';
 import { defineCheck, type Reading } from '../../src/checks/define-check.js';
-import { overallVerdict, runCheck, worstFirst } from '../../src/checks/run-check.js';
+import { runCheck } from '../../src/checks/run-check.js';
 import { checksSentences } from '../../src/issues/sentences/checks.js';
 import { sentences } from '../../src/issues/sentences/index.js';
 import type { Finding } from '../../src/judging/finding.js';
+import { overallVerdict } from '../../src/judging/verdict.js';
+import { worstFirst } from '../../src/judging/worst-first.js';
 import { subject, UNUSABLE } from './fixture.js';
 
 const of = (...readings: readonly Reading[]) =>

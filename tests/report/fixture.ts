@@ -2,8 +2,8 @@
 
 import { solveInstallation } from '../../src/app/review.js';
 import { runChecks } from '../../src/checks/all-checks.js';
-import { overallVerdict } from '../../src/checks/run-check.js';
 import type { Assumption, Installation, Part, Sourced, Vec3 } from '../../src/input/installation.js';
+import { overallVerdict } from '../../src/judging/verdict.js';
 import type { ReviewSubject } from '../../src/report/compose-review.js';
 import { studyBands } from '../../src/study/bands/study-bands.js';
 import {

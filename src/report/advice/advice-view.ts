@@ -2,7 +2,8 @@
 
 import type { UnitSystem } from '../../input/installation.js';
 import { sentenceOf } from '../../issues/print.js';
-import type { Finding, Verdict } from '../../judging/finding.js';
+import type { Finding } from '../../judging/finding.js';
+import type { Verdict } from '../../judging/verdict.js';
 import type { Advice, Alternative, Unsolved } from '../../study/advise/advise.js';
 import type { FindingPair } from '../../study/advise/compare-findings.js';
 import { findingDimension, findingSentence } from '../words/finding-row.js';

@@ -4,7 +4,8 @@ import { type NozzleLoadRow, nozzleLoadRows } from '../../analysis/nozzles/nozzl
 import type { Subject } from '../../analysis/subject.js';
 import { startMovements } from '../../checks/motion/start-movement.js';
 import { EngineError } from '../../issues/issue.js';
-import type { Finding, Verdict } from '../../judging/finding.js';
+import type { Finding } from '../../judging/finding.js';
+import type { Verdict } from '../../judging/verdict.js';
 import type { ConditionResponse } from '../../mechanics/frame/response.js';
 import type { Wrench } from '../../model/conventions.js';
 import { citationText } from '../../sources/index.js';

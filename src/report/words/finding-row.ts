@@ -1,8 +1,8 @@
 import { isPractice } from '../../checks/practice/practice-checks.js';
-import { worstFirst as gravestFirst } from '../../checks/run-check.js';
 import { sentences } from '../../issues/sentences/index.js';
 import type { Sentence } from '../../issues/sentences/sentence.js';
 import type { Finding } from '../../judging/finding.js';
+import { worstFirst as gravestFirst } from '../../judging/worst-first.js';
 import { citationText } from '../../sources/index.js';
 import type { Dimension } from '../../units/index.js';
 import type { ReportContext, View } from '../context.js';

@@ -1,10 +1,10 @@
 /** Advice: the smallest changes that make an installation meet its limits, each reviewed in full before it is given. */
 
 import type { Subject } from '../../analysis/subject.js';
-import { overallVerdict } from '../../checks/run-check.js';
 import { openForTrials } from '../../input/open-for-trials.js';
 import { IssuesError } from '../../issues/issue.js';
-import type { Finding, Verdict } from '../../judging/finding.js';
+import type { Finding } from '../../judging/finding.js';
+import { overallVerdict, type Verdict } from '../../judging/verdict.js';
 import type { Kept } from './all-changes.js';
 import { type Change, effortOf } from './change.js';
 import { compareFindings, type FindingPair } from './compare-findings.js';
