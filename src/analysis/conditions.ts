@@ -1,17 +1,24 @@
 import type { ConditionResponse } from '../mechanics/frame/response.js';
-import { isSlackQuestion } from '../model/conditions/upset-conditions.js';
+import {
+  type ConditionRole,
+  isHypothetical,
+  isPressurised,
+  isService,
+  ofRole,
+  type RoleKind,
+  roleOf,
+} from '../model/conditions/condition-roles.js';
 import type { FrameCondition } from '../model/frame/frame.js';
 import type { Subject } from './subject.js';
 
 /** A condition with what acts and what came of it. */
 export interface SolvedCondition {
+  /** Id, as findings and results carry it. */
   readonly name: string;
+  readonly role: ConditionRole;
   readonly acts: FrameCondition;
   readonly solved: ConditionResponse;
 }
-
-/** Conditions between which the pump runs, stands still, warms and cools: their differences fatigue the pipe. */
-const OPERATING: readonly string[] = ['filled', 'hot', 'cold', 'running'];
 
 /**
  * All solved conditions in the order of the frame.
@@ -22,8 +29,30 @@ const OPERATING: readonly string[] = ['filled', 'hot', 'cold', 'running'];
 export function solvedConditions(subject: Subject): readonly SolvedCondition[] {
   return subject.layout.frame.conditions.flatMap((acts) => {
     const solved = subject.response.conditions[acts.name];
-    return solved === undefined ? [] : [{ name: acts.name, acts, solved }];
+    return solved === undefined ? [] : [{ name: acts.name, role: roleOf(acts), acts, solved }];
   });
+}
+
+/**
+ * What acts in the condition of a role, whether or not it was solved.
+ *
+ * @param subject - layout with its frame
+ * @param kind - for example `filled`
+ * @returns the first condition of that kind, where there is one
+ */
+export function conditionOf(subject: Pick<Subject, 'layout'>, kind: RoleKind): FrameCondition | undefined {
+  return ofRole(subject.layout.frame.conditions, kind);
+}
+
+/**
+ * The solved condition of a role.
+ *
+ * @param subject - layout with its frame, and response
+ * @param kind - for example `filled`
+ * @returns the first solved condition of that kind, where there is one
+ */
+export function solvedOf(subject: Subject, kind: RoleKind): SolvedCondition | undefined {
+  return ofRole(solvedConditions(subject), kind);
 }
 
 /**
@@ -33,7 +62,7 @@ export function solvedConditions(subject: Subject): readonly SolvedCondition[] {
  * @returns those that are there, in the order of the frame
  */
 export function operatingOnly(subject: Subject): readonly SolvedCondition[] {
-  return solvedConditions(subject).filter((condition) => OPERATING.includes(condition.name));
+  return solvedConditions(subject).filter(isService);
 }
 
 /**
@@ -43,7 +72,7 @@ export function operatingOnly(subject: Subject): readonly SolvedCondition[] {
  * @returns those that are there, in the order of the frame
  */
 export function pressurisedOnly(subject: Subject): readonly SolvedCondition[] {
-  return solvedConditions(subject).filter(({ name }) => OPERATING.includes(name) || name === 'test');
+  return solvedConditions(subject).filter(isPressurised);
 }
 
 /**
@@ -54,7 +83,7 @@ export function pressurisedOnly(subject: Subject): readonly SolvedCondition[] {
  * @returns those that are there, in the order of the frame
  */
 export function judgedConditions(subject: Subject): readonly SolvedCondition[] {
-  return solvedConditions(subject).filter(({ name }) => !isSlackQuestion(name));
+  return solvedConditions(subject).filter((condition) => !isHypothetical(condition));
 }
 
 /**

@@ -22,6 +22,7 @@ import { overallVerdict, type Verdict } from '../judging/verdict.js';
 import { solveFrame } from '../mechanics/frame/solve-frame.js';
 import { findVibrations } from '../mechanics/modes/find-vibrations.js';
 import { startUp } from '../mechanics/start/start-up.js';
+import { ofRole } from '../model/conditions/condition-roles.js';
 import { startCase } from '../model/conditions/start-case.js';
 import { startingConditions } from '../model/conditions/upset-conditions.js';
 import type { FrameCondition } from '../model/frame/frame.js';
@@ -67,7 +68,7 @@ export function review(installation: Installation): Review {
  */
 export function solveInstallation(installation: Installation): Subject {
   const plain = buildLayout(installation);
-  const running = plain.frame.conditions.find(({ name }) => name === 'running');
+  const running = ofRole(plain.frame.conditions, 'running');
   if (running === undefined) return { installation, layout: plain, response: solveFrame(plain.frame) };
   const { speed, speeds } = installation.pump.motor;
   const turnsPerSecond = Math.max(speed, speeds?.highest ?? 0) / (2 * Math.PI);

@@ -13,6 +13,7 @@ import type {
   SupportPart,
 } from '../../src/input/installation.js';
 import type { ConditionResponse, Response, SupportResponse } from '../../src/mechanics/frame/response.js';
+import { roleOfId } from '../../src/model/conditions/condition-roles.js';
 import type { Vec3, Wrench } from '../../src/model/conventions.js';
 import type { Frame, FrameCondition, FrameSupport } from '../../src/model/frame/frame.js';
 import type { FlangeSide, Layout, PlacedFlangeJoint, PlacedSupport } from '../../src/model/layout/layout.js';
@@ -160,6 +161,7 @@ export const hangerSupport = (mark: string): FrameSupport => ({
 
 const acting = (name: string, change: Partial<FrameCondition> = {}): FrameCondition => ({
   name,
+  role: roleOfId(name),
   gravity: [0, 0, -9.80665],
   contentsDensity: 0,
   drained: [],

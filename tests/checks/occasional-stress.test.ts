@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { occasionalConditions, occasionalStresses } from '../../src/analysis/pipes/occasional-stresses.js';
 import { occasionalStress } from '../../src/checks/pipes/occasional-stress.js';
+import { roleOfId } from '../../src/model/conditions/condition-roles.js';
 import type { FrameCondition } from '../../src/model/frame/frame.js';
 import { findingsOf } from './findings-of.js';
 import { frame, layout, NPS6, type SubjectChange, sourced, subject, UNUSABLE, wrench } from './fixture.js';
@@ -14,7 +15,7 @@ const AREA = (Math.PI * (0.168275 ** 2 - 0.154051 ** 2)) / 4;
 const condition = (name: string): FrameCondition => {
   const filled = frame().conditions.find((one) => one.name === 'filled');
   if (filled === undefined) throw new Error('no filled condition');
-  return { ...filled, name };
+  return { ...filled, name, role: roleOfId(name) };
 };
 const withConditions = (...names: readonly string[]) =>
   layout({ frame: frame({ conditions: [...frame().conditions, ...names.map(condition)] }) });

@@ -3,6 +3,7 @@ import type { Subject } from '../../src/analysis/subject.js';
 import { startMovement, startMovements } from '../../src/checks/motion/start-movement.js';
 import { runCheck } from '../../src/checks/run-check.js';
 import type { StartUp, WorkedStart } from '../../src/mechanics/start/start-up.js';
+import { roleOfId } from '../../src/model/conditions/condition-roles.js';
 import type { Movement } from '../../src/model/conventions.js';
 import { layout, solved, sourced, subject, UNUSABLE } from './fixture.js';
 
@@ -30,7 +31,11 @@ function starting(
   const placed = layout();
   const running = placed.frame.conditions.find(({ name }) => name === 'running');
   if (running === undefined) throw new Error('no condition running');
-  const conditions = ['starting', 'starting-opposite'].map((name) => ({ ...running, name }));
+  const conditions = ['starting', 'starting-opposite'].map((name) => ({
+    ...running,
+    name,
+    role: roleOfId(name),
+  }));
   const answers = {
     running: solved('running', { movements: { 'motor seat': seat } }),
     ...(change.unsolved !== true && {

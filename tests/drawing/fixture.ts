@@ -14,6 +14,7 @@ import type {
   Response,
   SupportResponse,
 } from '../../src/mechanics/frame/response.js';
+import { roleOfId } from '../../src/model/conditions/condition-roles.js';
 import type { Vec3 } from '../../src/model/conventions.js';
 import type { FrameCondition, FrameJoint, FrameSupport } from '../../src/model/frame/frame.js';
 import type { Layout, PlacedSupport, PlacedTee, Stroke } from '../../src/model/layout/layout.js';
@@ -342,6 +343,7 @@ export function build(made: Case): Built {
     (name, i) =>
       ({
         name,
+        role: roleOfId(name),
         removed: [],
         absent: [],
         loads: [load('pump suction', 1 + 0.4 * i), load('pump discharge', 1 - 0.2 * i)],

@@ -1,5 +1,6 @@
 import { bodyShare } from '../../mechanics/frame/body-share.js';
 import type { Mode } from '../../mechanics/modes/frequencies.js';
+import { conditionOf } from '../conditions.js';
 import type { Subject } from '../subject.js';
 
 /**
@@ -28,7 +29,7 @@ export interface PumpMode {
  */
 export function pumpModes(subject: Subject): readonly PumpMode[] {
   const { frequencies, layout } = subject;
-  const running = layout.frame.conditions.find(({ name }) => name === 'running');
+  const running = conditionOf(subject, 'running');
   if (frequencies === undefined || running === undefined) return [];
   return frequencies.modes.map((mode, index) => {
     const share = bodyShare(layout.frame, running, mode, ['pump', 'motor']);

@@ -1,7 +1,8 @@
 import { type JointClosing, jointClosing } from '../../mechanics/what-ifs/fit-up.js';
+import { conditionOf } from '../conditions.js';
 import { memoized } from '../memoized.js';
 import type { Subject } from '../subject.js';
-import { conditionNamed, nozzleFaces, pumpBody } from './nozzle-faces.js';
+import { nozzleFaces, pumpBody } from './nozzle-faces.js';
 
 /** What pulling the joints of both nozzles shut costs; a nozzle without a line is left out. */
 export interface ClosedJoints {
@@ -11,7 +12,7 @@ export interface ClosedJoints {
 /** Closing loads at both nozzles with the line filled. Worked out once for each review. */
 export const closedJoints = memoized((subject: Subject): ClosedJoints => {
   const { frame } = subject.layout;
-  const filled = conditionNamed(subject, 'filled');
+  const filled = conditionOf(subject, 'filled');
   const pump = pumpBody(subject);
   if (filled === undefined || pump === undefined) return { joints: [] };
   const [suction, discharge] = nozzleFaces(subject);

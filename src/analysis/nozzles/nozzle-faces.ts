@@ -1,5 +1,5 @@
 import type { NozzleFace } from '../../mechanics/what-ifs/fit-up.js';
-import type { FrameBody, FrameCondition } from '../../model/frame/frame.js';
+import type { FrameBody } from '../../model/frame/frame.js';
 import type { Subject } from '../subject.js';
 
 /**
@@ -22,17 +22,6 @@ export function nozzleFaces(subject: Subject): readonly [NozzleFace, NozzleFace]
 export function pumpBody(subject: Subject): FrameBody | undefined {
   const faces = nozzleFaces(subject);
   return subject.layout.frame.bodies.find(({ points }) => faces.every(({ point }) => points.includes(point)));
-}
-
-/**
- * A condition of the frame by name.
- *
- * @param subject - layout with its frame
- * @param name - for example `filled`
- * @returns what acts in it, where there is such a condition
- */
-export function conditionNamed(subject: Subject, name: string): FrameCondition | undefined {
-  return subject.layout.frame.conditions.find((condition) => condition.name === name);
 }
 
 /** Diameter of the sealing faces at a nozzle, over which out of parallel is measured, and of the bolt circle. */

@@ -1,4 +1,5 @@
 import { wrenchOnBody } from '../../mechanics/frame/wrench-on-body.js';
+import type { ConditionRole } from '../../model/conditions/condition-roles.js';
 import type { Wrench } from '../../model/conventions.js';
 import type { PlacedNozzle } from '../../model/layout/layout.js';
 import { nozzleAxes } from '../../model/nozzle-axes.js';
@@ -25,6 +26,8 @@ export interface NozzleAxisLoads {
 /** Loads of the pipe on one nozzle in one condition, about the centre of the flange face. */
 export interface NozzleLoadRow {
   readonly condition: string;
+  /** What the condition stands for. */
+  readonly role: ConditionRole;
   readonly nozzle: 'suction' | 'discharge';
   /** East, north, up. */
   readonly plan: Wrench;
@@ -43,10 +46,10 @@ export function nozzleLoadRows(subject: Subject): readonly NozzleLoadRow[] {
   const pump = frame.bodies.find(({ points }) => both.every(({ point }) => points.includes(point)));
   if (pump === undefined) return [];
   const standing = solvedConditions(subject).filter(({ acts }) => !acts.removed.includes(pump.name));
-  return standing.flatMap(({ name, acts, solved }) =>
+  return standing.flatMap(({ name, role, acts, solved }) =>
     both.map((nozzle) => {
       const plan = wrenchOnBody(frame, acts, solved, pump.name, nozzle.point);
-      return { condition: name, nozzle: nozzle.which, plan, own: nozzleAxisLoads(plan, nozzle) };
+      return { condition: name, role, nozzle: nozzle.which, plan, own: nozzleAxisLoads(plan, nozzle) };
     }),
   );
 }

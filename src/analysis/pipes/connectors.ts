@@ -1,5 +1,6 @@
 import type { ConnectorPart } from '../../input/installation.js';
 import { type ConnectorEffect, connectorEffects } from '../../mechanics/what-ifs/connector-effect.js';
+import { ofRoles } from '../../model/conditions/condition-roles.js';
 import { nozzleFaces, pumpBody } from '../nozzles/nozzle-faces.js';
 import type { Subject } from '../subject.js';
 import { courseOf, SIDES, type Side } from './line-course.js';
@@ -14,9 +15,6 @@ export interface PlacedConnector {
   readonly effects: readonly ConnectorEffect[];
 }
 
-/** Conditions in which the thrust is read: the same water, at working and at test pressure. */
-const UNDER_PRESSURE: readonly string[] = ['filled', 'test'];
-
 /**
  * Every flexible connector of both sides, outward from the pump, with its effect on both nozzles.
  *
@@ -29,6 +27,8 @@ export function connectorsOf(subject: Subject): readonly PlacedConnector[] {
     pump === undefined
       ? []
       : nozzleFaces(subject).map(({ which, point, axis }) => ({ name: which, body: pump.name, point, axis }));
+  // The same water, at working and at test pressure.
+  const read = ofRoles(subject.layout.frame.conditions, ['filled', 'test']).map(({ name }) => name);
   return SIDES.flatMap((side) => {
     let anchoredBy: string | undefined;
     return courseOf(subject, side).flatMap(({ part }): readonly PlacedConnector[] => {
@@ -36,7 +36,7 @@ export function connectorsOf(subject: Subject): readonly PlacedConnector[] {
       if (part.kind !== 'flexible-connector') return [];
       const asked = { joint: part.name, thrustArea: part.thrustArea.value, isTied: part.rods === 'taut' };
       const { frame } = subject.layout;
-      const effects = connectorEffects(frame, subject.response, asked, faces, UNDER_PRESSURE);
+      const effects = connectorEffects(frame, subject.response, asked, faces, read);
       return [{ part, side, effects, ...(anchoredBy !== undefined && { anchoredBy }) }];
     });
   });

@@ -6,6 +6,7 @@ import {
   type SustainedState,
   sustainedIntensification,
 } from '../../mechanics/stress/code-stress.js';
+import { ofRole } from '../../model/conditions/condition-roles.js';
 import type { FrameMember } from '../../model/frame/frame.js';
 import { norm, subtract } from '../../model/vector.js';
 import { type SolvedCondition, solvedConditions } from '../conditions.js';
@@ -82,13 +83,10 @@ function occasions(subject: Subject): readonly Occasion[] {
   const lasting = sustainedCondition(subject);
   if (lasting === undefined) return [];
   const solved = solvedConditions(subject);
-  const running = solved.find(({ name }) => name === 'running');
+  const running = ofRole(solved, 'running');
   return solved.flatMap((occasional) => {
-    const without = occasional.name.startsWith('lateral-')
-      ? lasting
-      : occasional.name.startsWith('starting')
-        ? running
-        : undefined;
+    const { kind } = occasional.role;
+    const without = kind === 'lateral' ? lasting : kind === 'start' ? running : undefined;
     return without === undefined ? [] : [{ occasional, without, lasting }];
   });
 }

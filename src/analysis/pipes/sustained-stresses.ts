@@ -5,7 +5,7 @@ import {
   type SustainedState,
 } from '../../mechanics/stress/code-stress.js';
 import type { FrameMember } from '../../model/frame/frame.js';
-import { type SolvedCondition, solvedConditions } from '../conditions.js';
+import { type SolvedCondition, solvedOf } from '../conditions.js';
 import { isWorse } from '../is-worse.js';
 import type { Subject } from '../subject.js';
 import { type MemberIntensification, memberIntensifications } from './end-intensification.js';
@@ -33,17 +33,14 @@ export interface JudgedSection {
   readonly modulus?: number;
 }
 
-/** Weight, contents and thrust act alone in this condition: no temperature. */
-const SUSTAINED = 'filled';
-
 /**
- * The condition in which sustained stress is read.
+ * The condition in which sustained stress is read: weight, contents and thrust act alone in it, no temperature.
  *
  * @param subject - layout with its frame, and response
  * @returns the filled condition, or undefined where it was not solved
  */
 export function sustainedCondition(subject: Subject): SolvedCondition | undefined {
-  return solvedConditions(subject).find(({ name }) => name === SUSTAINED);
+  return solvedOf(subject, 'filled');
 }
 
 /**
@@ -66,7 +63,7 @@ export function sustainedStresses(subject: Subject): readonly SustainedStress[] 
  * @returns one row per part, in the order of the frame; empty where the test was not solved
  */
 export function testStresses(subject: Subject): readonly SustainedStress[] {
-  const condition = solvedConditions(subject).find(({ name }) => name === 'test');
+  const condition = solvedOf(subject, 'test');
   return longitudinalStresses(subject, condition, subject.installation.service.testPressure.value);
 }
 

@@ -1,6 +1,7 @@
 import { type PumpOut, pumpOut } from '../../mechanics/what-ifs/pump-out.js';
+import { conditionOf } from '../conditions.js';
 import { memoized } from '../memoized.js';
-import { conditionNamed, nozzleFaces, pumpBody } from '../nozzles/nozzle-faces.js';
+import { nozzleFaces, pumpBody } from '../nozzles/nozzle-faces.js';
 import type { Subject } from '../subject.js';
 
 const NOTHING: PumpOut = { flanges: [], springs: [] };
@@ -8,8 +9,8 @@ const NOTHING: PumpOut = { flanges: [], springs: [] };
 /** What both lines do when the pump is lifted out. Worked out once for each review. */
 export const pumpOutLines = memoized((subject: Subject): PumpOut => {
   const { frame } = subject.layout;
-  const bolted = conditionNamed(subject, 'filled');
-  const out = conditionNamed(subject, 'pump-out');
+  const bolted = conditionOf(subject, 'filled');
+  const out = conditionOf(subject, 'pump-out');
   const pump = pumpBody(subject);
   if (bolted === undefined || out === undefined || pump === undefined) return NOTHING;
   return pumpOut(frame, { bolted, out }, pump.name, nozzleFaces(subject));

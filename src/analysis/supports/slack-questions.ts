@@ -1,6 +1,7 @@
 import type { UnsolvedCondition } from '../../mechanics/frame/response.js';
-import { isSlackQuestion } from '../../model/conditions/upset-conditions.js';
+import { roleOf } from '../../model/conditions/condition-roles.js';
 import { norm, subtract } from '../../model/vector.js';
+import { solvedOf } from '../conditions.js';
 import { type NozzleLoadRow, nozzleLoadRows } from '../nozzles/nozzle-load-rows.js';
 import type { Subject } from '../subject.js';
 
@@ -30,45 +31,45 @@ const TAKERS = 2;
 export function slackQuestions(subject: Subject): readonly SlackQuestion[] {
   const { layout, response } = subject;
   const rows = nozzleLoadRows(subject);
-  const filled = response.conditions.filled;
-  return layout.frame.conditions
-    .filter(({ name }) => isSlackQuestion(name))
-    .flatMap(({ name, absent }): readonly SlackQuestion[] => {
-      const [mark] = absent;
-      if (mark === undefined) return [];
-      const solved = response.conditions[name];
-      const falls = response.unsolved?.[name];
-      if (solved === undefined) {
-        return [{ mark, condition: name, nozzles: [], takers: [], ...(falls && { falls }) }];
-      }
-      const load = (of: typeof solved, support: string) => -(of.supports[support]?.load.force[2] ?? 0);
-      const takers = layout.supports
-        .filter((support) => support.mark !== mark && filled !== undefined)
-        .map((support) => ({
-          mark: support.mark,
-          before: filled === undefined ? 0 : load(filled, support.mark),
-          slack: load(solved, support.mark),
-        }))
-        .sort((a, b) => b.slack - b.before - (a.slack - a.before))
-        .slice(0, TAKERS);
-      const moved = Object.entries(solved.movements).flatMap(([point, { translation }]) => {
-        const before = filled?.movements[point]?.translation;
-        return before === undefined ? [] : [{ point, by: norm(subtract(translation, before)) }];
-      });
-      const furthest = moved.reduce<(typeof moved)[number] | undefined>(
-        (most, next) => (most === undefined || next.by > most.by * (1 + SAME) ? next : most),
-        undefined,
-      );
-      return [
-        {
-          mark,
-          condition: name,
-          nozzles: rows.filter((row) => row.condition === name),
-          takers,
-          ...(furthest && { furthest }),
-        },
-      ];
+  const filled = solvedOf(subject, 'filled')?.solved;
+  return layout.frame.conditions.flatMap((condition): readonly SlackQuestion[] => {
+    const role = roleOf(condition);
+    if (role.kind !== 'slack') return [];
+    const { name } = condition;
+    const mark = role.support;
+    const solved = response.conditions[name];
+    const falls = response.unsolved?.[name];
+    if (solved === undefined) {
+      return [{ mark, condition: name, nozzles: [], takers: [], ...(falls && { falls }) }];
+    }
+    const load = (of: typeof solved, support: string) => -(of.supports[support]?.load.force[2] ?? 0);
+    const takers = layout.supports
+      .filter((support) => support.mark !== mark && filled !== undefined)
+      .map((support) => ({
+        mark: support.mark,
+        before: filled === undefined ? 0 : load(filled, support.mark),
+        slack: load(solved, support.mark),
+      }))
+      .sort((a, b) => b.slack - b.before - (a.slack - a.before))
+      .slice(0, TAKERS);
+    const moved = Object.entries(solved.movements).flatMap(([point, { translation }]) => {
+      const before = filled?.movements[point]?.translation;
+      return before === undefined ? [] : [{ point, by: norm(subtract(translation, before)) }];
     });
+    const furthest = moved.reduce<(typeof moved)[number] | undefined>(
+      (most, next) => (most === undefined || next.by > most.by * (1 + SAME) ? next : most),
+      undefined,
+    );
+    return [
+      {
+        mark,
+        condition: name,
+        nozzles: rows.filter((row) => row.condition === name),
+        takers,
+        ...(furthest && { furthest }),
+      },
+    ];
+  });
 }
 
 /** Movements that differ by less than this share are equal: the first point is named [-]. */

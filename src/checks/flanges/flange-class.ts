@@ -1,6 +1,7 @@
 import { ratedPressure, testPressureAllowed } from '../../analysis/flanges/flange-rating.js';
 import { describedJoints, isDescribed, undescribedOwners } from '../../analysis/flanges/flange-sides.js';
 import type { Subject } from '../../analysis/subject.js';
+import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { FlangeSide } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
 import { defineCheck, type Reading } from '../define-check.js';
@@ -53,14 +54,14 @@ function sideReadings(side: FlangeSide, { installation }: Subject): readonly Rea
     {
       ...common,
       label: `${side.owner} at design pressure`,
-      condition: 'hot',
+      condition: conditionId('hot'),
       demand: service.designPressure.value,
       limit: ratedPressure(rating, service.hotTemperature.value),
     },
     {
       ...common,
       label: `${side.owner} at test pressure`,
-      condition: 'test',
+      condition: conditionId('test'),
       demand: service.testPressure.value,
       limit: testPressureAllowed(rating, service.installationTemperature.value),
     },

@@ -48,7 +48,7 @@ function sideReading(
 ): Reading {
   const { service } = subject.installation;
   const rating = side.dimensions?.rating;
-  const isTest = condition.name === 'test';
+  const isTest = condition.role.kind === 'test';
   const pressure = (isTest ? service.testPressure : service.designPressure).value;
   const load = jointLoad(joint, condition, subject);
   const gasket = gasketDiameter(joint, subject);

@@ -1,6 +1,7 @@
 import { testPressureAllowed } from '../../analysis/flanges/flange-rating.js';
 import { describedJoints, isDescribed } from '../../analysis/flanges/flange-sides.js';
 import type { Subject } from '../../analysis/subject.js';
+import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { FlangeSide } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
 import { defineCheck, type Reading } from '../define-check.js';
@@ -49,7 +50,7 @@ function leastPressure({ installation }: Subject): Reading {
   const { designPressure, testPressure: test } = installation.service;
   return {
     kind: 'compared',
-    condition: 'test',
+    condition: conditionId('test'),
     label: 'least pressure of the test',
     demand: LEAST * designPressure.value,
     limit: test.value,
@@ -68,7 +69,7 @@ function flangeReading(side: FlangeSide, { installation }: Subject): Reading {
   return {
     kind: 'compared',
     at: side.owner,
-    condition: 'test',
+    condition: conditionId('test'),
     label: side.owner,
     demand: service.testPressure.value,
     limit: testPressureAllowed(side.dimensions?.rating, service.installationTemperature.value),

@@ -6,6 +6,7 @@ import {
   type SpeedBand,
   wholeTurns,
 } from '../../mechanics/modes/lock-out-bands.js';
+import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
 import { type ComparedReading, defineCheck, type Reading } from '../define-check.js';
@@ -73,7 +74,7 @@ function atOneSpeed(excitation: Excitation, modes: readonly PumpMode[], subject:
   }
   const reading: ComparedReading = {
     kind: 'compared',
-    condition: 'running',
+    condition: conditionId('running'),
     label: `mode ${nearest.number}`,
     demand: Math.max(0, 1 - away / exciting),
     limit: margin === undefined ? undefined : 1 - margin,

@@ -1,7 +1,8 @@
-import { solvedConditions } from '../../analysis/conditions.js';
+import { type SolvedCondition, solvedConditions } from '../../analysis/conditions.js';
 import type { Subject } from '../../analysis/subject.js';
 import { movedMovement } from '../../mechanics/frame/rigid-arm.js';
 import { rimMovement } from '../../mechanics/modes/twisted-set.js';
+import { conditionId, ofRole, ofRoles } from '../../model/conditions/condition-roles.js';
 import { MOTOR_SEAT } from '../../model/frame/pump-body.js';
 import { subtract } from '../../model/vector.js';
 import type { Citation } from '../../sources/index.js';
@@ -66,23 +67,30 @@ export function startMovements(subject: Subject): readonly StartMovement[] {
   const top = [position[0], position[1], position[2] + outline.motorTop.value] as const;
   const arm = subtract(top, seatPlace);
   const solved = solvedConditions(subject);
-  const topIn = (name: string) => {
-    const seat = solved.find((condition) => condition.name === name)?.solved.movements[MOTOR_SEAT];
+  const topIn = (condition: SolvedCondition | undefined) => {
+    const seat = condition?.solved.movements[MOTOR_SEAT];
     return seat && movedMovement(seat, arm);
   };
-  const running = topIn('running');
-  const byFactor = ['starting', 'starting-opposite'].flatMap((condition): readonly StartMovement[] => {
+  const running = topIn(ofRole(solved, 'running'));
+  const byFactor = ofRoles(solved, ['start']).flatMap((condition): readonly StartMovement[] => {
     const moved = topIn(condition);
     if (running === undefined || moved === undefined) return [];
     const sway = subtract(moved.translation, running.translation);
     const turn = moved.rotation[2] - running.rotation[2];
     const movement = rimMovement(sway, turn, outline.motorDiameter.value / 2);
-    return [{ condition, by: 'dynamic factor', movement }];
+    return [{ condition: condition.name, by: 'dynamic factor', movement }];
   });
   const histories = startUp.runs.map(({ top: moved }) => moved.byHistory);
   return histories.length === 0
     ? byFactor
-    : [...byFactor, { condition: 'starting', by: 'time history', movement: Math.max(...histories) }];
+    : [
+        ...byFactor,
+        {
+          condition: conditionId({ kind: 'start', sense: 'forward' }),
+          by: 'time history',
+          movement: Math.max(...histories),
+        },
+      ];
 }
 
 function plain(data: Readonly<Record<string, unknown>>): Readonly<Record<string, string | number>> {

@@ -2,6 +2,7 @@ import { faceDiameters } from '../../analysis/nozzles/nozzle-faces.js';
 import type { NozzleAxisLoads } from '../../analysis/nozzles/nozzle-load-rows.js';
 import type { Subject } from '../../analysis/subject.js';
 import type { MisfitWay } from '../../mechanics/what-ifs/fit-up.js';
+import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
 import { defineCheck, type Reading } from '../define-check.js';
@@ -131,7 +132,7 @@ function readingOf(component: NozzleComponent, loads: MisfitLoads, pulled: Pulle
   const perMetre = unit === 'N' ? ('N/m' as const) : ('N' as const);
   return {
     kind: 'compared' as const,
-    condition: 'filled',
+    condition: conditionId('filled'),
     // A published tolerance that nobody has asked for here is compared with, and decides nothing.
     comparison: tolerance.isPublished,
     label,

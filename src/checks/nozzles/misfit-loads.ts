@@ -44,7 +44,7 @@ export function misfitLoads(subject: Subject): readonly MisfitLoads[] {
   const rows = nozzleLoadRows(subject);
   return closed.joints.flatMap((joint) => {
     const nozzle = subject.layout.nozzles[joint.which];
-    const row = rows.find(({ condition, nozzle: at }) => condition === 'filled' && at === joint.which);
+    const row = rows.find(({ role, nozzle: at }) => role.kind === 'filled' && at === joint.which);
     const added = (way: MisfitWay, misfit: number) => nozzleAxisLoads(joint.pulled(way, misfit), nozzle);
     return row === undefined ? [] : [{ nozzle, filled: row.own, perUnit: inAxes(joint, nozzle), added }];
   });

@@ -3,6 +3,7 @@ import { type SustainedStress, sustainedStresses } from '../../analysis/pipes/su
 import type { Subject } from '../../analysis/subject.js';
 import type { Calculation } from '../../judging/finding.js';
 import { insideDiameter, metalArea, modulusOf } from '../../mechanics/stress/code-stress.js';
+import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { Citation } from '../../sources/index.js';
 import { defineCheck, type Reading } from '../define-check.js';
 
@@ -30,7 +31,7 @@ export const sustainedStress = defineCheck({
       return {
         kind: 'compared',
         at: placeOnLine(row),
-        condition: 'filled',
+        condition: conditionId('filled'),
         demand: row.stress,
         limit: stress.hot?.value,
         missing: 'checks.stress.no-allowable',

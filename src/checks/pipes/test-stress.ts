@@ -2,6 +2,7 @@ import { linesOf, placeOnLine } from '../../analysis/pipes/lines-of.js';
 import { type PipeInLine, pipesInLines } from '../../analysis/pipes/pipes-in-lines.js';
 import type { Subject } from '../../analysis/subject.js';
 import { hoopStress } from '../../mechanics/stress/code-stress-hoop.js';
+import { conditionId } from '../../model/conditions/condition-roles.js';
 import { STANDARD_GRAVITY } from '../../model/conventions.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
@@ -55,7 +56,7 @@ function yieldReading({ line, section }: PipeInLine, subject: Subject): Reading 
   return {
     kind: 'compared',
     at: placeOnLine({ part: section.name, line }),
-    condition: 'test',
+    condition: conditionId('test'),
     label: 'stress around the pipe at its foot',
     demand: hoopStress({ tube: section, pressure: pressure + head }),
     limit: strength && YIELD_SHARE * strength.value,

@@ -1,6 +1,7 @@
 import { isNotWorkedOut } from '../../analysis/memoized.js';
 import { lineAt } from '../../analysis/nozzles/nozzle-faces.js';
 import { pumpOutLines } from '../../analysis/supports/pump-out-lines.js';
+import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { Citation } from '../../sources/index.js';
 import { defineCheck, type Reading } from '../define-check.js';
 
@@ -43,7 +44,7 @@ export const pumpOutSupports = defineCheck({
       return [
         {
           kind: 'forbidden',
-          condition: 'pump-out',
+          condition: conditionId('pump-out'),
           happens: false,
           data,
           ...(demand !== undefined && { demand }),
@@ -52,9 +53,14 @@ export const pumpOutSupports = defineCheck({
     }
     if (code === undefined) {
       return [
-        { kind: 'cannot-tell', condition: 'pump-out', code: 'checks.pump-out-supports.no-answer', data },
+        {
+          kind: 'cannot-tell',
+          condition: conditionId('pump-out'),
+          code: 'checks.pump-out-supports.no-answer',
+          data,
+        },
       ];
     }
-    return [{ kind: 'forbidden', condition: 'pump-out', happens: true, data }];
+    return [{ kind: 'forbidden', condition: conditionId('pump-out'), happens: true, data }];
   },
 });

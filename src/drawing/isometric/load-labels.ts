@@ -3,7 +3,7 @@
 import type { UnitSystem } from '../../input/installation.js';
 import type { Finding } from '../../judging/finding.js';
 import type { Response, Vec3 } from '../../mechanics/frame/response.js';
-import { isSlackQuestion } from '../../model/conditions/upset-conditions.js';
+import { isHypothetical } from '../../model/conditions/condition-roles.js';
 import type { Layout, PlacedNozzle, PlacedSupport } from '../../model/layout/layout.js';
 import { dot } from '../../model/vector.js';
 import { formatQuantity } from '../../units/index.js';
@@ -37,13 +37,10 @@ interface Loaded {
 export function conditionNames(subject: LoadSubject): readonly string[] {
   if (subject.condition !== undefined)
     return subject.response.conditions[subject.condition] === undefined ? [] : [subject.condition];
-  const inFrame = subject.layout.frame.conditions
-    .map((c) => c.name)
-    .filter((name) => subject.response.conditions[name] !== undefined && !isSlackQuestion(name));
-  const others = Object.keys(subject.response.conditions).filter(
-    (name) => !inFrame.includes(name) && !isSlackQuestion(name),
-  );
-  return [...inFrame, ...others.sort()];
+  return subject.layout.frame.conditions
+    .filter((condition) => !isHypothetical(condition))
+    .map(({ name }) => name)
+    .filter((name) => subject.response.conditions[name] !== undefined);
 }
 
 function largestBy(loads: readonly Loaded[], measure: (force: Vec3) => number): Loaded | undefined {

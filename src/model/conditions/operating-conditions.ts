@@ -2,6 +2,7 @@ import type { Installation } from '../../input/installation.js';
 import { STANDARD_GRAVITY } from '../conventions.js';
 import { endMovements } from '../frame/end-movements.js';
 import type { FrameCondition, FrameSupport } from '../frame/frame.js';
+import { identityOf } from './condition-roles.js';
 
 /**
  * The conditions every review solves, by what they are:
@@ -23,7 +24,7 @@ export function operatingConditions(
 ): readonly FrameCondition[] {
   const { service } = installation;
   const plain: FrameCondition = {
-    name: 'empty',
+    ...identityOf('empty'),
     gravity: [0, 0, -STANDARD_GRAVITY],
     contentsDensity: 0,
     drained: [],
@@ -37,7 +38,7 @@ export function operatingConditions(
   };
   const filled: FrameCondition = {
     ...plain,
-    name: 'filled',
+    ...identityOf('filled'),
     contentsDensity: service.density.filled.value,
     covering: true,
     pressure: service.workingPressure.value,
@@ -50,28 +51,28 @@ export function operatingConditions(
     filled,
     {
       ...plain,
-      name: 'test',
+      ...identityOf('test'),
       contentsDensity: service.density.test.value,
       pressure: service.testPressure.value,
       stopped: springs.map((support) => support.name),
     },
     {
       ...filled,
-      name: 'hot',
+      ...identityOf('hot'),
       contentsDensity: service.density.hot.value,
       temperature: service.hotTemperature.value,
       imposed: endMovements(installation, service.hotTemperature.value),
     },
     {
       ...filled,
-      name: 'cold',
+      ...identityOf('cold'),
       contentsDensity: service.density.cold.value,
       temperature: service.coldTemperature.value,
       imposed: endMovements(installation, service.coldTemperature.value),
     },
     {
       ...filled,
-      name: 'running',
+      ...identityOf('running'),
       contentsDensity: service.density.running.value,
       temperature: service.runningTemperature.value,
       imposed: endMovements(installation, service.runningTemperature.value),

@@ -3,6 +3,7 @@ import { STANDARD_GRAVITY, type Vec3 } from '../conventions.js';
 import type { FrameCondition } from '../frame/frame.js';
 import { MOTOR_SEAT } from '../frame/pump-body.js';
 import type { PlacedSupport } from '../layout/layout.js';
+import { identityOf, type PlanDirection } from './condition-roles.js';
 
 /** How many weight-carrying supports of each line count as near the pump when one of them is taken to be slack. */
 const NEAR_SUPPORTS = 2;
@@ -16,7 +17,7 @@ const CAN_GO_SLACK: ReadonlySet<PlacedSupport['kind']> = new Set([
 ]);
 
 /** The four ways a sideways coefficient may act. */
-const PLAN_DIRECTIONS: readonly (readonly [string, Vec3])[] = [
+const PLAN_DIRECTIONS: readonly (readonly [PlanDirection, Vec3])[] = [
   ['north', [0, 1, 0]],
   ['south', [0, -1, 0]],
   ['east', [1, 0, 0]],
@@ -45,26 +46,41 @@ export function upsetConditions(
 ): readonly FrameCondition[] {
   const pumpOut: FrameCondition = {
     ...filled,
-    name: 'pump-out',
+    ...identityOf('pump-out'),
     whatIf: true,
     pressure: 0,
     drained: ['pump', ...installation.lines.map((line) => `${line.name}, pump side`)],
     removed: ['pump', 'motor'],
     absent: supports.some((support) => support.kind === 'pump base') ? ['pump base'] : [],
   };
-  const motorOff: FrameCondition = { ...filled, name: 'motor-off', whatIf: true, removed: ['motor'] };
-  const slack = nearPump(supports).map(
-    (mark): FrameCondition => ({ ...filled, name: `slack-${mark}`, whatIf: true, absent: [mark] }),
-  );
+  const motorOff: FrameCondition = {
+    ...filled,
+    ...identityOf('motor-off'),
+    whatIf: true,
+    removed: ['motor'],
+  };
+  const slack = nearPump(supports).map((mark) => slackCondition(filled, mark));
   return [pumpOut, motorOff, ...slack, ...lateral(installation, filled)];
+}
+
+/**
+ * The question what happens when a support carries nothing.
+ *
+ * @param filled - the filled condition
+ * @param mark - mark of the support
+ * @returns `filled` without it
+ * @source common-practice
+ */
+export function slackCondition(filled: FrameCondition, mark: string): FrameCondition {
+  return { ...filled, ...identityOf({ kind: 'slack', support: mark }), whatIf: true, absent: [mark] };
 }
 
 function lateral(installation: Installation, filled: FrameCondition): readonly FrameCondition[] {
   const coefficient = installation.limits.lateral?.coefficient.value;
   if (coefficient === undefined) return [];
-  return PLAN_DIRECTIONS.map(([name, direction]) => ({
+  return PLAN_DIRECTIONS.map(([towards, direction]) => ({
     ...filled,
-    name: `lateral-${name}`,
+    ...identityOf({ kind: 'lateral', towards }),
     gravity: [
       direction[0] * coefficient * STANDARD_GRAVITY,
       direction[1] * coefficient * STANDARD_GRAVITY,
@@ -96,21 +112,11 @@ function nearPump(supports: readonly PlacedSupport[]): readonly string[] {
  *   to act at any of its points)
  */
 export function startingConditions(running: FrameCondition, twist: number): readonly FrameCondition[] {
-  const condition = (name: string, moment: number): FrameCondition => ({
+  const condition = (sense: 'forward' | 'reverse', moment: number): FrameCondition => ({
     ...running,
-    name,
+    ...identityOf({ kind: 'start', sense }),
     whatIf: true,
     loads: [...running.loads, { point: MOTOR_SEAT, wrench: { force: [0, 0, 0], moment: [0, 0, moment] } }],
   });
-  return [condition('starting', twist), condition('starting-opposite', -twist)];
-}
-
-/**
- * True for a condition that only asks what a slack hanger would do, and does not come to pass in good order.
- *
- * @param name - name of a condition
- * @returns true for `slack-<mark>`
- */
-export function isSlackQuestion(name: string): boolean {
-  return name.startsWith('slack-');
+  return [condition('forward', twist), condition('reverse', -twist)];
 }

@@ -1,4 +1,5 @@
 import type { Installation } from '../../input/installation.js';
+import { ofRole } from '../conditions/condition-roles.js';
 import { operatingConditions } from '../conditions/operating-conditions.js';
 import { upsetConditions } from '../conditions/upset-conditions.js';
 import type { PlacedSupport } from '../layout/layout.js';
@@ -53,7 +54,7 @@ export function buildFrameParts(installation: Installation): BuiltFrame {
 
   const supports = placedSupports(installation, placed);
   const operating = operatingConditions(installation, pieces.supports);
-  const filled = operating.find((condition) => condition.name === 'filled');
+  const filled = ofRole(operating, 'filled');
   const upset = filled === undefined ? [] : upsetConditions(installation, filled, supports);
   const frame: Frame = {
     points: pieces.points,

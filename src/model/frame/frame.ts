@@ -11,6 +11,7 @@
  *
  * Two members that name the same point are joined there rigidly.
  */
+import type { ConditionRole } from '../conditions/condition-roles.js';
 import type { Movement, Vec3, Wrench } from '../conventions.js';
 
 /** Elastic and thermal behaviour of a material. */
@@ -151,7 +152,15 @@ export interface FrameSupport {
 
 /** What acts on the frame at one time. */
 export interface FrameCondition {
+  /** Id, by which results and findings refer to it; any text that no other condition of the frame has. */
   readonly name: string;
+  /** What is printed for it; the name where there is none. */
+  readonly title?: string;
+  /**
+   * What it stands for. A frame written by hand is solved without; such a condition counts as one that comes to pass, and is
+   * taken for neither service, test, start nor any other role, whatever its name.
+   */
+  readonly role?: ConditionRole;
   /** True for a question whose answer may be that the frame falls down; it is then listed as unsolved. */
   readonly whatIf?: boolean;
   /** Acceleration of gravity and of any lateral coefficient [m/s²]; [0, 0, -9.80665] for weight. */

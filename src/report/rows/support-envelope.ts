@@ -1,4 +1,4 @@
-import { isSlackQuestion } from '../../model/conditions/upset-conditions.js';
+import { isHypothetical, roleOfId } from '../../model/conditions/condition-roles.js';
 import type { ReportContext } from '../context.js';
 import { everyCondition } from '../words/condition-order.js';
 import { carriesWeight } from '../words/support-word.js';
@@ -11,7 +11,7 @@ import { carriesWeight } from '../words/support-word.js';
  */
 export function supportEnvelope(context: ReportContext) {
   const { layout, response } = context.subject;
-  const conditions = everyCondition(response).filter(({ name }) => !isSlackQuestion(name));
+  const conditions = everyCondition(response).filter(({ name }) => !isHypothetical({ role: roleOfId(name) }));
   const rows = layout.supports.filter(carriesWeight).map((support) => {
     const loads = conditions.flatMap((condition) => {
       const own = condition.supports[support.mark];

@@ -2,6 +2,7 @@
 
 import type { Subject } from '../../analysis/subject.js';
 import type { Finding } from '../../judging/finding.js';
+import { ofRoles, roleOfId } from '../../model/conditions/condition-roles.js';
 import { excessOf, findingKey, type ScreenPlan } from './screen.js';
 
 /** Checks whose outcome hangs on where and how the pipe is held, and on its legs. */
@@ -39,8 +40,8 @@ const SLOW: readonly string[] = [
   'flexible-connector',
 ];
 
-/** Conditions of every quick look. */
-const ALWAYS: readonly string[] = ['filled', 'hot', 'cold', 'test'];
+/** Conditions of every quick look, by role. */
+const ALWAYS = ['filled', 'hot', 'cold', 'test'] as const;
 
 /** The findings of a file and the looks of a search for what mends them. */
 export interface SearchPlan {
@@ -75,6 +76,7 @@ export function searchPlan(subject: Subject & { readonly findings: readonly Find
   const reachable = exceeding.filter(isReachable);
   const uncertain = counted.filter(({ verdict }) => verdict === 'cannot-tell');
   const failing = new Set(reachable.map(({ check }) => check));
+  const always = ofRoles(subject.layout.frame.conditions, ALWAYS).map(({ name }) => name);
   const names = subject.layout.frame.conditions.map(({ name }) => name);
   const own = reachable.flatMap(({ condition }) => condition ?? []);
   const near = counted.filter(({ ratio = 0 }) => ratio >= NEAR);
@@ -82,13 +84,14 @@ export function searchPlan(subject: Subject & { readonly findings: readonly Find
   const { speed, speeds } = subject.installation.pump.motor;
   const common = {
     checks,
-    starts: subject.layout.frame.conditions.filter(({ name }) => name.startsWith('starting')),
+    starts: ofRoles(subject.layout.frame.conditions, ['start']),
     ...(failing.has('frequency-margin') && {
       frequency: (TWICE * Math.max(speed, speeds?.highest ?? 0)) / (2 * Math.PI),
     }),
-    slack: reachable.flatMap(({ check, condition }) =>
-      check === 'slack-hanger' && condition !== undefined ? [condition.replace('slack-', '')] : [],
-    ),
+    slack: reachable.flatMap(({ condition }) => {
+      const role = condition === undefined ? undefined : roleOfId(condition);
+      return role?.kind === 'slack' ? [role.support] : [];
+    }),
     exceeding: Object.fromEntries(reachable.map((finding) => [findingKey(finding), excessOf(finding)])),
     uncertain: uncertain.map(findingKey),
   };
@@ -98,7 +101,7 @@ export function searchPlan(subject: Subject & { readonly findings: readonly Find
     uncertain,
     quick: {
       ...common,
-      conditions: [...new Set([...ALWAYS, ...own, ...near.flatMap(({ condition }) => condition ?? [])])],
+      conditions: [...new Set([...always, ...own, ...near.flatMap(({ condition }) => condition ?? [])])],
       checks: checks.filter(
         (id) => failing.has(id) || WITHOUT_RATIO.includes(id) || near.some(({ check }) => check === id),
       ),

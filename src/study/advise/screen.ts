@@ -3,6 +3,7 @@
  * taken to hang plumb, so that conditions share one factored stiffness; whatever is advised is reviewed in full.
  */
 
+import { solvedOf } from '../../analysis/conditions.js';
 import type { Subject } from '../../analysis/subject.js';
 import { allChecks } from '../../checks/all-checks.js';
 import { runCheck } from '../../checks/run-check.js';
@@ -11,6 +12,8 @@ import { EngineError } from '../../issues/issue.js';
 import type { Finding } from '../../judging/finding.js';
 import { solveFrame } from '../../mechanics/frame/solve-frame.js';
 import { findVibrations } from '../../mechanics/modes/find-vibrations.js';
+import { ofRole, roleOf } from '../../model/conditions/condition-roles.js';
+import { slackCondition } from '../../model/conditions/upset-conditions.js';
 import type { Frame, FrameCondition } from '../../model/frame/frame.js';
 import type { Layout } from '../../model/layout/layout.js';
 import type { Edit } from './edit.js';
@@ -108,7 +111,7 @@ function screenedSubject(installation: Subject['installation'], layout: Layout, 
   const frame: Frame = { ...plumb(layout.frame), conditions };
   const seen: Layout = { ...layout, frame };
   const response = solveFrame(frame);
-  const running = layout.frame.conditions.find(({ name }) => name === 'running');
+  const running = ofRole(layout.frame.conditions, 'running');
   if (plan.frequency === undefined || running === undefined) return { installation, layout: seen, response };
   const { frequencies } = findVibrations(layout.frame, running, plan.frequency);
   return { installation, layout: seen, response, frequencies };
@@ -116,12 +119,14 @@ function screenedSubject(installation: Subject['installation'], layout: Layout, 
 
 /** A hanger that is no longer among those nearest the pump still answers for what it did when it was. */
 function slackAsked({ frame }: Layout, { slack }: ScreenPlan): readonly FrameCondition[] {
-  const filled = frame.conditions.find(({ name }) => name === 'filled');
+  const filled = ofRole(frame.conditions, 'filled');
   return slack.flatMap((mark) => {
-    const name = `slack-${mark}`;
-    const isThere = frame.conditions.some((condition) => condition.name === name);
+    const isThere = frame.conditions.some((condition) => {
+      const role = roleOf(condition);
+      return role.kind === 'slack' && role.support === mark;
+    });
     const isAsked = !isThere && frame.supports.some((support) => support.name === mark);
-    return filled && isAsked ? [{ ...filled, name, whatIf: true, absent: [mark] }] : [];
+    return filled && isAsked ? [slackCondition(filled, mark)] : [];
   });
 }
 
@@ -158,7 +163,7 @@ function outcomeOf(subject: Subject, plan: ScreenPlan): ScreenOutcome {
     closest = Math.max(closest, finding.ratio ?? 0);
     if (key in plan.exceeding) tightest = Math.max(tightest, finding.ratio ?? 0);
   }
-  const filled = Object.entries(subject.response.conditions.filled?.supports ?? {}).map(
+  const filled = Object.entries(solvedOf(subject, 'filled')?.solved.supports ?? {}).map(
     ([mark, { load }]) => [mark, -load.force[2]] as const,
   );
   return { excess, worse, closest, tightest, filled: Object.fromEntries(filled) };

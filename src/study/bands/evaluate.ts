@@ -7,6 +7,7 @@ import { runCheck } from '../../checks/run-check.js';
 import type { Installation } from '../../input/installation.js';
 import { EngineError } from '../../issues/issue.js';
 import { solveFrame } from '../../mechanics/frame/solve-frame.js';
+import { isHypothetical } from '../../model/conditions/condition-roles.js';
 import type { FrameCondition } from '../../model/frame/frame.js';
 import { buildLayout } from '../../model/layout/build-layout.js';
 import type { Uncertainty } from './uncertainty.js';
@@ -75,9 +76,7 @@ export function trialBase(
   uncertainties: readonly Uncertainty[],
 ): { readonly base: TrialBase; readonly values: Float64Array } {
   const { installation, layout } = subject;
-  const conditions = layout.frame.conditions.filter(
-    ({ whatIf, absent }) => whatIf !== true || absent.length === 0,
-  );
+  const conditions = layout.frame.conditions.filter((condition) => !isHypothetical(condition));
   const solved = conditions.flatMap(({ name }) => {
     const one = subject.response.conditions[name];
     return one === undefined ? [] : [[name, one] as const];
