@@ -6,7 +6,7 @@ import { pathToFileURL } from 'node:url';
 import { type Browser, launch, type Page } from 'puppeteer-core';
 import { renderHtml } from '../../src/render/html/render-html.js';
 import type { Reader } from '../../src/report/context.js';
-import { filledReview, type ReviewedSample } from '../render/sample-reviews.js';
+import { filledReview, type ReviewedSample } from '../pages/sample-reviews.js';
 import { findBrowser } from './find-browser.js';
 
 /** The page of a sample for a reader, as the product writes it. */

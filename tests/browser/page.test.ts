@@ -5,7 +5,7 @@
 import type { Browser } from 'puppeteer-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { renderHtml } from '../../src/render/html/render-html.js';
-import { READERS, reviewedSamples } from '../render/sample-reviews.js';
+import { READERS, reviewedSamples } from '../pages/sample-reviews.js';
 import { findBrowser } from './find-browser.js';
 import { found, type OpenedPage, openPage, pageOf, startBrowser } from './opened-page.js';
 import {

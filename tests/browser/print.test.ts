@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser } from 'puppeteer-core';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
-import { filledReview, reviewedSamples } from '../render/sample-reviews.js';
+import { filledReview, reviewedSamples } from '../pages/sample-reviews.js';
 import { findBrowser } from './find-browser.js';
 import { found, type OpenedPage, openPage, pageOf, startBrowser } from './opened-page.js';
 import { WIDTHS } from './page-scripts.js';

@@ -8,7 +8,7 @@ import { readForm } from '../../src/forms/read-form.js';
 import { boxesOf } from '../../src/sheet/sheet.js';
 import { findBrowser } from '../browser/find-browser.js';
 import { temporaryFolder } from '../cli/temporary-folder.js';
-import { look, sheet } from '../fieldwork/form/sheet-fixture.js';
+import { look, sheet } from '../forms/sheet-fixture.js';
 import {
   type Answers,
   answersTo,

@@ -13,7 +13,7 @@ import { type Browser, launch } from 'puppeteer-core';
 import { renderHtml } from '../../../src/render/html/render-html.js';
 import { type PdfOptions, renderPdf } from '../../../src/render/render-pdf.js';
 import { findBrowser } from '../../browser/find-browser.js';
-import { filledReview, READERS, reviewedSamples } from '../../render/sample-reviews.js';
+import { filledReview, READERS, reviewedSamples } from '../../pages/sample-reviews.js';
 import { fonts } from '../../render/specimen.js';
 import { builtCommand, ensureBuilt, root } from '../ensure-built.mjs';
 

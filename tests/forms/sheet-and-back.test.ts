@@ -7,8 +7,8 @@ import { asInstalled as judged } from '../../src/as-installed/as-installed.js';
 import { asInstalled, readReadings, renderAsInstalledPdf, renderNextSheetPdf } from '../../src/index.js';
 import { buildSheet } from '../../src/sheet/build-sheet.js';
 import { projectRoot } from '../architecture/source-tree.js';
-import { reviewedSample } from './reviewed-sample.js';
-import { answersFor } from './visit.js';
+import { answersFor } from '../as-installed/visit.js';
+import { reviewedSample } from '../sheet/reviewed-sample.js';
 
 const folder = join(projectRoot, 'templates');
 const look = {

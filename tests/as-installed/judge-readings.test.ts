@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { FieldSubject, Judge, MeasuredComparison } from '../../src/as-installed/judge.js';
 import { judgeReadings } from '../../src/as-installed/judge-readings.js';
-import { reviewedSample } from './reviewed-sample.js';
+import { reviewedSample } from '../sheet/reviewed-sample.js';
 import { visitOf } from './visit.js';
 
 const subject: FieldSubject = visitOf(reviewedSample('pool-hot-water'), {});

@@ -1,8 +1,8 @@
 import { PDFArray, PDFDict, PDFDocument, PDFName, type PDFNumber, PDFRawStream, PDFString } from 'pdf-lib';
 import { describe, expect, test } from 'vitest';
-import { fieldSheetPdf } from '../../../src/app/render-field-sheet.js';
-import { parseMarkup } from '../../../src/render/parse-markup.js';
-import { boxesOf } from '../../../src/sheet/sheet.js';
+import { fieldSheetPdf } from '../../src/app/render-field-sheet.js';
+import { parseMarkup } from '../../src/render/parse-markup.js';
+import { boxesOf } from '../../src/sheet/sheet.js';
 import { look, sheet } from './sheet-fixture.js';
 
 const bytes = await fieldSheetPdf(sheet, look);

@@ -4,13 +4,13 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fieldSheetPdf } from '../../../src/app/render-field-sheet.js';
-import { readForm } from '../../../src/forms/read-form.js';
-import { EngineError } from '../../../src/issues/issue.js';
-import { sentenceOf } from '../../../src/issues/print.js';
-import { temporaryFolder } from '../../cli/temporary-folder.js';
-import { hostileFiles } from './hostile-files.js';
-import { look, sheet } from './sheet-fixture.js';
+import { fieldSheetPdf } from '../../src/app/render-field-sheet.js';
+import { readForm } from '../../src/forms/read-form.js';
+import { EngineError } from '../../src/issues/issue.js';
+import { sentenceOf } from '../../src/issues/print.js';
+import { temporaryFolder } from '../cli/temporary-folder.js';
+import { hostileFiles } from '../forms/hostile-files.js';
+import { look, sheet } from '../forms/sheet-fixture.js';
 
 /** Bounds of what a hostile file may cost: processor time [ms] and memory of the whole process [bytes]. */
 const LONGEST = 2000;

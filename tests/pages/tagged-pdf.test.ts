@@ -11,10 +11,10 @@ import { decodePDFRawStream, PDFArray, PDFDict, PDFName, PDFNumber, type PDFRawS
 import { afterAll, describe, expect, test } from 'vitest';
 import { fieldSheetPdf } from '../../src/app/render-field-sheet.js';
 import { renderReviewPdf, reviewResults } from '../../src/app/review.js';
-import { look, sheet } from '../fieldwork/form/sheet-fixture.js';
-import { rowsAskedFor } from './layout-faults.js';
+import { look, sheet } from '../forms/sheet-fixture.js';
+import { rowsAskedFor } from '../render/layout-faults.js';
+import { fonts } from '../render/specimen.js';
 import { filledReview, READERS, reviewedSamples, templates } from './sample-reviews.js';
-import { fonts } from './specimen.js';
 import { contentFaults, elementFaults, ofRole, openTagged, type TaggedPdf } from './tagged-pdf.js';
 
 /** Largest review that still goes through any mail [bytes]. */

@@ -5,7 +5,7 @@ import { sentences } from '../../src/issues/sentences/index.js';
 import { buildSheet } from '../../src/sheet/build-sheet.js';
 import { boxesOf } from '../../src/sheet/sheet.js';
 import { filesBelow } from '../architecture/source-tree.js';
-import { changedSample, reviewedSample } from './reviewed-sample.js';
+import { changedSample, reviewedSample } from '../sheet/reviewed-sample.js';
 import { judgedBy, visitOf } from './visit.js';
 
 const pool = reviewedSample('pool-hot-water');

@@ -17,7 +17,7 @@ import { fillTemplate } from '../../src/render/template/fill-template.js';
 import type { TemplateRecord } from '../../src/render/template/template-view.js';
 import { type ComposedReview, composeReview } from '../../src/report/compose-review.js';
 import type { Reader } from '../../src/report/context.js';
-import { fonts } from './specimen.js';
+import { fonts } from '../render/specimen.js';
 
 const folder = (name: string): string => fileURLToPath(new URL(`../../${name}`, import.meta.url));
 

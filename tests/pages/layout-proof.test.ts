@@ -4,9 +4,9 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { PageName } from '../../src/render/layout/style-sheet.js';
 import { parseMarkup } from '../../src/render/parse-markup.js';
-import { faultsOf, rowFaults, rowsAskedFor, rowsLaidOut } from './layout-faults.js';
+import { faultsOf, rowFaults, rowsAskedFor, rowsLaidOut } from '../render/layout-faults.js';
+import { drawing } from '../render/specimen.js';
 import { filledReview, layOut, READERS, reviewedSamples } from './sample-reviews.js';
-import { drawing } from './specimen.js';
 import { captionsOf, STRAINS, strained } from './strained-document.js';
 
 const PAGES: readonly PageName[] = ['letter', 'a4'];

@@ -4,8 +4,8 @@ import { understand } from '../../src/readings/understand.js';
 import { understandDate } from '../../src/readings/understand-date.js';
 import { understandNumber } from '../../src/readings/understand-number.js';
 import { buildSheet } from '../../src/sheet/build-sheet.js';
-import { reviewedSample } from './reviewed-sample.js';
-import { answersFor } from './visit.js';
+import { answersFor } from '../as-installed/visit.js';
+import { reviewedSample } from '../sheet/reviewed-sample.js';
 
 const inches = { dimension: 'length', unit: 'in' } as const;
 const millimetres = { dimension: 'length', unit: 'mm' } as const;

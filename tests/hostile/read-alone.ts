@@ -1,8 +1,8 @@
 /** Reads the files named on the command line, and says the most memory the process ever held [bytes]. */
 import { readFileSync } from 'node:fs';
-import { readForm } from '../../../src/forms/read-form.js';
-import { EngineError } from '../../../src/issues/issue.js';
-import { sheet } from './sheet-fixture.js';
+import { readForm } from '../../src/forms/read-form.js';
+import { EngineError } from '../../src/issues/issue.js';
+import { sheet } from '../forms/sheet-fixture.js';
 
 async function readAll(names: readonly string[]): Promise<number> {
   let read = 0;

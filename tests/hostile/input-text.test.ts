@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { parse, stringify } from 'yaml';
 import { readInstallation } from '../../src/input/read-installation.js';
 import { printIssue } from '../../src/issues/print.js';
-import { everyPart, issuesOf, shortest } from './sample-text.js';
+import { everyPart, issuesOf, shortest } from '../input/sample-text.js';
 
 /** Whatever the text, there is an installation or there are issues that can be printed; nothing is thrown. */
 function staysCalm(text: string): void {

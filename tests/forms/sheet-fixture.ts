@@ -1,7 +1,7 @@
 /** A field sheet as large as that of a real unit, with every kind of box. */
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { Box, FieldSheet, SheetPart, SheetRow } from '../../../src/sheet/sheet.js';
+import type { Box, FieldSheet, SheetPart, SheetRow } from '../../src/sheet/sheet.js';
 
 const number = (id: string, label: string, unit: string, extra: Partial<Box> = {}): Box => ({
   id,

@@ -7,7 +7,7 @@ import { readingsJsonSchema } from '../../src/readings/readings-schema.js';
 import { readReadingsTable } from '../../src/readings/readings-table.js';
 import { readReadingsText } from '../../src/readings/readings-text.js';
 import { projectRoot } from '../architecture/source-tree.js';
-import { reviewedSample } from './reviewed-sample.js';
+import { reviewedSample } from '../sheet/reviewed-sample.js';
 
 const HEAD = { format: 'pipeborne-readings/1', sheet: 'a'.repeat(64), mark: 'P-1' };
 const READINGS = { 'electrical.volts-ab': '461 V', 'coupling.guard': 'yes', 'hydraulic.flow': '12,5' };

@@ -16,8 +16,8 @@ import { buildSheet } from '../../src/sheet/build-sheet.js';
 import { fieldContext } from '../../src/sheet/field-context.js';
 import { loadOf } from '../../src/sheet/parts/supports.js';
 import { boxesOf } from '../../src/sheet/sheet.js';
-import { reviewedSample } from './reviewed-sample.js';
-import { visitOf } from './visit.js';
+import { visitOf } from '../as-installed/visit.js';
+import { reviewedSample } from '../sheet/reviewed-sample.js';
 
 const NAMES = ['pool-hot-water', 'library-chilled-water', 'dairy-condenser-water'] as const;
 const pool = reviewedSample('pool-hot-water');

@@ -13,7 +13,7 @@ import { IssuesError } from '../../src/issues/issue.js';
 import { readReadingsText } from '../../src/readings/readings-text.js';
 import { boxesOf } from '../../src/sheet/sheet.js';
 import { projectRoot } from '../architecture/source-tree.js';
-import { reviewedSample } from './reviewed-sample.js';
+import { reviewedSample } from '../sheet/reviewed-sample.js';
 import { answersFor, judgedBy, visitOf } from './visit.js';
 
 const pool = reviewedSample('pool-hot-water');

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { PDFDocument, PDFHexString, PDFName, PDFString } from 'pdf-lib';
 import { describe, expect, test } from 'vitest';
-import { fieldSheetPdf } from '../../../src/app/render-field-sheet.js';
-import { readForm } from '../../../src/forms/read-form.js';
-import { choiceState } from '../../../src/render/form/field.js';
-import { type Box, boxesOf } from '../../../src/sheet/sheet.js';
+import { fieldSheetPdf } from '../../src/app/render-field-sheet.js';
+import { readForm } from '../../src/forms/read-form.js';
+import { choiceState } from '../../src/render/form/field.js';
+import { type Box, boxesOf } from '../../src/sheet/sheet.js';
 import { pdfOf } from './hostile-files.js';
 import { look, sheet } from './sheet-fixture.js';
 
