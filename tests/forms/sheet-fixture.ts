@@ -244,7 +244,7 @@ export const sheet: FieldSheet = {
   parts,
 };
 
-const path = (name: string) => fileURLToPath(new URL(`../../../${name}`, import.meta.url));
+const path = (name: string) => fileURLToPath(new URL(`../../${name}`, import.meta.url));
 const face = (name: string) => new Uint8Array(readFileSync(path(`templates/fonts/SourceSans3-${name}.ttf`)));
 
 /** Look of the sheet: the shipped template and fonts. */
