@@ -1,6 +1,6 @@
 /**
- * The shape of a check. A check names its places and reads numbers there; it never compares. Comparing, refusing
- * unusable numbers, picking the governing reading and ordering are done for all checks by `run-check.ts`.
+ * The shape of a check. A check names its places and the demands there; it never compares. Comparing, refusing
+ * unusable numbers, picking the governing demand and ordering are done for all checks by `run-check.ts`.
  */
 
 import type { Subject } from '../analysis/subject.js';
@@ -16,18 +16,18 @@ export interface Reason {
   readonly data: ReasonData;
 }
 
-interface ReadingBase {
-  /** Which of several things read at one place this is: `vertical force`. Also breaks ties. */
+interface DemandBase {
+  /** Which of several demands at one place this is: `vertical force`. Also breaks ties. */
   readonly label?: string;
-  /** Condition it was read in. */
+  /** Condition it holds in. */
   readonly condition?: string;
-  /** Place, where one reading stands for less than the whole place. */
+  /** Place, where one demand stands for less than the whole place. */
   readonly at?: string;
   /** Grounds, where they differ from the first of the check. */
   readonly basis?: Citation;
   /** Unit, where it differs from that of the check. */
   readonly unit?: CheckUnit;
-  /** True where this reading is a comparison though the check as a whole is not. */
+  /** True where this demand is a comparison though the check as a whole is not. */
   readonly comparison?: boolean;
   /** Words and numbers for the sentence, beside `at`, `condition` and `label`. */
   readonly data?: ReasonData;
@@ -41,7 +41,7 @@ interface ReadingBase {
 }
 
 /** A demand that may not be above a limit. Missing, infinite or unusable numbers make it `cannot-tell`. */
-export interface ComparedReading extends ReadingBase {
+export interface ComparedDemand extends DemandBase {
   readonly kind: 'compared';
   readonly demand: number | undefined;
   readonly limit: number | undefined;
@@ -57,7 +57,7 @@ export interface LeastDemand {
 }
 
 /** Something that must not happen at all, so that there is no limit to divide by. */
-export interface ForbiddenReading extends ReadingBase {
+export interface ForbiddenDemand extends DemandBase {
   readonly kind: 'forbidden';
   /** Whether it happens; undefined where that cannot be told. */
   readonly happens: boolean | undefined;
@@ -65,14 +65,14 @@ export interface ForbiddenReading extends ReadingBase {
   readonly demand?: number;
 }
 
-/** Nothing to read: it cannot be told, or it does not apply. */
-export interface ReasonedReading extends ReadingBase {
+/** No number: it cannot be told, or it does not apply. */
+export interface NoDemand extends DemandBase {
   readonly kind: 'cannot-tell' | 'does-not-apply';
   readonly code: string;
 }
 
-/** What was read at one place: in one condition, of one component. */
-export type Reading = ComparedReading | ForbiddenReading | ReasonedReading;
+/** What is asked of one place: in one condition, of one component. */
+export type Demand = ComparedDemand | ForbiddenDemand | NoDemand;
 
 /** What the author of a check writes. `Place` is whatever the check finds handy: a support, a joint, a name. */
 export interface CheckDefinition<Place> {
@@ -80,7 +80,7 @@ export interface CheckDefinition<Place> {
   readonly id: string;
   readonly title: string;
   readonly unit: CheckUnit;
-  /** Published grounds; the first holds unless a reading names its own. */
+  /** Published grounds; the first holds unless a demand names its own. */
   readonly basis: readonly [Citation, ...Citation[]];
   /** True when it never decides the verdict of a review. */
   readonly comparison?: boolean;
@@ -91,8 +91,8 @@ export interface CheckDefinition<Place> {
   readonly places: (subject: Subject) => readonly Place[];
   /** Trade word of the place. */
   readonly at: (place: Place, subject: Subject) => string;
-  /** Everything read at the place, in all conditions; the runner reports the governing one. */
-  readonly readings: (place: Place, subject: Subject) => readonly Reading[];
+  /** Every demand at the place, in all conditions; the runner reports the governing one. */
+  readonly demands: (place: Place, subject: Subject) => readonly Demand[];
 }
 
 /** A check with its kind of place sealed in, so that all of them fit one registry. */
@@ -104,20 +104,20 @@ export interface Check {
   readonly comparison: boolean;
   readonly exceeds: string;
   readonly noPlace: string;
-  /** What was read at every place of a subject. */
+  /** The demands at every place of a subject. */
   readonly survey: (subject: Subject) => readonly SurveyedPlace[];
 }
 
-/** One place and everything read there. */
+/** One place and its demands. */
 export interface SurveyedPlace {
   readonly at: string;
-  readonly readings: readonly Reading[];
+  readonly demands: readonly Demand[];
 }
 
 /**
  * Makes a check out of its definition.
  *
- * @param definition - identity, grounds, places and readings
+ * @param definition - identity, grounds, places and demands
  * @returns the check as the registry holds it
  */
 export function defineCheck<Place>(definition: CheckDefinition<Place>): Check {
@@ -133,7 +133,7 @@ export function defineCheck<Place>(definition: CheckDefinition<Place>): Check {
     survey: (subject) =>
       definition.places(subject).map((place) => ({
         at: definition.at(place, subject),
-        readings: definition.readings(place, subject),
+        demands: definition.demands(place, subject),
       })),
   };
 }

@@ -1,4 +1,4 @@
-/** Runs a check: asks it for its places and what was read there, has that judged, and says what governs each place. */
+/** Runs a check: asks it for its places and the demands there, has them judged, and says what governs each place. */
 
 import type { Subject } from '../analysis/subject.js';
 import {
@@ -10,11 +10,11 @@ import {
 import type { Calculation, Finding } from '../judging/finding.js';
 import { overBounds } from '../judging/over-bounds.js';
 import { governing } from '../judging/worst-first.js';
-import type { Check, ComparedReading, Reading, SurveyedPlace } from './define-check.js';
+import type { Check, ComparedDemand, Demand, SurveyedPlace } from './define-check.js';
 
-/** A reading with its outcome. */
-export interface JudgedReading {
-  readonly reading: Reading;
+/** A demand with its outcome. */
+export interface JudgedDemand {
+  readonly demand: Demand;
   readonly outcome: Outcome;
   readonly name: string;
   /** Code of the reason why it cannot be told or does not apply. */
@@ -22,7 +22,7 @@ export interface JudgedReading {
 }
 
 /**
- * Runs one check: one finding per place, the governing reading of each.
+ * Runs one check: one finding per place, the governing demand of each.
  *
  * @param check - the check
  * @param subject - installation, layout and response
@@ -32,34 +32,34 @@ export function runCheck(check: Check, subject: Subject): readonly Finding[] {
   const surveyed = check.survey(subject);
   if (surveyed.length === 0) {
     const nothing = { kind: 'does-not-apply', code: check.noPlace } as const;
-    return [findingOf(check, { at: 'whole installation', readings: [nothing] })];
+    return [findingOf(check, { at: 'whole installation', demands: [nothing] })];
   }
   return surveyed.map((place) => findingOf(check, place));
 }
 
 function findingOf(check: Check, place: SurveyedPlace): Finding {
-  const judged = governing(place.readings.map(judgeReading)) ?? judgeReading(NOTHING_READ);
-  const { reading, outcome } = judged;
-  const at = reading.at ?? place.at;
+  const judged = governing(place.demands.map(judgeDemand)) ?? judgeDemand(NO_DEMANDS);
+  const { demand, outcome } = judged;
+  const at = demand.at ?? place.at;
   const code = reasonCode(check, judged);
   const data = {
     at,
     title: check.title,
-    ...(reading.condition !== undefined && { condition: reading.condition }),
-    ...(reading.label !== undefined && { label: reading.label }),
-    ...reading.data,
+    ...(demand.condition !== undefined && { condition: demand.condition }),
+    ...(demand.label !== undefined && { label: demand.label }),
+    ...demand.data,
   };
   return {
     check: check.id,
     title: check.title,
     at,
-    unit: reading.unit ?? check.unit,
+    unit: demand.unit ?? check.unit,
     ...outcome,
-    comparison: check.comparison || (reading.comparison ?? false),
-    basis: reading.basis ?? check.basis[0],
-    ...(reading.condition !== undefined && { condition: reading.condition }),
+    comparison: check.comparison || (demand.comparison ?? false),
+    basis: demand.basis ?? check.basis[0],
+    ...(demand.condition !== undefined && { condition: demand.condition }),
     ...(code !== undefined && { reason: { code, data } }),
-    ...(isWorkable(reading.calculation) && { calculation: reading.calculation }),
+    ...(isWorkable(demand.calculation) && { calculation: demand.calculation }),
   };
 }
 
@@ -68,35 +68,35 @@ function isWorkable(calculation: Calculation | undefined): calculation is Calcul
   return calculation?.values.every(({ value }) => Number.isFinite(value)) ?? false;
 }
 
-const NOTHING_READ: Reading = { kind: 'cannot-tell', code: 'checks.nothing-read' };
+const NO_DEMANDS: Demand = { kind: 'cannot-tell', code: 'checks.nothing-read' };
 
 /**
- * Judges one reading of a check.
+ * Judges one demand of a check.
  *
- * @param reading - what was read
+ * @param demand - what the check asks of one place
  * @returns its outcome, and the code of the reason where there is none
  */
-export function judgeReading(reading: Reading): JudgedReading {
-  const name = `${reading.condition ?? ''} ${reading.label ?? ''} ${reading.at ?? ''}`;
-  const { why, ...outcome } = comparedOf(reading);
-  const reason = reasonOf(reading, why);
-  return { reading, outcome, name, ...(reason !== undefined && { reason }) };
+export function judgeDemand(demand: Demand): JudgedDemand {
+  const name = `${demand.condition ?? ''} ${demand.label ?? ''} ${demand.at ?? ''}`;
+  const { why, ...outcome } = comparedOf(demand);
+  const reason = reasonOf(demand, why);
+  return { demand, outcome, name, ...(reason !== undefined && { reason }) };
 }
 
-function comparedOf(reading: Reading): Compared {
-  switch (reading.kind) {
+function comparedOf(demand: Demand): Compared {
+  switch (demand.kind) {
     case 'compared':
-      return comparedDemand(reading);
+      return comparedDemand(demand);
     case 'forbidden':
-      return judgeForbidden(reading);
+      return judgeForbidden(demand);
     case 'cannot-tell':
     case 'does-not-apply':
-      return { verdict: reading.kind };
+      return { verdict: demand.kind };
   }
 }
 
 /** Where only bounds are known both have to agree. To keep to the limit at its largest is to keep to it. */
-function comparedDemand({ demand, limit, least }: ComparedReading): Compared {
+function comparedDemand({ demand, limit, least }: ComparedDemand): Compared {
   const largest = compareWithLimit({ demand, limit });
   if (least === undefined) return largest;
   const { turnedBy: _, ...both } = overBounds([
@@ -106,22 +106,22 @@ function comparedDemand({ demand, limit, least }: ComparedReading): Compared {
   return largest.verdict === 'meets' && both.verdict !== 'meets' ? largest : both;
 }
 
-function reasonOf(reading: Reading, why: Compared['why']): string | undefined {
+function reasonOf(demand: Demand, why: Compared['why']): string | undefined {
   switch (why) {
     case 'limit-missing':
     case 'demand-missing':
-      return reading.missing ?? `checks.${why}`;
+      return demand.missing ?? `checks.${why}`;
     case 'limit-unusable':
     case 'demand-unusable':
       return `checks.${why}`;
     case 'bounds-disagree':
-      return reading.kind === 'compared' ? reading.least?.code : undefined;
+      return demand.kind === 'compared' ? demand.least?.code : undefined;
     case undefined:
-      return 'code' in reading ? reading.code : undefined;
+      return 'code' in demand ? demand.code : undefined;
   }
 }
 
-function reasonCode(check: Check, { reading, outcome, reason }: JudgedReading): string | undefined {
-  if (outcome.verdict === 'exceeds') return reading.advice ?? check.exceeds;
-  return outcome.verdict === 'meets' ? reading.remark : reason;
+function reasonCode(check: Check, { demand, outcome, reason }: JudgedDemand): string | undefined {
+  if (outcome.verdict === 'exceeds') return demand.advice ?? check.exceeds;
+  return outcome.verdict === 'meets' ? demand.remark : reason;
 }

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { allChecks, runChecks } from '../../src/checks/all-checks.js';
-import { defineCheck, type Reading } from '../../src/checks/define-check.js';
+import { type Demand, defineCheck } from '../../src/checks/define-check.js';
 import { runCheck } from '../../src/checks/run-check.js';
 import { checksSentences } from '../../src/issues/sentences/checks.js';
 import { sentences } from '../../src/issues/sentences/index.js';
@@ -9,7 +9,7 @@ import { overallVerdict } from '../../src/judging/verdict.js';
 import { worstFirst } from '../../src/judging/worst-first.js';
 import { subject, UNUSABLE } from './fixture.js';
 
-const of = (...readings: readonly Reading[]) =>
+const of = (...demands: readonly Demand[]) =>
   defineCheck({
     id: 'trial',
     title: 'Trial',
@@ -19,16 +19,16 @@ const of = (...readings: readonly Reading[]) =>
     noPlace: 'trial.no-place',
     places: () => ['H1'],
     at: (place) => place,
-    readings: () => readings,
+    demands: () => demands,
   });
-const compared = (demand: number | undefined, limit: number | undefined, more: object = {}): Reading => ({
+const compared = (demand: number | undefined, limit: number | undefined, more: object = {}): Demand => ({
   kind: 'compared',
   demand,
   limit,
   ...more,
 });
-const found = (...readings: readonly Reading[]): Finding => {
-  const [finding] = runCheck(of(...readings), subject());
+const found = (...demands: readonly Demand[]): Finding => {
+  const [finding] = runCheck(of(...demands), subject());
   if (finding === undefined) throw new Error('no finding');
   return finding;
 };
@@ -111,13 +111,13 @@ test('what must not happen cannot be told when it is not known or is no number',
   expect(found({ kind: 'forbidden', happens: true, demand: Number.NaN }).verdict).toBe('cannot-tell');
 });
 
-test('the gravest reading stands for the place: exceeds before cannot-tell before meets', () => {
+test('the gravest demand stands for the place: exceeds before cannot-tell before meets', () => {
   const [meets, untold, exceeds] = [compared(1, 2), compared(1, undefined), compared(3, 2)];
   expect(found(meets, untold).verdict).toBe('cannot-tell');
   expect(found(untold, exceeds, meets).verdict).toBe('exceeds');
 });
 
-test('of readings of one gravity the largest ratio governs and names its condition', () => {
+test('of demands of one gravity the largest ratio governs and names its condition', () => {
   const finding = found(
     compared(1, 4, { condition: 'cold' }),
     compared(3, 4, { condition: 'hot' }),
@@ -160,7 +160,7 @@ test('a check without a place is said not to apply, never to be met', () => {
     noPlace: 'trial.no-place',
     places: () => [],
     at: () => '',
-    readings: () => [],
+    demands: () => [],
   });
   expect(runCheck(check, subject())).toMatchObject([
     { verdict: 'does-not-apply', at: 'whole installation', reason: { code: 'trial.no-place' } },

@@ -1,7 +1,7 @@
 import type { Subject } from '../../analysis/subject.js';
 import { IN_SIGHT, IN_SIGHT_CITATION } from '../../catalog/index.js';
 import { distanceBetween } from '../../geometry/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 import { accessOf } from '../room/access-subject.js';
 
 /**
@@ -20,12 +20,12 @@ export const disconnectInSight = defineCheck({
   noPlace: 'checks.disconnect-in-sight.no-place',
   places: ({ installation }) => [installation.pump.mark],
   at: () => 'disconnect',
-  readings: (_mark, subject): readonly Reading[] => {
+  demands: (_mark, subject): readonly Demand[] => {
     const { disconnect } = subject.installation.pump;
     if (disconnect === undefined)
       return [{ kind: 'cannot-tell', code: 'checks.disconnect-in-sight.unknown' }];
     const { inSight, lockable } = disconnect;
-    const sight: Reading =
+    const sight: Demand =
       inSight === false && lockable === true
         ? { kind: 'cannot-tell', label: 'sight', code: 'checks.disconnect-in-sight.lockable' }
         : {

@@ -2,7 +2,7 @@ import type { Subject } from '../../analysis/subject.js';
 import { WORKING_HEIGHT, WORKING_WIDTH, type WorkingDepth, workingDepth } from '../../catalog/index.js';
 import { acrossFront, type FrontedPanel, frontBox } from '../../model/room/panel-space.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 import { FAR, inTheWay, near, wayBefore } from '../room/access-subject.js';
 import { panelsOf, surroundings } from './panel-surroundings.js';
 
@@ -32,9 +32,9 @@ export const electricalSpace = defineCheck({
   noPlace: 'checks.electrical-space.no-place',
   places: panelsOf,
   at: ({ name }) => name,
-  readings: (panel, subject): readonly Reading[] => {
+  demands: (panel, subject): readonly Demand[] => {
     const { electrical } = panel;
-    const unknown = (code: string): readonly Reading[] => [{ kind: 'cannot-tell', code }];
+    const unknown = (code: string): readonly Demand[] => [{ kind: 'cannot-tell', code }];
     if (electrical === undefined) return unknown('checks.electrical-space.not-described');
     const { toGround, opposite } = electrical;
     const { floor } = subject.installation.room;
@@ -45,7 +45,7 @@ export const electricalSpace = defineCheck({
     const most = depthFor(opposite ?? 'live');
     const least = depthFor(opposite ?? 'nothing');
     if (most === undefined || least === undefined) return unknown('checks.electrical-space.beyond-table');
-    return [depthReading({ ...panel, electrical }, floor, { most, least }, subject)];
+    return [depthDemand({ ...panel, electrical }, floor, { most, least }, subject)];
   },
 });
 
@@ -55,12 +55,7 @@ interface Needed {
   readonly least: WorkingDepth;
 }
 
-function depthReading(
-  panel: FrontedPanel,
-  floor: number,
-  { most, least }: Needed,
-  subject: Subject,
-): Reading {
+function depthDemand(panel: FrontedPanel, floor: number, { most, least }: Needed, subject: Subject): Demand {
   const obstacles = surroundings(panel, subject);
   const free = freestFront(panel, floor, subject);
   const short = Math.max(0, most.depth - free.depth);

@@ -1,6 +1,6 @@
 import { DEDICATED_CITATION, DEDICATED_HEIGHT } from '../../catalog/index.js';
 import { boxAbove } from '../../model/room/panel-space.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 import { clashOf, inTheWay } from '../room/access-subject.js';
 import { panelsOf, surroundings } from './panel-surroundings.js';
 
@@ -20,7 +20,7 @@ export const pipingAbovePanel = defineCheck({
   noPlace: 'checks.piping-above-panel.no-place',
   places: panelsOf,
   at: ({ name }) => name,
-  readings: (panel, subject): readonly Reading[] => {
+  demands: (panel, subject): readonly Demand[] => {
     const { room } = subject.installation;
     const space = boxAbove(panel, room, DEDICATED_HEIGHT);
     if (space === undefined)

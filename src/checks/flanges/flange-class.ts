@@ -4,7 +4,7 @@ import type { Subject } from '../../analysis/subject.js';
 import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { FlangeSide } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const RATINGS: Citation = {
   source: 'asme-b16.5',
@@ -28,20 +28,20 @@ export const flangeClass = defineCheck({
   noPlace: 'checks.flange-class.no-place',
   places: describedJoints,
   at: ({ name }) => name,
-  readings: (joint, subject) => {
+  demands: (joint, subject) => {
     const unknown = undescribedOwners(joint);
     return joint.sides
       .filter(isDescribed)
-      .flatMap((side) => sideReadings(side, subject))
-      .map((reading) =>
+      .flatMap((side) => sideDemands(side, subject))
+      .map((demand) =>
         unknown === ''
-          ? reading
-          : { ...reading, remark: 'checks.flange.one-side', data: { ...reading.data, unknown } },
+          ? demand
+          : { ...demand, remark: 'checks.flange.one-side', data: { ...demand.data, unknown } },
       );
   },
 });
 
-function sideReadings(side: FlangeSide, { installation }: Subject): readonly Reading[] {
+function sideDemands(side: FlangeSide, { installation }: Subject): readonly Demand[] {
   const { service } = installation;
   const rating = side.dimensions?.rating;
   const common = {

@@ -1,7 +1,7 @@
 import { isDescribed, undescribedOwners } from '../../analysis/flanges/flange-sides.js';
 import type { FlangeSide } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const DRILLING: Citation = {
   source: 'asme-b16.5',
@@ -27,7 +27,7 @@ export const flangeDrilling = defineCheck({
   noPlace: 'checks.flange-drilling.no-place',
   places: ({ layout }) => layout.flangeJoints,
   at: ({ name }) => name,
-  readings: (joint): readonly Reading[] => {
+  demands: (joint): readonly Demand[] => {
     if (!joint.sides.every(isDescribed)) {
       const data = { unknown: undescribedOwners(joint) };
       return [{ kind: 'does-not-apply', code: 'checks.flange.not-described', data }];
@@ -38,7 +38,7 @@ export const flangeDrilling = defineCheck({
 
 type Sides = readonly [FlangeSide, FlangeSide];
 
-function boltCount([near, far]: Sides): Reading {
+function boltCount([near, far]: Sides): Demand {
   const [one, other] = [near.dimensions?.bolts, far.dimensions?.bolts];
   const known = one !== undefined && other !== undefined;
   return {
@@ -53,7 +53,7 @@ function boltCount([near, far]: Sides): Reading {
   };
 }
 
-function boltCircle([near, far]: Sides): Reading {
+function boltCircle([near, far]: Sides): Demand {
   const [one, other] = [near.dimensions?.boltCircle, far.dimensions?.boltCircle];
   return {
     kind: 'compared',

@@ -8,7 +8,7 @@ import type { Calculation } from '../../judging/finding.js';
 import { equivalentPressure } from '../../mechanics/stress/flange-equivalent-pressure.js';
 import type { FlangeSide, PlacedFlangeJoint } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type LeastDemand, type Reading } from '../define-check.js';
+import { type Demand, defineCheck, type LeastDemand } from '../define-check.js';
 
 const METHOD: Citation = {
   source: 'asme-bpvc-iii',
@@ -34,18 +34,18 @@ export const flangeEquivalentPressure = defineCheck({
   noPlace: 'checks.flange-equivalent-pressure.no-place',
   places: describedJoints,
   at: ({ name }) => name,
-  readings: (joint, subject) =>
+  demands: (joint, subject) =>
     pressurisedOnly(subject).flatMap((condition) =>
-      joint.sides.filter(isDescribed).map((side) => sideReading(joint, side, condition, subject)),
+      joint.sides.filter(isDescribed).map((side) => sideDemand(joint, side, condition, subject)),
     ),
 });
 
-function sideReading(
+function sideDemand(
   joint: PlacedFlangeJoint,
   side: FlangeSide,
   condition: SolvedCondition,
   subject: Subject,
-): Reading {
+): Demand {
   const { service } = subject.installation;
   const rating = side.dimensions?.rating;
   const isTest = condition.role.kind === 'test';

@@ -1,7 +1,7 @@
 import { isDescribed, undescribedOwners } from '../../analysis/flanges/flange-sides.js';
 import type { FlangeSide, PlacedFlangeJoint } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const FLAT_ON_FLAT: Citation = {
   source: 'asme-b31.1',
@@ -24,7 +24,7 @@ export const raisedFaceOnFlatIron = defineCheck({
   noPlace: 'checks.raised-face-on-flat-iron.no-place',
   places: ({ layout }) => layout.flangeJoints.filter(mayBeFlatIron),
   at: ({ name }) => name,
-  readings: (joint) => [reading(joint)],
+  demands: (joint) => [demandAt(joint)],
 });
 
 /** Steel on steel is no place of this check. */
@@ -38,7 +38,7 @@ function isIron({ material, standard }: FlangeSide): boolean | undefined {
   return material === 'unknown' ? undefined : false;
 }
 
-function reading(joint: PlacedFlangeJoint): Reading {
+function demandAt(joint: PlacedFlangeJoint): Demand {
   const [near, far] = joint.sides;
   if (!isDescribed(near) || !isDescribed(far)) {
     const data = { unknown: undescribedOwners(joint) };

@@ -4,7 +4,7 @@ import type { Subject } from '../../analysis/subject.js';
 import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { FlangeSide } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const TEST: Citation = { source: 'asme-b31.9', clause: 'para 937.3', confidence: 'memory' };
 const FLANGES: Citation = {
@@ -36,8 +36,8 @@ export const testPressure = defineCheck<TestPlace>({
     return ['least', ...(sides.length === 0 ? [] : [sides])];
   },
   at: (place) => (place === 'least' ? 'whole installation' : 'weakest flange'),
-  readings: (place, subject) =>
-    place === 'least' ? [leastPressure(subject)] : place.map((side) => flangeReading(side, subject)),
+  demands: (place, subject) =>
+    place === 'least' ? [leastPressure(subject)] : place.map((side) => flangeDemand(side, subject)),
 });
 
 /** Every described flange once: a flange between two joints stands in both. */
@@ -46,7 +46,7 @@ function describedSides(subject: Subject): readonly FlangeSide[] {
   return [...new Map(sides.map((side) => [`${side.owner} ${side.dimensions?.nps}`, side])).values()];
 }
 
-function leastPressure({ installation }: Subject): Reading {
+function leastPressure({ installation }: Subject): Demand {
   const { designPressure, testPressure: test } = installation.service;
   return {
     kind: 'compared',
@@ -64,7 +64,7 @@ function leastPressure({ installation }: Subject): Reading {
   };
 }
 
-function flangeReading(side: FlangeSide, { installation }: Subject): Reading {
+function flangeDemand(side: FlangeSide, { installation }: Subject): Demand {
   const { service } = installation;
   return {
     kind: 'compared',

@@ -2,7 +2,7 @@ import { sweepUp } from '../../geometry/index.js';
 import { spacesFor } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
 import { givenIn } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 import { accessOf, FAR, inTheWay, wayBefore } from '../room/access-subject.js';
 
 const MAKER: Citation = {
@@ -29,7 +29,7 @@ export const casingLiftOut = defineCheck({
     return given.length === 0 ? [undefined] : given;
   },
   at: (space) => (space === undefined ? 'casing' : `casing, by the ${space.owner}`),
-  readings: (space, subject): readonly Reading[] => {
+  demands: (space, subject): readonly Demand[] => {
     const { pump, obstacles } = accessOf(subject);
     const needed = space?.height;
     const way = wayBefore(pump.casingWithPorts, [0, 0, 1], obstacles, FAR);

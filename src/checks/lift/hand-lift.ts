@@ -3,7 +3,7 @@ import type { Installation, Sourced } from '../../input/installation.js';
 import { STANDARD_GRAVITY } from '../../model/conventions.js';
 import { LOAD_CONSTANT, recommendedWeight } from '../../model/room/hand-lift.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const MANUAL: Citation = {
   source: 'niosh-lifting',
@@ -34,9 +34,9 @@ export const handLift = defineCheck({
   noPlace: 'checks.hand-lift.no-place',
   places: piecesOf,
   at: ({ name }) => name,
-  readings: ({ mass, height }): readonly Reading[] => {
+  demands: ({ mass, height }): readonly Demand[] => {
     const demand = mass.value * STANDARD_GRAVITY;
-    const ideal: Reading = {
+    const ideal: Demand = {
       kind: 'compared',
       demand,
       limit: LOAD_CONSTANT * STANDARD_GRAVITY,

@@ -1,7 +1,7 @@
 import { STANDARD_GRAVITY } from '../../model/conventions.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 import { accessOf } from '../room/access-subject.js';
 
 const PLUMB: Citation = {
@@ -31,7 +31,7 @@ export const liftAnchor = defineCheck({
   noPlace: 'checks.lift-anchor.no-place',
   places: () => ['place', 'rating'] as const,
   at: (what) => (what === 'place' ? 'anchor' : 'anchor, rating'),
-  readings: (what, subject): readonly Reading[] => {
+  demands: (what, subject): readonly Demand[] => {
     const { room, pump } = subject.installation;
     const { lift } = accessOf(subject);
     if (lift === undefined || room.lift === undefined)
@@ -63,4 +63,4 @@ export const liftAnchor = defineCheck({
   },
 });
 
-const NO_RATING: Reading = { kind: 'cannot-tell', unit: 'N', code: 'checks.lift-anchor.no-factor' };
+const NO_RATING: Demand = { kind: 'cannot-tell', unit: 'N', code: 'checks.lift-anchor.no-factor' };

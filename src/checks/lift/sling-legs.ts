@@ -2,7 +2,7 @@ import { STANDARD_GRAVITY } from '../../model/conventions.js';
 import { carryingLegs, legPull } from '../../model/room/lift-geometry.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const TABLE: Citation = {
   source: 'sling-tables',
@@ -29,7 +29,7 @@ export const slingLegs = defineCheck({
   places: ({ installation }) =>
     installation.room.lift?.sling === undefined ? [] : (['angle', 'pull'] as const),
   at: (what) => (what === 'angle' ? 'sling, angle' : 'sling, pull in a leg'),
-  readings: (what, { installation }): readonly Reading[] => {
+  demands: (what, { installation }): readonly Demand[] => {
     const { lift } = installation.room;
     const sling = lift?.sling;
     if (lift === undefined || sling === undefined) return [];

@@ -9,7 +9,7 @@ import {
 import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
-import { type ComparedReading, defineCheck, type Reading } from '../define-check.js';
+import { type ComparedDemand, type Demand, defineCheck } from '../define-check.js';
 
 const SPECIFICATION: Citation = {
   source: 'input',
@@ -35,20 +35,20 @@ export const frequencyMargin = defineCheck({
   places: (subject) => (subject.frequencies === undefined ? [] : excitations(subject)),
   at: ({ name }, { installation }) =>
     installation.pump.motor.speeds === undefined ? name : `${name}, range of the drive`,
-  readings: (excitation, subject): readonly Reading[] => {
+  demands: (excitation, subject): readonly Demand[] => {
     const comparison = excitation.timesPerTurn > 1;
     const { motor } = subject.installation.pump;
     const modes = pumpModes(subject).filter(({ counts }) => counts);
     if (motor.start?.kind === 'variable-speed drive' && motor.speeds === undefined)
       return [{ kind: 'cannot-tell', code: 'checks.frequency-margin.no-speeds', comparison }];
-    const reading =
+    const compared =
       motor.speeds === undefined
         ? atOneSpeed(excitation, modes, subject)
         : overRange(excitation, modes, subject, motor.speeds);
     const margin = subject.installation.limits.frequencyMargin;
     if (margin !== undefined && !isUsable(margin.value))
       return [{ kind: 'cannot-tell', code: 'checks.limit-unusable', comparison }];
-    return [{ ...reading, comparison, ...(margin && { basis: citationOf(margin, SPECIFICATION) }) }];
+    return [{ ...compared, comparison, ...(margin && { basis: citationOf(margin, SPECIFICATION) }) }];
   },
 });
 
@@ -56,7 +56,7 @@ export const frequencyMargin = defineCheck({
 const isUsable = (margin: number): boolean => margin > 0 && margin < 1;
 
 /** Nearness of the nearest vibration: 1 at the exciting frequency, 0.75 a quarter of it away. */
-function atOneSpeed(excitation: Excitation, modes: readonly PumpMode[], subject: Subject): Reading {
+function atOneSpeed(excitation: Excitation, modes: readonly PumpMode[], subject: Subject): Demand {
   const { installation, frequencies } = subject;
   const exciting = (excitation.timesPerTurn * installation.pump.motor.speed) / (2 * Math.PI);
   const distance = ({ mode }: PumpMode) => Math.abs(mode.frequency - exciting);
@@ -72,7 +72,7 @@ function atOneSpeed(excitation: Excitation, modes: readonly PumpMode[], subject:
       ? { kind: 'does-not-apply', code: 'checks.frequency-margin.none-near', data }
       : { kind: 'cannot-tell', code: 'checks.frequency-margin.beyond', data };
   }
-  const reading: ComparedReading = {
+  const compared: ComparedDemand = {
     kind: 'compared',
     condition: conditionId('running'),
     label: `mode ${nearest.number}`,
@@ -99,7 +99,7 @@ function atOneSpeed(excitation: Excitation, modes: readonly PumpMode[], subject:
       ],
     },
   };
-  return reading;
+  return compared;
 }
 
 /** Speeds to lock out; what a drive is set to is not known, so none is a pass unless there is nothing to set. */
@@ -108,7 +108,7 @@ function overRange(
   modes: readonly PumpMode[],
   subject: Subject,
   speeds: LockOutCase['speeds'],
-): Reading {
+): Demand {
   const margin = subject.installation.limits.frequencyMargin?.value;
   if (margin === undefined) return { kind: 'cannot-tell', code: 'checks.frequency-margin.no-margin-range' };
   const bands = lockOutBands({

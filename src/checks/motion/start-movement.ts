@@ -7,7 +7,7 @@ import { MOTOR_SEAT } from '../../model/frame/pump-body.js';
 import { subtract } from '../../model/vector.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const LIMIT: Citation = { source: 'input', clause: 'limits.start-movement', confidence: 'read' };
 
@@ -28,7 +28,7 @@ export const startMovement = defineCheck({
   noPlace: 'checks.start-movement.no-place',
   places: ({ startUp }) => (startUp === undefined ? [] : [startUp]),
   at: () => 'motor top',
-  readings: (start, subject): readonly Reading[] => {
+  demands: (start, subject): readonly Demand[] => {
     if (start.kind === 'fails') return [{ kind: 'cannot-tell', code: start.code, data: plain(start.data) }];
     const limit = subject.installation.limits.startMovement;
     const found = startMovements(subject);

@@ -5,10 +5,10 @@ import type { MisfitWay } from '../../mechanics/what-ifs/fit-up.js';
 import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 import { type MisfitLoads, misfitLoads } from './misfit-loads.js';
+import { type NozzleComponent, nozzleComponents } from './nozzle-demands.js';
 import { nozzleLimits } from './nozzle-limits.js';
-import { type NozzleComponent, nozzleComponents } from './nozzle-readings.js';
 
 const BASIS: Citation = {
   source: 'asme-pcc-1',
@@ -45,7 +45,7 @@ export const fitUpTolerance = defineCheck({
   noPlace: 'checks.fit-up-tolerance.no-place',
   places: misfitLoads,
   at: ({ nozzle }) => `${nozzle.which} nozzle`,
-  readings: (loads, subject): readonly Reading[] => {
+  demands: (loads, subject): readonly Demand[] => {
     const { basis } = subject.installation.limits.nozzle;
     if (basis === 'nozzle principal stress') {
       return [{ kind: 'does-not-apply', code: 'checks.fit-up-tolerance.judged-by-stress' }];
@@ -70,7 +70,7 @@ export const fitUpTolerance = defineCheck({
           ];
     }
     const pulled = pulledAt(loads, tolerance);
-    return nozzleComponents.flatMap((component): readonly Reading[] => {
+    return nozzleComponents.flatMap((component): readonly Demand[] => {
       const limit = limits.allowance[component.key];
       if (limit === undefined) return [];
       const data = { nozzle: which, component: component.label };

@@ -8,8 +8,8 @@ import {
 import type { Subject } from '../../analysis/subject.js';
 import type { JointClosing, MisfitWay } from '../../mechanics/what-ifs/fit-up.js';
 import type { PlacedNozzle } from '../../model/layout/layout.js';
+import { type NozzleComponent, nozzleComponents } from './nozzle-demands.js';
 import { nozzleLimits } from './nozzle-limits.js';
-import { type NozzleComponent, nozzleComponents } from './nozzle-readings.js';
 
 /** The six ways in the order they are printed. */
 export const MISFIT_WAYS: readonly MisfitWay[] = [

@@ -4,7 +4,7 @@ import { processPumpTable } from '../../catalog/index.js';
 import { loadsMovedTo, nozzleInteraction } from '../../mechanics/stress/combined-nozzle.js';
 import type { PlacedNozzle } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const ANNEX: Citation = {
   source: 'api-610',
@@ -35,7 +35,7 @@ export const nozzleCombined = defineCheck({
   noPlace: 'checks.nozzle-combined.no-place',
   places: ({ installation }) => (installation.pump.mount === 'bolted' ? [installation.pump.mark] : []),
   at: () => 'both nozzles',
-  readings: (_mark, subject): readonly Reading[] => {
+  demands: (_mark, subject): readonly Demand[] => {
     const { suction, discharge } = subject.layout.nozzles;
     const rows = nozzleLoadRows(subject);
     return rows
@@ -53,7 +53,7 @@ export const nozzleCombined = defineCheck({
 
 const MISSING = 'checks.nozzle-loads.not-in-table';
 
-function interaction(nozzle: PlacedNozzle, { condition, plan }: NozzleLoadRow): Reading {
+function interaction(nozzle: PlacedNozzle, { condition, plan }: NozzleLoadRow): Demand {
   const table = processPumpTable(nozzle.nps)?.us;
   return {
     kind: 'compared',
@@ -66,7 +66,7 @@ function interaction(nozzle: PlacedNozzle, { condition, plan }: NozzleLoadRow): 
   };
 }
 
-function atCentre(suction: NozzleLoadRow, discharge: NozzleLoadRow, subject: Subject): readonly Reading[] {
+function atCentre(suction: NozzleLoadRow, discharge: NozzleLoadRow, subject: Subject): readonly Demand[] {
   const { nozzles } = subject.layout;
   const one = processPumpTable(nozzles.suction.nps)?.us;
   const other = processPumpTable(nozzles.discharge.nps)?.us;

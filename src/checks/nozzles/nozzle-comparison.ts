@@ -1,9 +1,9 @@
 import type { NozzleBasis } from '../../input/installation.js';
 import type { PlacedNozzle } from '../../model/layout/layout.js';
 import { givenIn } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
+import { largestLoad, nozzleDemands } from './nozzle-demands.js';
 import { nozzleLimits } from './nozzle-limits.js';
-import { largestLoad, nozzleReadings } from './nozzle-readings.js';
 
 /** How a basis is named behind "against". */
 const WORDS: Readonly<Record<NozzleBasis, string>> = {
@@ -43,7 +43,7 @@ export const nozzleComparison = defineCheck({
     );
   },
   at: ({ nozzle, basis }) => `${nozzle.which} nozzle against ${WORDS[basis]}`,
-  readings: ({ nozzle, basis }, subject): readonly Reading[] => {
+  demands: ({ nozzle, basis }, subject): readonly Demand[] => {
     const limits = nozzleLimits(basis, nozzle, subject.installation);
     if (limits === undefined) {
       const missing =
@@ -51,13 +51,13 @@ export const nozzleComparison = defineCheck({
       return largestLoad(nozzle, subject, missing);
     }
     const isIron = basis !== 'maker' && subject.installation.pump.casing.material === 'cast iron';
-    const readings = nozzleReadings(nozzle, limits, subject);
+    const demands = nozzleDemands(nozzle, limits, subject);
     return isIron
-      ? readings.map((reading) => ({
-          ...reading,
+      ? demands.map((demand) => ({
+          ...demand,
           remark: 'checks.nozzle-loads.iron-casing',
           advice: 'checks.nozzle-comparison.iron-exceeds',
         }))
-      : readings;
+      : demands;
   },
 });

@@ -1,7 +1,7 @@
 import { givenIn } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
+import { largestLoad, nozzleDemands } from './nozzle-demands.js';
 import { nozzleLimits } from './nozzle-limits.js';
-import { largestLoad, nozzleReadings } from './nozzle-readings.js';
 
 /**
  * Loads of the pipe on each nozzle stay within the basis that the file names for the verdict.
@@ -19,7 +19,7 @@ export const nozzleLoads = defineCheck({
   noPlace: 'checks.nozzle-loads.no-place',
   places: ({ layout }) => [layout.nozzles.suction, layout.nozzles.discharge],
   at: ({ which }) => `${which} nozzle`,
-  readings: (nozzle, subject): readonly Reading[] => {
+  demands: (nozzle, subject): readonly Demand[] => {
     const { basis } = subject.installation.limits.nozzle;
     if (basis === undefined) return largestLoad(nozzle, subject, 'checks.nozzle-loads.no-basis');
     if (basis === 'nozzle principal stress') {
@@ -31,10 +31,10 @@ export const nozzleLoads = defineCheck({
         basis === 'maker' ? 'checks.nozzle-loads.no-maker-limits' : 'checks.nozzle-loads.not-in-table';
       return largestLoad(nozzle, subject, missing);
     }
-    const readings = nozzleReadings(nozzle, limits, subject);
+    const demands = nozzleDemands(nozzle, limits, subject);
     const isIron = subject.installation.pump.casing.material === 'cast iron';
     return basis === 'maker' || !isIron
-      ? readings
-      : readings.map((reading) => ({ ...reading, remark: 'checks.nozzle-loads.iron-casing' }));
+      ? demands
+      : demands.map((demand) => ({ ...demand, remark: 'checks.nozzle-loads.iron-casing' }));
   },
 });

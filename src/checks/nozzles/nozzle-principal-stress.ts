@@ -5,8 +5,8 @@ import type { Calculation } from '../../judging/finding.js';
 import { nozzleStress, principalStress } from '../../mechanics/stress/nozzle-stress.js';
 import type { PlacedNozzle } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
-import { rowsOf } from './nozzle-readings.js';
+import { type Demand, defineCheck } from '../define-check.js';
+import { rowsOf } from './nozzle-demands.js';
 
 const ANNEX: Citation = {
   source: 'api-610',
@@ -32,13 +32,13 @@ export const nozzlePrincipalStress = defineCheck({
   noPlace: 'checks.nozzle-principal-stress.no-place',
   places: ({ layout }) => [layout.nozzles.suction, layout.nozzles.discharge],
   at: ({ which }) => `${which} nozzle`,
-  readings: (nozzle, subject): readonly Reading[] => {
+  demands: (nozzle, subject): readonly Demand[] => {
     const { limits, pump } = subject.installation;
     const comparison = limits.nozzle.basis !== 'nozzle principal stress';
     if (comparison && pump.mount !== 'hung') {
       return [{ kind: 'does-not-apply', comparison, code: 'checks.nozzle-principal-stress.not-hung' }];
     }
-    return rowsOf(nozzle, subject).map((row) => principalStressReading(nozzle, row, comparison, subject));
+    return rowsOf(nozzle, subject).map((row) => principalStressDemand(nozzle, row, comparison, subject));
   },
 });
 
@@ -49,14 +49,14 @@ export const nozzlePrincipalStress = defineCheck({
  * @param row - its loads in one condition
  * @param comparison - true where another basis decides
  * @param subject - for the casing
- * @returns the reading [Pa]
+ * @returns the demand [Pa]
  */
-export function principalStressReading(
+export function principalStressDemand(
   nozzle: PlacedNozzle,
   row: NozzleLoadRow,
   comparison: boolean,
   subject: Subject,
-): Reading {
+): Demand {
   const pipe = findPipe({ nps: nozzle.nps, schedule: '40', material: 'carbon steel' });
   const isIron = subject.installation.pump.casing.material === 'cast iron';
   const common = {

@@ -9,7 +9,7 @@ import {
   modulusOf,
 } from '../../mechanics/stress/code-stress.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const BUILDING: Citation = {
   source: 'asme-b31.9',
@@ -34,9 +34,9 @@ export const displacementStress = defineCheck({
   noPlace: 'checks.displacement-stress.no-place',
   places: (subject) => linesOf(subject, displacementStresses(subject)),
   at: ({ line }) => line,
-  readings: ({ line, rows }, subject) => {
+  demands: ({ line, rows }, subject) => {
     const basis = subject.installation.limits.stress.code === 'B31.1' ? POWER : BUILDING;
-    return rows.map((row): Reading => {
+    return rows.map((row): Demand => {
       const allowed = allowedRange(row, subject);
       return {
         kind: 'compared',

@@ -1,7 +1,7 @@
 import { connectorsOf, type PlacedConnector } from '../../analysis/pipes/connectors.js';
 import type { Subject } from '../../analysis/subject.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 import { nozzleLimits } from '../nozzles/nozzle-limits.js';
 
 const STATICS: Citation = {
@@ -28,7 +28,7 @@ export const flexibleConnector = defineCheck({
   noPlace: 'checks.flexible-connector.no-place',
   places: connectorsOf,
   at: ({ part }) => part.name,
-  readings: (place, subject): readonly Reading[] => {
+  demands: (place, subject): readonly Demand[] => {
     const { part, side, anchoredBy, effects } = place;
     if (anchoredBy !== undefined) {
       const data = { anchor: anchoredBy };

@@ -3,7 +3,7 @@ import { type PipeInLine, pipesInLines } from '../../analysis/pipes/pipes-in-lin
 import type { Subject } from '../../analysis/subject.js';
 import { hoopStress as hoopOf } from '../../mechanics/stress/code-stress-hoop.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const BUILDING: Citation = {
   source: 'asme-b31.9',
@@ -31,7 +31,7 @@ export const hoopStress = defineCheck({
   noPlace: 'checks.hoop-stress.no-place',
   places: (subject) => linesOf(subject, pipesInLines(subject)),
   at: ({ line }) => line,
-  readings: ({ rows }, subject) => rows.map((row) => reading(row, subject)),
+  demands: ({ rows }, subject) => rows.map((row) => demandAt(row, subject)),
 });
 
 /**
@@ -55,7 +55,7 @@ export function isThinWall(tube: PipeInLine['section']): boolean {
   return tube.outsideDiameter / tube.wall >= THIN_WALL;
 }
 
-function reading(row: PipeInLine, subject: Subject): Reading {
+function demandAt(row: PipeInLine, subject: Subject): Demand {
   const { section } = row;
   const { stress } = subject.installation.limits;
   const at = placeOnLine({ part: section.name, line: row.line });

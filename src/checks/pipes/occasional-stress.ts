@@ -8,7 +8,7 @@ import type { Subject } from '../../analysis/subject.js';
 import type { Calculation } from '../../judging/finding.js';
 import { insideDiameter, metalArea, modulusOf } from '../../mechanics/stress/code-stress.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const BUILDING: Citation = { source: 'asme-b31.9', clause: 'para 902.3.3', confidence: 'read' };
 const POWER: Citation = { source: 'asme-b31.1', clause: 'para 104.8.2 and 102.2.4', confidence: 'memory' };
@@ -29,11 +29,11 @@ export const occasionalStress = defineCheck({
   places: (subject) =>
     occasionalConditions(subject).length === 0 ? [] : linesOf(subject, occasionalStresses(subject)),
   at: ({ line }) => line,
-  readings: ({ line, rows }, subject) => {
+  demands: ({ line, rows }, subject) => {
     const allowed = occasionalAllowable(subject);
     const { stress } = subject.installation.limits;
     return rows.map(
-      (row): Reading => ({
+      (row): Demand => ({
         kind: 'compared',
         at: placeOnLine(row),
         condition: row.condition,

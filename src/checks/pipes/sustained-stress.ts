@@ -5,7 +5,7 @@ import type { Calculation } from '../../judging/finding.js';
 import { insideDiameter, metalArea, modulusOf } from '../../mechanics/stress/code-stress.js';
 import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const BUILDING: Citation = { source: 'asme-b31.9', clause: 'para 902.3.2(d) and (e)', confidence: 'read' };
 const POWER: Citation = { source: 'asme-b31.1', clause: 'para 104.8.1', confidence: 'memory' };
@@ -25,9 +25,9 @@ export const sustainedStress = defineCheck({
   noPlace: 'checks.sustained-stress.no-place',
   places: (subject) => linesOf(subject, sustainedStresses(subject)),
   at: ({ line }) => line,
-  readings: ({ line, rows }, subject) => {
+  demands: ({ line, rows }, subject) => {
     const { stress } = subject.installation.limits;
-    return rows.map((row): Reading => {
+    return rows.map((row): Demand => {
       return {
         kind: 'compared',
         at: placeOnLine(row),

@@ -6,7 +6,7 @@ import { conditionId } from '../../model/conditions/condition-roles.js';
 import { STANDARD_GRAVITY } from '../../model/conventions.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const TEST: Citation = { source: 'asme-b31.9', clause: 'para 937.3', confidence: 'memory' };
 
@@ -29,7 +29,7 @@ export const testStress = defineCheck({
   noPlace: 'checks.test-stress.no-place',
   places: (subject) => linesOf(subject, pipesInLines(subject)),
   at: ({ line }) => line,
-  readings: ({ rows }, subject) => rows.map((row) => yieldReading(row, subject)),
+  demands: ({ rows }, subject) => rows.map((row) => yieldDemand(row, subject)),
 });
 
 /**
@@ -48,7 +48,7 @@ export function testHead({ installation, layout }: Subject): number {
   return installation.service.density.test.value * STANDARD_GRAVITY * (rise - foot);
 }
 
-function yieldReading({ line, section }: PipeInLine, subject: Subject): Reading {
+function yieldDemand({ line, section }: PipeInLine, subject: Subject): Demand {
   const { service, materials } = subject.installation;
   const strength = materials[section.material]?.yieldStrength;
   const head = testHead(subject);

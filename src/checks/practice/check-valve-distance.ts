@@ -1,6 +1,6 @@
 import { checkValveDistances } from '../../analysis/pipes/pipe-diameters.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const RULES: Citation = {
   source: 'check-valve-discussion',
@@ -30,7 +30,7 @@ export const checkValveDistance = defineCheck({
   noPlace: 'checks.check-valve-distance.no-place',
   places: checkValveDistances,
   at: ({ name }) => name,
-  readings: ({ distance, diameter }): readonly Reading[] => {
+  demands: ({ distance, diameter }): readonly Demand[] => {
     const missed = DIAMETERS.filter(([count]) => distance < count * diameter).map(([, word]) => word);
     const kept = DIAMETERS.filter(([count]) => distance >= count * diameter).map(([, word]) => word);
     const words = (list: readonly string[]): string => (list.length === 0 ? 'none' : list.join(', '));

@@ -1,6 +1,6 @@
 import { courseOf, isCheckValve } from '../../analysis/pipes/line-course.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const PRACTICE: Citation = {
   source: 'common-practice',
@@ -24,7 +24,7 @@ export const checkValve = defineCheck({
   noPlace: 'checks.check-valve.no-place',
   places: ({ installation }) => installation.lines.filter(({ from }) => from === 'discharge'),
   at: () => 'discharge side',
-  readings: (_line, subject): readonly Reading[] => {
+  demands: (_line, subject): readonly Demand[] => {
     const valve = courseOf(subject, 'discharge').find(({ part }) => isCheckValve(part));
     if (valve !== undefined) {
       const data = { by: valve.part.name };

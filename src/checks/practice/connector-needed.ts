@@ -1,6 +1,6 @@
 import { beforeShutOff, courseOf, SIDES } from '../../analysis/pipes/line-course.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const MANUAL: Citation = {
   source: 'tm-5-805-4',
@@ -28,7 +28,7 @@ export const connectorNeeded = defineCheck({
       ? SIDES.filter((side) => installation.lines.some(({ from }) => from === side))
       : [],
   at: (side) => `${side} side`,
-  readings: (side, subject): readonly Reading[] => {
+  demands: (side, subject): readonly Demand[] => {
     const course = courseOf(subject, side);
     const near = beforeShutOff(course).parts.find(({ part }) => part.kind === 'flexible-connector');
     // Behind the valve a connector may be there for the building, not for the pump.

@@ -1,6 +1,6 @@
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
-import { velocityReading } from './largest-velocity.js';
+import { type Demand, defineCheck } from '../define-check.js';
+import { velocityDemand } from './largest-velocity.js';
 
 const OWN: Citation = {
   source: 'common-practice',
@@ -23,9 +23,9 @@ export const dischargeVelocity = defineCheck({
   noPlace: 'checks.discharge-velocity.no-place',
   places: ({ installation }) => installation.lines.filter(({ from }) => from === 'discharge'),
   at: () => 'discharge side',
-  readings: (_line, subject): readonly Reading[] => [
+  demands: (_line, subject): readonly Demand[] => [
     {
-      ...velocityReading(subject, 'discharge', subject.installation.limits.velocity?.discharge, OWN),
+      ...velocityDemand(subject, 'discharge', subject.installation.limits.velocity?.discharge, OWN),
       missing: 'checks.discharge-velocity.no-limit',
     },
   ],

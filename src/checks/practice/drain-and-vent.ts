@@ -7,7 +7,7 @@ import {
 } from '../../analysis/pipes/line-course.js';
 import type { Subject } from '../../analysis/subject.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const PRACTICE: Citation = {
   source: 'common-practice',
@@ -44,11 +44,11 @@ export const drainAndVent = defineCheck<Wanted>({
     ...(behindCheck(subject).length > 0 ? ['behind' as const] : []),
   ],
   at: (wanted) => (wanted === 'behind' ? 'behind the check valve' : wanted.point),
-  readings: (wanted, subject): readonly Reading[] =>
-    wanted === 'behind' ? behindReading(subject) : [reading(wanted, subject)],
+  demands: (wanted, subject): readonly Demand[] =>
+    wanted === 'behind' ? behindDemand(subject) : [demandAt(wanted, subject)],
 });
 
-function reading(wanted: Exclude<Wanted, 'behind'>, subject: Subject): Reading {
+function demandAt(wanted: Exclude<Wanted, 'behind'>, subject: Subject): Demand {
   const { pump } = subject.installation;
   const courses = SIDES.map((side) => courseOf(subject, side));
   if (courses.some((course) => beforeShutOff(course).valve === undefined))
@@ -97,7 +97,7 @@ function behindCheck(subject: Subject) {
   return at < 0 || valve === undefined ? [] : parts.slice(at);
 }
 
-function behindReading(subject: Subject): readonly Reading[] {
+function behindDemand(subject: Subject): readonly Demand[] {
   const parts = behindCheck(subject);
   const drain = parts.find(({ part }) => part.kind === 'fitting' && part.fitting === 'drain');
   return [

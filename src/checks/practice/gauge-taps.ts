@@ -1,7 +1,7 @@
 import { courseOf, SIDES } from '../../analysis/pipes/line-course.js';
 import type { Part } from '../../input/installation.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const PRACTICE: Citation = {
   source: 'common-practice',
@@ -24,7 +24,7 @@ export const gaugeTaps = defineCheck({
   noPlace: 'checks.gauge-taps.no-place',
   places: ({ installation }) => SIDES.filter((side) => installation.lines.some(({ from }) => from === side)),
   at: (side) => `${side} side`,
-  readings: (side, subject): readonly Reading[] => {
+  demands: (side, subject): readonly Demand[] => {
     const atPort = subject.installation.pump.gaugeTaps?.[side];
     const course = courseOf(subject, side);
     const at = course.findIndex(({ part }) => part.kind === 'fitting' && part.fitting === 'gauge-tap');

@@ -3,7 +3,7 @@ import type { Subject } from '../../analysis/subject.js';
 import { weightSupports } from '../../analysis/supports/weight-supports.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const FAULTS: Citation = {
   source: 'isolation-faults',
@@ -31,7 +31,7 @@ export const isolationBridged = defineCheck({
       ({ name }) => subject.installation.pump.mount === 'sprung' || sprungAt(subject, name) !== undefined,
     ),
   at: ({ name }) => name,
-  readings: (line, subject): readonly Reading[] => {
+  demands: (line, subject): readonly Demand[] => {
     const rigid = weightSupports(subject, line.name)
       .filter(({ kind }) => kind !== 'spring-hanger')
       .at(0);

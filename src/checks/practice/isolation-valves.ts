@@ -1,6 +1,6 @@
 import { courseOf, SIDES, waysOut } from '../../analysis/pipes/line-course.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const PRACTICE: Citation = {
   source: 'common-practice',
@@ -24,7 +24,7 @@ export const isolationValves = defineCheck({
   noPlace: 'checks.isolation-valves.no-place',
   places: ({ installation }) => SIDES.filter((side) => installation.lines.some(({ from }) => from === side)),
   at: (side) => `${side} side`,
-  readings: (side, subject): readonly Reading[] => {
+  demands: (side, subject): readonly Demand[] => {
     const ways = waysOut(courseOf(subject, side)).filter(({ kind }) => kind !== 'closed end');
     if (ways.length === 0) return [{ kind: 'does-not-apply', code: 'checks.isolation-valves.capped' }];
     return ways.map(({ kind, by }) => ({

@@ -3,7 +3,7 @@ import type { Subject } from '../../analysis/subject.js';
 import type { PipeSection, Sourced } from '../../input/installation.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
-import type { Reading } from '../define-check.js';
+import type { Demand } from '../define-check.js';
 
 /** Where the liquid is fastest. */
 export interface FastestPipe {
@@ -38,14 +38,14 @@ export function fastestPipe(subject: Subject, side: Side): FastestPipe {
  * @param side - side of the pump
  * @param limit - given limit [m/s]
  * @param otherwise - grounds where the limit was assumed
- * @returns reading
+ * @returns demand
  */
-export function velocityReading(
+export function velocityDemand(
   subject: Subject,
   side: Side,
   limit: Sourced | undefined,
   otherwise: Citation,
-): Reading {
+): Demand {
   const { section, velocity } = fastestPipe(subject, side);
   return {
     kind: 'compared',

@@ -1,5 +1,5 @@
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const MAKER: Citation = {
   source: 'common-practice',
@@ -22,7 +22,7 @@ export const motorOrientation = defineCheck({
   noPlace: 'checks.motor-orientation.no-place',
   places: ({ installation }) => [installation.pump.motor],
   at: () => 'motor',
-  readings: ({ centre, shaftDown }): readonly Reading[] => {
+  demands: ({ centre, shaftDown }): readonly Demand[] => {
     if (centre[2] < 0)
       return [{ kind: 'forbidden', happens: true, advice: 'checks.motor-orientation.below' }];
     return [

@@ -1,7 +1,7 @@
 import type { Subject } from '../../analysis/subject.js';
 import { STANDARD_GRAVITY } from '../../model/conventions.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const POWER: Citation = {
   source: 'statics',
@@ -36,7 +36,7 @@ export const motorPower = defineCheck({
   noPlace: 'checks.motor-power.no-place',
   places: ({ installation }) => [installation.pump.motor],
   at: () => 'motor',
-  readings: (motor, subject): readonly Reading[] => {
+  demands: (motor, subject): readonly Demand[] => {
     const { efficiency } = subject.installation.pump.duty;
     const hydraulic = hydraulicPower(subject);
     const limit = motor.power * (motor.serviceFactor?.value ?? 1);

@@ -3,7 +3,7 @@ import type { Subject } from '../../analysis/subject.js';
 import type { ReducerPart } from '../../input/installation.js';
 import type { PlacedPart } from '../../model/layout/place-parts.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const FLAT_ON_TOP: Citation = {
   source: 'reducer-articles',
@@ -37,7 +37,7 @@ export const reducerFlatSide = defineCheck<SuctionReducer>({
       step.part.kind === 'reducer' ? [{ step, part: step.part }] : [],
     ),
   at: ({ part }) => part.name,
-  readings: ({ step, part }, subject): readonly Reading[] => {
+  demands: ({ step, part }, subject): readonly Demand[] => {
     if (Math.abs(step.directionIn[2]) > LEVEL)
       return [{ kind: 'does-not-apply', code: 'checks.reducer-flat-side.upright' }];
     const supply = supplyOf(subject, step);

@@ -10,7 +10,7 @@ import type { DiffuserPart } from '../../input/installation.js';
 import type { PlacedPart } from '../../model/layout/place-parts.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const FIVE_DIAMETERS: Citation = {
   source: 'api-686',
@@ -43,15 +43,15 @@ export const straightRun = defineCheck({
   noPlace: 'checks.straight-run.no-place',
   places: (subject) => [suctionRun(subject)].filter((run) => run !== undefined),
   at: () => 'suction nozzle',
-  readings: (run, subject): readonly Reading[] => {
+  demands: (run, subject): readonly Demand[] => {
     const diffuser = run.by?.part;
     if (run.by !== undefined && diffuser?.kind === 'suction-diffuser' && diffuser.straightens !== false)
-      return [diffuserReading(subject, run.by, diffuser, run)];
-    return [plainReading(subject, run)];
+      return [diffuserDemand(subject, run.by, diffuser, run)];
+    return [plainDemand(subject, run)];
   },
 });
 
-function plainReading({ installation }: Subject, run: StraightRun): Reading {
+function plainDemand({ installation }: Subject, run: StraightRun): Demand {
   const given = installation.limits.straightRun;
   const wanted = (given?.value ?? DIAMETERS) * run.diameter;
   const isShort = run.length < wanted;
@@ -67,12 +67,7 @@ function plainReading({ installation }: Subject, run: StraightRun): Reading {
   };
 }
 
-function diffuserReading(
-  subject: Subject,
-  at: PlacedPart,
-  diffuser: DiffuserPart,
-  run: StraightRun,
-): Reading {
+function diffuserDemand(subject: Subject, at: PlacedPart, diffuser: DiffuserPart, run: StraightRun): Demand {
   const beyond = courseOf(subject, 'suction').filter(
     ({ start, part }) => start >= at.end && part !== diffuser,
   );

@@ -1,7 +1,7 @@
 import { courseOf, isStrainer } from '../../analysis/pipes/line-course.js';
 import type { Subject } from '../../analysis/subject.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const PRACTICE: Citation = {
   source: 'common-practice',
@@ -30,13 +30,13 @@ export const strainer = defineCheck({
       .map(({ part }) => part.name),
   ],
   at: (place) => place,
-  readings: (place, subject): readonly Reading[] =>
+  demands: (place, subject): readonly Demand[] =>
     place === 'suction side'
-      ? [reading(subject)]
+      ? [demandAt(subject)]
       : [{ kind: 'cannot-tell', comparison: true, code: 'checks.strainer.screen' }],
 });
 
-function reading(subject: Subject): Reading {
+function demandAt(subject: Subject): Demand {
   const course = courseOf(subject, 'suction');
   const found = course.find(
     ({ part }) => isStrainer(part) || (part.kind === 'suction-diffuser' && part.strainer === true),

@@ -1,6 +1,6 @@
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
-import { fastestPipe, velocityReading } from './largest-velocity.js';
+import { type Demand, defineCheck } from '../define-check.js';
+import { fastestPipe, velocityDemand } from './largest-velocity.js';
 
 const EIGHT_FEET: Citation = {
   source: 'hi-9.6.6',
@@ -25,9 +25,9 @@ export const suctionVelocity = defineCheck({
   noPlace: 'checks.suction-velocity.no-place',
   places: ({ installation }) => installation.lines.filter(({ from }) => from === 'suction'),
   at: () => 'suction side',
-  readings: (_line, subject): readonly Reading[] => {
+  demands: (_line, subject): readonly Demand[] => {
     const limit = subject.installation.limits.velocity?.suction;
-    if (limit !== undefined) return [velocityReading(subject, 'suction', limit, EIGHT_FEET)];
+    if (limit !== undefined) return [velocityDemand(subject, 'suction', limit, EIGHT_FEET)];
     const { section, velocity } = fastestPipe(subject, 'suction');
     const data = { pipe: section.name };
     return [{ kind: 'compared', demand: velocity, limit: QUOTED, comparison: true, data }];

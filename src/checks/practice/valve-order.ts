@@ -1,7 +1,7 @@
 import { courseOf, isCheckValve, mayShut } from '../../analysis/pipes/line-course.js';
 import { canShut } from '../../model/layout/contents-group.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const PRACTICE: Citation = {
   source: 'common-practice',
@@ -25,7 +25,7 @@ export const valveOrder = defineCheck({
   places: (subject) =>
     courseOf(subject, 'discharge').filter(({ part }) => isCheckValve(part) && !canShut(part)),
   at: ({ part }) => part.name,
-  readings: (check, subject): readonly Reading[] => {
+  demands: (check, subject): readonly Demand[] => {
     const beyond = courseOf(subject, 'discharge').filter(({ start }) => start >= check.end);
     const shut = beyond.find(({ part }) => canShut(part));
     const unsure = beyond.find(({ part }) => mayShut(part));

@@ -1,6 +1,6 @@
 import type { Installation } from '../../input/installation.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const SCOPE: Citation = {
   source: 'common-practice',
@@ -36,10 +36,10 @@ export const withinScope = defineCheck<Matter>({
   noPlace: 'checks.within-scope.no-place',
   places: () => MATTERS,
   at: (matter) => matter,
-  readings: (matter, { installation }): readonly Reading[] => [reading(matter, installation)],
+  demands: (matter, { installation }): readonly Demand[] => [demandAt(matter, installation)],
 });
 
-function reading(matter: Matter, { pump, service }: Installation): Reading {
+function demandAt(matter: Matter, { pump, service }: Installation): Demand {
   switch (matter) {
     case 'duty':
       return said(service.duty !== undefined, 'checks.within-scope.duty-unsaid');
@@ -59,6 +59,6 @@ function reading(matter: Matter, { pump, service }: Installation): Reading {
 }
 
 /** What the file says is inside; what it leaves open cannot be told. */
-function said(isSaid: boolean, missing: string): Reading {
+function said(isSaid: boolean, missing: string): Demand {
   return isSaid ? { kind: 'forbidden', happens: false } : { kind: 'cannot-tell', code: missing };
 }

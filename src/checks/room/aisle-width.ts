@@ -2,7 +2,7 @@ import { nearestObstacle } from '../../geometry/index.js';
 import { aisleBoxes, spacesFor } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
 import { givenIn } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 import { accessOf, FAR, inTheWay, near } from './access-subject.js';
 
 const OWNER: Citation = {
@@ -28,7 +28,7 @@ export const aisleWidth = defineCheck({
   noPlace: 'checks.aisle-width.no-place',
   places: ({ installation }) => spacesFor(installation, 'aisle').map((space, index) => ({ space, index })),
   at: ({ index }) => `aisle ${index + 1}`,
-  readings: ({ space }, subject): readonly Reading[] => {
+  demands: ({ space }, subject): readonly Demand[] => {
     const strip = aisleBoxes(space, subject.installation, STRIP);
     const { width } = space;
     if (strip === undefined || width === undefined)

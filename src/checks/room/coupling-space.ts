@@ -3,7 +3,7 @@ import type { ServiceSpace } from '../../input/installation.js';
 import { boxBeside, spacesFor } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
 import { givenIn } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 import {
   type Access,
   type AccessSubject,
@@ -50,7 +50,7 @@ export const couplingSpace = defineCheck({
     return given.length === 0 ? [undefined] : given;
   },
   at: (space) => (space === undefined ? 'coupling' : `coupling, by the ${space.owner}`),
-  readings: (space, subject): readonly Reading[] => {
+  demands: (space, subject): readonly Demand[] => {
     if (space === undefined || subject.installation.pump.dimensions?.spacer === undefined)
       return [{ kind: 'cannot-tell', code: 'checks.coupling-space.unknown' }];
     if (subject.installation.room.objects.length === 0)

@@ -2,7 +2,7 @@ import type { Vec3 } from '../../geometry/index.js';
 import { boxAtFitting, spacesFor } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
 import { givenIn } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 import { accessOf, FAR, inTheWay, wayBefore } from './access-subject.js';
 
 const OWNER: Citation = {
@@ -29,7 +29,7 @@ export const fittingReach = defineCheck({
   places: ({ installation }) =>
     (['drain', 'vent', 'gauge'] as const).flatMap((purpose) => spacesFor(installation, purpose)),
   at: (space) => `${space.purpose}, ${space.at ?? ''}`,
-  readings: (space, subject): readonly Reading[] => {
+  demands: (space, subject): readonly Demand[] => {
     const place = space.at === undefined ? undefined : subject.layout.partPlaces?.[space.at];
     const side: Vec3 | undefined = space.side;
     const sheet = place && boxAtFitting(space, place, SHEET);

@@ -5,7 +5,7 @@ import type { Obstacle } from '../../model/room/obstacles.js';
 import { spacesFor, handleSweep as sweepOf } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
 import { givenIn } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 import { accessOf, clashOf, FAR, inTheWay, near } from './access-subject.js';
 
 const MAKER: Citation = {
@@ -31,7 +31,7 @@ export const handleSweep = defineCheck({
   noPlace: 'checks.handle-sweep.no-place',
   places: ({ installation }) => spacesFor(installation, 'handle'),
   at: (space) => space.at ?? 'valve',
-  readings: (space, subject): readonly Reading[] => {
+  demands: (space, subject): readonly Demand[] => {
     const place = space.at === undefined ? undefined : subject.layout.partPlaces?.[space.at];
     const sweep = place && sweepOf(space, place);
     if (place === undefined || sweep === undefined || space.reach === undefined)

@@ -1,7 +1,7 @@
 import { type Capsule, plus, sweepUp } from '../../geometry/index.js';
 import type { Citation } from '../../sources/index.js';
 import { givenIn } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 import { type Access, accessOf, clashOf, FAR, inTheWay, wayBefore, withoutHolder } from './access-subject.js';
 
 const MAKER: Citation = {
@@ -35,7 +35,7 @@ export const motorWithdrawal = defineCheck({
   noPlace: 'checks.motor-withdrawal.no-place',
   places: ({ installation }) => [installation.pump.mark],
   at: () => 'motor',
-  readings: (_mark, subject): readonly Reading[] => {
+  demands: (_mark, subject): readonly Demand[] => {
     const access = accessOf(subject);
     const { pump, obstacles, withdrawal, withdrawalSource } = access;
     const basis = withdrawalSource === undefined ? {} : { basis: givenIn(withdrawalSource) };
@@ -62,13 +62,13 @@ export const motorWithdrawal = defineCheck({
         ...(stopped && { data: inTheWay(way.stoppedBy ?? '', Math.max(0, short), swept, obstacles) }),
         ...basis,
       },
-      ...(withdrawal === undefined || short > 0 ? [] : riggingReadings(access, withdrawal)),
+      ...(withdrawal === undefined || short > 0 ? [] : riggingDemands(access, withdrawal)),
     ];
   },
 });
 
 /** Sling, hook and hoist over the drawn motor. */
-function riggingReadings(access: Access, withdrawal: number): readonly Reading[] {
+function riggingDemands(access: Access, withdrawal: number): readonly Demand[] {
   const { lift, pump } = access;
   if (lift === undefined) return [];
   if (lift.gear === undefined || lift.hookHeight === undefined || lift.rigging === undefined)
@@ -79,7 +79,7 @@ function riggingReadings(access: Access, withdrawal: number): readonly Reading[]
   const hook = plus([pump.motor.to[0], pump.motor.to[1], pump.eyes], [0, 0, withdrawal + lift.hookHeight]);
   const chain: Capsule = { kind: 'capsule', from: lift.anchor, to: hook, radius: CHAIN };
   const crossed = needed <= lift.available ? clashOf(chain, obstacles) : undefined;
-  const gear: Reading =
+  const gear: Demand =
     lift.available > 0
       ? {
           kind: 'compared',
@@ -98,7 +98,7 @@ function riggingReadings(access: Access, withdrawal: number): readonly Reading[]
           advice: 'checks.motor-withdrawal.anchor-low',
           basis: STATICS,
         };
-  const sling: readonly Reading[] =
+  const sling: readonly Demand[] =
     way.stoppedBy === undefined || way.distance >= withdrawal
       ? []
       : [
@@ -117,7 +117,7 @@ function riggingReadings(access: Access, withdrawal: number): readonly Reading[]
             ),
           },
         ];
-  const hanging: readonly Reading[] =
+  const hanging: readonly Demand[] =
     crossed === undefined
       ? []
       : [

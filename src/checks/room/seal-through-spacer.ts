@@ -1,6 +1,6 @@
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const GEOMETRY: Citation = {
   source: 'common-practice',
@@ -23,7 +23,7 @@ export const sealThroughSpacer = defineCheck({
   noPlace: 'checks.seal-through-spacer.no-place',
   places: ({ installation }) => (installation.pump.build === 'split-coupled' ? [installation.pump.mark] : []),
   at: () => 'coupling',
-  readings: (_mark, { installation }): readonly Reading[] => {
+  demands: (_mark, { installation }): readonly Demand[] => {
     const spacer = installation.pump.dimensions?.spacer;
     if (spacer?.sealLength === undefined)
       return [{ kind: 'cannot-tell', code: 'checks.seal-through-spacer.unknown' }];

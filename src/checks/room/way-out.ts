@@ -13,7 +13,7 @@ import type { Vec3 } from '../../model/conventions.js';
 import type { Obstacle } from '../../model/room/obstacles.js';
 import { OVER_FLOOR } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 import { type Access, type AccessSubject, accessOf, clashOf, near } from './access-subject.js';
 
 const CODE: Citation = { source: 'imc', clause: '306.2, passage of 36 in (2009)', confidence: 'read' };
@@ -54,7 +54,7 @@ export const wayOut = defineCheck({
   noPlace: 'checks.way-out.no-place',
   places: ({ installation }) => [installation.pump.mark],
   at: () => 'motor',
-  readings: (_mark, subject): readonly Reading[] => {
+  demands: (_mark, subject): readonly Demand[] => {
     const { room } = subject.installation;
     if (room.wayOut === undefined || room.floor === undefined)
       return [{ kind: 'cannot-tell', code: 'checks.way-out.unknown' }];
@@ -70,7 +70,7 @@ export const wayOut = defineCheck({
     // A way that was checked from end to end is as wide as asked, whatever the grid says of its narrowest place.
     const found = passes ? Math.max(width, finite(narrowest.width, width)) : Math.min(narrowest.width, width);
     const data = { obstacle: between, short: Math.max(0, width - found) };
-    const door: Reading = {
+    const door: Demand = {
       kind: 'compared',
       label: 'opening',
       demand: width,

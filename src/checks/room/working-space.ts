@@ -4,7 +4,7 @@ import type { ServiceSpace } from '../../input/installation.js';
 import { boxBeside, OVER_FLOOR, spacesFor } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
 import { givenIn } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 import {
   type Access,
   type AccessSubject,
@@ -52,7 +52,7 @@ export const workingSpace = defineCheck({
   noPlace: 'checks.working-space.no-place',
   places: ({ installation }) => [undefined, ...spacesFor(installation, 'working space')],
   at: (space) => (space === undefined ? 'pump' : `pump, by the ${space.owner}`),
-  readings: (space, subject): readonly Reading[] => {
+  demands: (space, subject): readonly Demand[] => {
     const { room } = subject.installation;
     if (room.floor === undefined) return [{ kind: 'cannot-tell', code: 'checks.working-space.no-floor' }];
     if (!room.objects.some(({ kind }) => kind === 'wall'))

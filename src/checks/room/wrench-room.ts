@@ -2,7 +2,7 @@ import { nearestObstacle } from '../../geometry/index.js';
 import { spacesFor } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
 import { givenIn } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 import { accessOf, FAR, inTheWay, near } from './access-subject.js';
 
 const MAKER: Citation = {
@@ -29,7 +29,7 @@ export const wrenchRoom = defineCheck({
     return given.length === 0 ? [undefined] : given;
   },
   at: (space) => (space === undefined ? 'coupling' : `coupling, by the ${space.owner}`),
-  readings: (space, subject): readonly Reading[] => {
+  demands: (space, subject): readonly Demand[] => {
     const access = accessOf(subject);
     const { window } = access.pump;
     if (space?.reach === undefined || window === undefined)

@@ -22,7 +22,7 @@ export const attachmentLoad = defineCheck({
       return rating === undefined ? [] : [{ mark: support.mark, rating }];
     }),
   at: ({ mark }) => mark,
-  readings: ({ mark, rating }, subject) =>
+  demands: ({ mark, rating }, subject) =>
     judgedConditions(subject).map((condition) => ({
       kind: 'compared' as const,
       condition: condition.name,

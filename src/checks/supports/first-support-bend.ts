@@ -2,7 +2,7 @@ import { weightSupports } from '../../analysis/supports/weight-supports.js';
 import type { PlacedBend, PlacedSupport } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const GUIDE: Citation = {
   source: 'ufgs-15562a',
@@ -34,7 +34,7 @@ export const firstSupportBend = defineCheck({
   noPlace: 'checks.first-support-bend.no-place',
   places: ({ layout }) => layout.bends,
   at: ({ name }) => name,
-  readings: (bend, subject): readonly Reading[] => {
+  demands: (bend, subject): readonly Demand[] => {
     const limit = subject.installation.limits.firstSupport.bend;
     const basis = citationOf(limit, GUIDE);
     const supports = weightSupports(subject, bend.line);

@@ -1,7 +1,7 @@
 import { weightSupports } from '../../analysis/supports/weight-supports.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const PRACTICE: Citation = {
   source: 'common-practice',
@@ -24,7 +24,7 @@ export const firstSupportPump = defineCheck({
   noPlace: 'checks.first-support-pump.no-place',
   places: ({ layout }) => [layout.nozzles.suction, layout.nozzles.discharge],
   at: ({ which }) => `${which} nozzle`,
-  readings: ({ which }, subject): readonly Reading[] => {
+  demands: ({ which }, subject): readonly Demand[] => {
     const line = subject.installation.lines.find((candidate) => candidate.from === which);
     const limit = subject.installation.limits.firstSupport.pump;
     const basis = limit && { basis: citationOf(limit, PRACTICE) };

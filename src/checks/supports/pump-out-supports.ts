@@ -3,7 +3,7 @@ import { lineAt } from '../../analysis/nozzles/nozzle-faces.js';
 import { pumpOutLines } from '../../analysis/supports/pump-out-lines.js';
 import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const STATICS: Citation = {
   source: 'statics',
@@ -30,7 +30,7 @@ export const pumpOutSupports = defineCheck({
     return isNotWorkedOut(lines) ? [] : lines.flanges;
   },
   at: ({ which }, subject) => lineAt(subject, which),
-  readings: (flange, subject): readonly Reading[] => {
+  demands: (flange, subject): readonly Demand[] => {
     const { spring, falls, which } = flange;
     const data = {
       line: lineAt(subject, which),

@@ -25,7 +25,7 @@ export const rodLoad = defineCheck({
       ({ kind, part }) => part?.rods !== undefined || kind === 'hanger' || kind === 'spring-hanger',
     ),
   at: (support) => support.mark,
-  readings: (support, subject) => {
+  demands: (support, subject) => {
     const rods = support.part?.rods;
     const count = rods?.count ?? 1;
     const rating = rods?.rating;

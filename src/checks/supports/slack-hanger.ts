@@ -1,9 +1,9 @@
 import { slackQuestions } from '../../analysis/supports/slack-questions.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
+import { rowDemands } from '../nozzles/nozzle-demands.js';
 import { nozzleLimits } from '../nozzles/nozzle-limits.js';
-import { principalStressReading } from '../nozzles/nozzle-principal-stress.js';
-import { rowReadings } from '../nozzles/nozzle-readings.js';
+import { principalStressDemand } from '../nozzles/nozzle-principal-stress.js';
 
 const BASIS: Citation = {
   source: 'common-practice',
@@ -26,7 +26,7 @@ export const slackHanger = defineCheck({
   noPlace: 'checks.slack-hanger.no-place',
   places: slackQuestions,
   at: ({ mark }) => `${mark} slack`,
-  readings: (question, subject): readonly Reading[] => {
+  demands: (question, subject): readonly Demand[] => {
     const { mark, condition, nozzles } = question;
     if (question.falls !== undefined) {
       return [
@@ -34,19 +34,19 @@ export const slackHanger = defineCheck({
       ];
     }
     const { basis } = subject.installation.limits.nozzle;
-    return nozzles.flatMap((row): readonly Reading[] => {
+    return nozzles.flatMap((row): readonly Demand[] => {
       const nozzle = subject.layout.nozzles[row.nozzle];
-      const named = (reading: Reading): Reading => ({
-        ...reading,
-        label: `${row.nozzle} nozzle${reading.label === undefined ? '' : `, ${reading.label}`}`,
-        data: { ...reading.data, mark, nozzle: row.nozzle },
+      const named = (demand: Demand): Demand => ({
+        ...demand,
+        label: `${row.nozzle} nozzle${demand.label === undefined ? '' : `, ${demand.label}`}`,
+        data: { ...demand.data, mark, nozzle: row.nozzle },
         advice: 'checks.slack-hanger.exceeds',
       });
       if (basis === 'nozzle principal stress') {
-        return [{ ...named(principalStressReading(nozzle, row, false, subject)), unit: 'Pa' }];
+        return [{ ...named(principalStressDemand(nozzle, row, false, subject)), unit: 'Pa' }];
       }
       const limits = basis === undefined ? undefined : nozzleLimits(basis, nozzle, subject.installation);
-      if (limits !== undefined) return rowReadings(row, limits, subject).map(named);
+      if (limits !== undefined) return rowDemands(row, limits, subject).map(named);
       const { resultantForce: demand } = row.own;
       const missing = 'checks.slack-hanger.no-basis';
       return [

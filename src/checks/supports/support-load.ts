@@ -3,7 +3,7 @@ import type { Subject } from '../../analysis/subject.js';
 import { supportForce } from '../../analysis/supports/support-force.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import { citationOf, givenIn } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 /**
  * The load of a stand, spring or other rated support stays within its rating, and that of a spring within its
@@ -22,7 +22,7 @@ export const supportLoad = defineCheck({
   noPlace: 'checks.support-load.no-place',
   places: ({ layout }) => layout.supports.filter(isRated),
   at: ({ mark }) => mark,
-  readings: (support, subject) => [...ratingReadings(support, subject), ...springReadings(support, subject)],
+  demands: (support, subject) => [...ratingDemands(support, subject), ...springDemands(support, subject)],
 });
 
 function isRated({ part }: PlacedSupport): boolean {
@@ -31,7 +31,7 @@ function isRated({ part }: PlacedSupport): boolean {
   );
 }
 
-function ratingReadings({ mark, part }: PlacedSupport, subject: Subject): readonly Reading[] {
+function ratingDemands({ mark, part }: PlacedSupport, subject: Subject): readonly Demand[] {
   const rating = part?.rating;
   if (rating === undefined) return [];
   return judgedConditions(subject).map((condition) => ({
@@ -45,17 +45,17 @@ function ratingReadings({ mark, part }: PlacedSupport, subject: Subject): readon
   }));
 }
 
-function springReadings({ mark, part }: PlacedSupport, subject: Subject): readonly Reading[] {
+function springDemands({ mark, part }: PlacedSupport, subject: Subject): readonly Demand[] {
   const { minimum, maximum } = part?.spring ?? {};
   const free = operatingOnly(subject).filter((condition) => !isStopped(condition, mark));
-  return free.flatMap((condition): readonly Reading[] => {
+  return free.flatMap((condition): readonly Demand[] => {
     const load = supportForce(condition, mark);
     const common = {
       condition: condition.name,
       missing: 'checks.support-not-solved',
       basis: givenIn('working range of the spring'),
     };
-    const high: Reading = {
+    const high: Demand = {
       ...common,
       kind: 'compared',
       label: 'top of the working range',
@@ -65,7 +65,7 @@ function springReadings({ mark, part }: PlacedSupport, subject: Subject): readon
     };
     const below = load === undefined || minimum === undefined ? Number.NaN : minimum - load;
     const shortfall = Number.isFinite(below) ? Math.max(0, below) : undefined;
-    const low: Reading = {
+    const low: Demand = {
       ...common,
       kind: 'forbidden',
       label: 'bottom of the working range',

@@ -3,7 +3,7 @@ import { findSpan } from '../../catalog/index.js';
 import type { PlacedSpan } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf, givenIn } from '../citation-of.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const TABLE: Citation = { source: 'mss-sp-69', clause: 'table of hanger spacing', confidence: 'two sources' };
 
@@ -30,10 +30,10 @@ export const supportSpan = defineCheck({
   places: ({ layout }) =>
     layout.spans.filter((span) => !span.pump && !(span.level <= RISING_SHARE * span.length)),
   at: ({ from, to }) => `${from} to ${to}`,
-  readings: (span, subject) => [reading(span, subject)],
+  demands: (span, subject) => [demandAt(span, subject)],
 });
 
-function reading(span: PlacedSpan, subject: Subject): Reading {
+function demandAt(span: PlacedSpan, subject: Subject): Demand {
   const longest = subject.installation.limits.span.longest;
   const common = { kind: 'compared' as const, demand: span.level, data: { size: span.section.name } };
   if (longest !== undefined) {

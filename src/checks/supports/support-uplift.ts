@@ -5,7 +5,7 @@ import type { Vec3 } from '../../model/conventions.js';
 import type { Restraint } from '../../model/frame/frame.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
-import { defineCheck, type Reading } from '../define-check.js';
+import { type Demand, defineCheck } from '../define-check.js';
 
 const STATICS: Citation = {
   source: 'statics',
@@ -32,9 +32,9 @@ export const supportUplift = defineCheck({
   places: (subject) =>
     subject.layout.supports.filter((support) => oneWayRestraints(support, subject).length > 0),
   at: ({ mark }) => mark,
-  readings: (support, subject) =>
+  demands: (support, subject) =>
     withPumpInPlace(subject).flatMap((condition) =>
-      oneWayRestraints(support, subject).flatMap((restraint) => reading(condition, support, restraint)),
+      oneWayRestraints(support, subject).flatMap((restraint) => demandAt(condition, support, restraint)),
     ),
 });
 
@@ -52,11 +52,11 @@ function oneWayRestraints(support: PlacedSupport, subject: Subject): readonly On
   });
 }
 
-function reading(
+function demandAt(
   condition: SolvedCondition,
   { mark, point }: PlacedSupport,
   { restraint, index }: OneWay,
-): readonly Reading[] {
+): readonly Demand[] {
   const solved = condition.solved.supports[mark];
   const state = solved?.states[index];
   if (state === 'absent' || condition.acts.absent.includes(mark)) return [];

@@ -1,8 +1,16 @@
 import { allChecks } from '../../checks/all-checks.js';
+import { judgeDemand } from '../../checks/run-check.js';
+import { governing } from '../../judging/worst-first.js';
 import type { ReportContext, View } from '../context.js';
 import { isNozzleCheck } from '../rows/nozzle-checks.js';
 import { everyCondition } from '../words/condition-order.js';
 import { findingRow } from '../words/finding-row.js';
+
+/** The largest ratio in one condition, as judged. */
+interface Cell {
+  readonly ratio: number;
+  readonly isOver: boolean;
+}
 
 /** One basis at one nozzle: its ratio in every condition. */
 interface MatrixColumn {
@@ -10,7 +18,7 @@ interface MatrixColumn {
   readonly nozzle: string;
   readonly check: string;
   readonly at: string;
-  readonly ratios: ReadonlyMap<string, number>;
+  readonly ratios: ReadonlyMap<string, Cell>;
   readonly governs: string;
 }
 
@@ -44,8 +52,8 @@ export function matrix(context: ReportContext) {
     rows: conditions.map((condition) => ({
       condition,
       ratios: columns.map((column) => {
-        const ratio = column.ratios.get(condition);
-        return { ratio: write.ratio(ratio), isOver: (ratio ?? 0) > 1 };
+        const cell = column.ratios.get(condition);
+        return { ratio: write.ratio(cell?.ratio), isOver: cell?.isOver ?? false };
       }),
     })),
   } satisfies View;
@@ -71,20 +79,29 @@ const PLACE = /^(suction|discharge) nozzle(?: (.*))?$/;
 function matrixColumns({ subject }: ReportContext): readonly MatrixColumn[] {
   return allChecks.filter(isNozzleCheck).flatMap((check) =>
     check.survey(subject).flatMap((place) => {
-      const ratios = new Map<string, number>();
-      let worst = { ratio: Number.NEGATIVE_INFINITY, label: '–' };
-      for (const reading of place.readings) {
-        if (reading.kind !== 'compared' || reading.demand === undefined || !reading.limit) continue;
-        const ratio = reading.demand / reading.limit;
-        const condition = reading.condition ?? '';
-        ratios.set(condition, Math.max(ratio, ratios.get(condition) ?? 0));
-        if (ratio > worst.ratio) worst = { ratio, label: reading.label ?? '–' };
+      const ratios = new Map<string, Cell>();
+      const compared = place.demands.map(judgeDemand);
+      for (const { demand, outcome } of compared) {
+        const { ratio, verdict } = outcome;
+        if (ratio === undefined) continue;
+        const condition = demand.condition ?? '';
+        const before = ratios.get(condition);
+        if (before === undefined || ratio > before.ratio)
+          ratios.set(condition, { ratio, isOver: verdict === 'exceeds' });
       }
+      const governs = governing(compared.filter(({ outcome }) => outcome.ratio !== undefined));
       if (ratios.size === 0) return [];
       const [, nozzle, against] = PLACE.exec(place.at) ?? [];
       const basis = against === undefined ? check.title : `${check.title}, ${against}`;
       return [
-        { basis, nozzle: nozzle ?? place.at, check: check.id, at: place.at, ratios, governs: worst.label },
+        {
+          basis,
+          nozzle: nozzle ?? place.at,
+          check: check.id,
+          at: place.at,
+          ratios,
+          governs: governs?.demand.label ?? '–',
+        },
       ];
     }),
   );

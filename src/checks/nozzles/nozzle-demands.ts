@@ -8,7 +8,7 @@ import type { Subject } from '../../analysis/subject.js';
 import type { NozzleAllowance } from '../../input/installation.js';
 import type { Calculation } from '../../judging/finding.js';
 import type { PlacedNozzle } from '../../model/layout/layout.js';
-import type { Reading } from '../define-check.js';
+import type { Demand } from '../define-check.js';
 import type { NozzleLimits } from './nozzle-limits.js';
 
 /** One component that a basis may limit. */
@@ -48,14 +48,14 @@ export function rowsOf(nozzle: PlacedNozzle, subject: Subject): readonly NozzleL
  * @param nozzle - the nozzle
  * @param limits - what is allowed; components without a limit are left out
  * @param subject - layout and response
- * @returns one reading per condition and component
+ * @returns one demand per condition and component
  */
-export function nozzleReadings(
+export function nozzleDemands(
   nozzle: PlacedNozzle,
   limits: NozzleLimits,
   subject: Subject,
-): readonly Reading[] {
-  return rowsOf(nozzle, subject).flatMap((row) => rowReadings(row, limits, subject));
+): readonly Demand[] {
+  return rowsOf(nozzle, subject).flatMap((row) => rowDemands(row, limits, subject));
 }
 
 /**
@@ -64,12 +64,12 @@ export function nozzleReadings(
  * @param row - loads of one nozzle in one condition
  * @param limits - what is allowed; components without a limit are left out
  * @param subject - for the casing
- * @returns one reading per component
+ * @returns one demand per component
  */
-export function rowReadings(row: NozzleLoadRow, limits: NozzleLimits, subject: Subject): readonly Reading[] {
+export function rowDemands(row: NozzleLoadRow, limits: NozzleLimits, subject: Subject): readonly Demand[] {
   const casing = subject.installation.pump.casing.material;
   const limited = nozzleComponents.filter(({ key }) => limits.allowance[key] !== undefined);
-  return limited.map(({ key, label, unit }): Reading => {
+  return limited.map(({ key, label, unit }): Demand => {
     const calculation = resultant(key, row.own);
     return {
       kind: 'compared',
@@ -86,14 +86,14 @@ export function rowReadings(row: NozzleLoadRow, limits: NozzleLimits, subject: S
 }
 
 /**
- * The one reading of a nozzle that has loads and nothing to compare them with: the largest resultant force.
+ * The one demand of a nozzle that has loads and nothing to compare them with: the largest resultant force.
  *
  * @param nozzle - the nozzle
  * @param subject - layout and response
  * @param missing - code of the reason
- * @returns one reading without a limit; none where there are no loads
+ * @returns one demand without a limit; none where there are no loads
  */
-export function largestLoad(nozzle: PlacedNozzle, subject: Subject, missing: string): readonly Reading[] {
+export function largestLoad(nozzle: PlacedNozzle, subject: Subject, missing: string): readonly Demand[] {
   const [largest] = [...rowsOf(nozzle, subject)].sort((a, b) => b.own.resultantForce - a.own.resultantForce);
   if (largest === undefined) return [];
   const { condition, own } = largest;
