@@ -1,10 +1,10 @@
-import { EngineError } from '../issues/issue.js';
+import { EngineError, type IssueCode } from '../issues/issue.js';
 import type { Response } from '../mechanics/frame/response.js';
 import type { Subject } from './subject.js';
 
 /** What is left of work that could not be done: the reason. */
 export interface NotWorkedOut {
-  readonly code: string;
+  readonly code: IssueCode;
 }
 
 /**

@@ -5,7 +5,7 @@
 import { isNotWorkedOut } from '../analysis/memoized.js';
 import type { Subject } from '../analysis/subject.js';
 import { supportSettings } from '../analysis/supports/support-settings.js';
-import { EngineError, type IssueData } from '../issues/issue.js';
+import { type Coded, EngineError } from '../issues/issue.js';
 import type { ConditionResponse } from '../mechanics/frame/response.js';
 import { solveFrame } from '../mechanics/frame/solve-frame.js';
 import { drySetting } from '../mechanics/what-ifs/spring-setting.js';
@@ -32,8 +32,8 @@ export type AsFound =
     }
   | {
       readonly kind: 'fails';
-      readonly code: string;
-      readonly data: IssueData;
+      /** Why it could not be solved. */
+      readonly why: Coded;
       readonly put: readonly ModelUpdate[];
       readonly left: readonly LeftOut[];
     };
@@ -56,7 +56,7 @@ export function asFound(context: FieldContext, readings: ReadingsById): AsFound 
   const { review } = context;
   const places = movedSupports(review.installation, found.places, found.step);
   const left: readonly LeftOut[] = [
-    ...places.impossible.map((mark) => ({ mark, code: 'fieldwork.as-found.past-fitting' })),
+    ...places.impossible.map((mark) => ({ mark, code: 'fieldwork.as-found.past-fitting' as const })),
     ...found.left,
   ];
   const put: readonly ModelUpdate[] = [
@@ -88,7 +88,7 @@ export function asFound(context: FieldContext, readings: ReadingsById): AsFound 
     };
   } catch (error) {
     if (!(error instanceof EngineError)) throw error;
-    return { kind: 'fails', code: error.code, data: error.data, put, left };
+    return { kind: 'fails', why: error.told, put, left };
   }
 }
 

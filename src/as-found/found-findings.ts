@@ -3,6 +3,7 @@
 import type { Subject } from '../analysis/subject.js';
 import { allChecks } from '../checks/all-checks.js';
 import { runCheck } from '../checks/run-check.js';
+import { coded } from '../issues/issue.js';
 import type { Finding } from '../judging/finding.js';
 import type { AsFound } from './as-found.js';
 
@@ -40,7 +41,7 @@ export function foundFindings(found: AsFound): readonly Finding[] {
   return forced.map((finding): Finding => {
     const other = cut.find(({ check, at }) => check === finding.check && at === finding.at);
     if (finding.verdict !== 'exceeds' || other === undefined || other.verdict === 'exceeds') return finding;
-    const reason = { code: ONLY_IF_FORCED, data: { at: finding.at, title: finding.title } };
+    const reason = coded(ONLY_IF_FORCED, { at: finding.at, title: finding.title });
     return { ...finding, verdict: 'cannot-tell', reason };
   });
 }

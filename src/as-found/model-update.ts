@@ -1,4 +1,5 @@
 /** What of the readings went back into the model, and what could not. */
+import type { CodesFrom } from '../issues/issue.js';
 
 /** One thing put back into the model. */
 export interface ModelUpdate {
@@ -12,5 +13,5 @@ export interface ModelUpdate {
 /** Something that was read and could not be put back, with the code of why. */
 export interface LeftOut {
   readonly mark: string;
-  readonly code: string;
+  readonly code: CodesFrom<{ mark: string }>;
 }

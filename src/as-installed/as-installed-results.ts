@@ -57,10 +57,10 @@ export function asInstalledResults(visit: AsInstalled, version: string): AsInsta
         ...(ratio !== undefined && { ratio }),
       })),
     },
-    issues: issues.map(({ code, severity, data }) => ({
-      code,
-      severity,
-      message: sentenceOf({ code, data }).message,
+    issues: issues.map((issue) => ({
+      code: issue.code,
+      severity: issue.severity,
+      message: sentenceOf(issue).message,
     })),
   };
 }

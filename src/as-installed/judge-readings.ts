@@ -3,6 +3,7 @@
  * keeps to, `compareWithLimit` and `judgeForbidden` say what came of it, and what is added here is the sentence. Where a
  * reading is known only between bounds, judge both ends and ask `overBounds`.
  */
+import { coded, type IssueCode } from '../issues/issue.js';
 import {
   compareWithLimit,
   judgeForbidden,
@@ -10,7 +11,14 @@ import {
   type Undecided,
 } from '../judging/compare-with-limit.js';
 import { decides } from '../sheet/field-limit.js';
-import type { FieldComparison, FieldSubject, Judge, MeasuredComparison, StatedComparison } from './judge.js';
+import type {
+  FieldComparison,
+  FieldSubject,
+  Judge,
+  JudgedCode,
+  MeasuredComparison,
+  StatedComparison,
+} from './judge.js';
 import type { Judgement } from './judgement.js';
 
 /**
@@ -89,11 +97,11 @@ function baseOf({ id, title, part, trade, blocksStart }: Judge, { at, boxes }: F
 type Reasoned = Pick<Judgement, 'reason'>;
 
 function exceeding({ id, title }: Judge, { at, data }: FieldComparison): Reasoned {
-  return { reason: { code: `fieldwork.${id}.exceeds`, data: { at, title, ...data } } };
+  return { reason: coded(`fieldwork.${id}.exceeds` as IssueCode, { at, title, ...data } as never) };
 }
 
-function untold(code: string, { at, data }: FieldComparison, { title }: Judge): Reasoned {
-  return { reason: { code, data: { at, title, ...data } } };
+function untold(code: JudgedCode, { at, data }: FieldComparison, { title }: Judge): Reasoned {
+  return { reason: coded(code, { ...data, at, title }) };
 }
 
 /** Why a number is missing: the first box that was told as not read, could not be read, or is empty. */

@@ -5,6 +5,7 @@
 
 import type { AsFound } from '../as-found/as-found.js';
 import type { ReasonData } from '../checks/define-check.js';
+import type { CodesFrom } from '../issues/issue.js';
 import type { ReadingsById } from '../readings/reading.js';
 import type { FieldContext, Measured } from '../sheet/field-context.js';
 import type { FieldLimit } from '../sheet/field-limit.js';
@@ -19,6 +20,9 @@ export interface FieldSubject extends FieldContext {
   /** The line solved again as it was found. */
   readonly asFound: AsFound;
 }
+
+/** Codes whose sentence needs no more than a place and the title of what was read. */
+export type JudgedCode = CodesFrom<{ at: string; title: string }>;
 
 interface ComparisonBase {
   /** Trade word of the place. */
@@ -43,7 +47,7 @@ export interface MeasuredComparison extends ComparisonBase {
   /** What the review expects to be read [SI]. */
   readonly expected?: number | undefined;
   /** Code of the reason where no limit is known. */
-  readonly noLimit?: string;
+  readonly noLimit?: JudgedCode;
 }
 
 /** A yes or no. */

@@ -1,5 +1,5 @@
 /** What came of one comparison. */
-import type { ReasonData } from '../checks/define-check.js';
+import type { Coded } from '../issues/issue.js';
 import type { Outcome } from '../judging/compare-with-limit.js';
 import type { Measured } from '../sheet/field-context.js';
 import type { Citation } from '../sources/index.js';
@@ -26,5 +26,5 @@ export interface Judgement extends Outcome {
   readonly wanted?: string;
   readonly citation?: Citation;
   /** Code of the finding, or of why it cannot be told. */
-  readonly reason?: { readonly code: string; readonly data: ReasonData };
+  readonly reason?: Coded;
 }

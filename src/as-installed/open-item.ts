@@ -110,7 +110,7 @@ function isOpenAsFound({ verdict, comparison, reason }: Finding): boolean {
 function foundItems(visit: AsInstalled): readonly OpenItem[] {
   const { findings, asFound } = visit;
   if (asFound.kind === 'fails') {
-    const { message } = sentenceOf(asFound);
+    const { message } = sentenceOf(asFound.why);
     return [
       {
         trade: 'engineer',

@@ -4,6 +4,7 @@
  */
 
 import type { Subject } from '../analysis/subject.js';
+import type { IssueCode } from '../issues/issue.js';
 import type { Calculation, CheckUnit } from '../judging/finding.js';
 import type { Citation } from '../sources/index.js';
 
@@ -12,7 +13,7 @@ export type ReasonData = Readonly<Record<string, string | number>>;
 
 /** A code with its data; the sentence stands in `issues/sentences/checks.ts`. */
 export interface Reason {
-  readonly code: string;
+  readonly code: IssueCode;
   readonly data: ReasonData;
 }
 
@@ -32,11 +33,11 @@ interface DemandBase {
   /** Words and numbers for the sentence, beside `at`, `condition` and `label`. */
   readonly data?: ReasonData;
   /** Code of the advice when it exceeds, where it differs from that of the check. */
-  readonly advice?: string;
+  readonly advice?: IssueCode;
   /** Code of the reason when a number is missing. */
-  readonly missing?: string;
+  readonly missing?: IssueCode;
   /** Code of a remark that belongs to the finding whatever its verdict, unless advice or a reason takes its place. */
-  readonly remark?: string;
+  readonly remark?: IssueCode;
   readonly calculation?: Calculation;
 }
 
@@ -53,7 +54,7 @@ export interface ComparedDemand extends DemandBase {
 export interface LeastDemand {
   readonly demand: number | undefined;
   /** Code of the reason when the bounds disagree. */
-  readonly code: string;
+  readonly code: IssueCode;
 }
 
 /** Something that must not happen at all, so that there is no limit to divide by. */
@@ -68,7 +69,7 @@ export interface ForbiddenDemand extends DemandBase {
 /** No number: it cannot be told, or it does not apply. */
 export interface NoDemand extends DemandBase {
   readonly kind: 'cannot-tell' | 'does-not-apply';
-  readonly code: string;
+  readonly code: IssueCode;
 }
 
 /** What is asked of one place: in one condition, of one component. */
@@ -85,9 +86,9 @@ export interface CheckDefinition<Place> {
   /** True when it never decides the verdict of a review. */
   readonly comparison?: boolean;
   /** Code of the advice when it exceeds. */
-  readonly exceeds: string;
+  readonly exceeds: IssueCode;
   /** Code of the reason when an installation has no place for it. */
-  readonly noPlace: string;
+  readonly noPlace: IssueCode;
   readonly places: (subject: Subject) => readonly Place[];
   /** Trade word of the place. */
   readonly at: (place: Place, subject: Subject) => string;
@@ -102,8 +103,8 @@ export interface Check {
   readonly unit: CheckUnit;
   readonly basis: readonly [Citation, ...Citation[]];
   readonly comparison: boolean;
-  readonly exceeds: string;
-  readonly noPlace: string;
+  readonly exceeds: IssueCode;
+  readonly noPlace: IssueCode;
   /** The demands at every place of a subject. */
   readonly survey: (subject: Subject) => readonly SurveyedPlace[];
 }

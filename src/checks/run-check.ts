@@ -1,6 +1,7 @@
 /** Runs a check: asks it for its places and the demands there, has them judged, and says what governs each place. */
 
 import type { Subject } from '../analysis/subject.js';
+import { coded, type IssueCode } from '../issues/issue.js';
 import {
   type Compared,
   compareWithLimit,
@@ -18,7 +19,7 @@ export interface JudgedDemand {
   readonly outcome: Outcome;
   readonly name: string;
   /** Code of the reason why it cannot be told or does not apply. */
-  readonly reason?: string;
+  readonly reason?: IssueCode;
 }
 
 /**
@@ -58,7 +59,7 @@ function findingOf(check: Check, place: SurveyedPlace): Finding {
     comparison: check.comparison || (demand.comparison ?? false),
     basis: demand.basis ?? check.basis[0],
     ...(demand.condition !== undefined && { condition: demand.condition }),
-    ...(code !== undefined && { reason: { code, data } }),
+    ...(code !== undefined && { reason: coded(code, data as never) }),
     ...(isWorkable(demand.calculation) && { calculation: demand.calculation }),
   };
 }
@@ -106,7 +107,7 @@ function comparedDemand({ demand, limit, least }: ComparedDemand): Compared {
   return largest.verdict === 'meets' && both.verdict !== 'meets' ? largest : both;
 }
 
-function reasonOf(demand: Demand, why: Compared['why']): string | undefined {
+function reasonOf(demand: Demand, why: Compared['why']): IssueCode | undefined {
   switch (why) {
     case 'limit-missing':
     case 'demand-missing':
@@ -121,7 +122,7 @@ function reasonOf(demand: Demand, why: Compared['why']): string | undefined {
   }
 }
 
-function reasonCode(check: Check, { demand, outcome, reason }: JudgedDemand): string | undefined {
+function reasonCode(check: Check, { demand, outcome, reason }: JudgedDemand): IssueCode | undefined {
   if (outcome.verdict === 'exceeds') return demand.advice ?? check.exceeds;
   return outcome.verdict === 'meets' ? demand.remark : reason;
 }

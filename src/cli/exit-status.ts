@@ -1,7 +1,9 @@
 /**
  * Exit statuses: a promise to scripts. Over several files the worst one wins, in the order of `worstFirst`.
  */
+
 import type { Verdict } from '../index.js';
+import type { IssueCode } from '../issues/issue.js';
 
 /** Every status the process can end with, by meaning. */
 export const exitStatus = {
@@ -57,6 +59,6 @@ export function statusOfVerdict(verdict: Verdict): ExitStatus {
  * @param code - code of an issue or an engine error
  * @returns 2 or 3
  */
-export function statusOfCode(code: string): ExitStatus {
+export function statusOfCode(code: IssueCode): ExitStatus {
   return /^cli\.(read|write)\./.test(code) ? exitStatus.fileTrouble : exitStatus.unusable;
 }

@@ -8,8 +8,11 @@ import { pdfText, wordsOfRichText } from './pdf/pdf-text.js';
 import { unpackStream } from './pdf/unpack.js';
 import { isKind, type PdfGroup, type PdfValue } from './pdf/value.js';
 
+/** Why a field cannot be read. */
+type UnreadField = 'fieldwork.form.wrong-type' | 'fieldwork.form.wrong-choice' | 'fieldwork.form.unreadable';
+
 /** Words that stand in a field, or a code of an issue with what was found. */
-export type FieldValue = { readonly text: string } | { readonly code: string; readonly found: string };
+export type FieldValue = { readonly text: string } | { readonly code: UnreadField; readonly found: string };
 
 /** What a box of each kind is in a PDF. */
 const TYPES: Readonly<Record<Box['kind'], 'Tx' | 'Btn' | 'Ch'>> = {
@@ -39,7 +42,7 @@ export function filledValue(pdf: OpenPdf, field: PdfField, box: Box): FieldValue
   const { type } = field;
   if (box.kind === 'choice' && type === 'Ch') return listValue(pdf, field, box);
   if (type !== undefined && type !== TYPES[box.kind])
-    return { code: 'wrong-type', found: TYPE_WORDS[type] ?? `of the type ${type}` };
+    return { code: 'fieldwork.form.wrong-type', found: TYPE_WORDS[type] ?? `of the type ${type}` };
   if (box.kind === 'choice') return buttonsValue(pdf, field, box);
   if (box.kind === 'tick') return tickValue(pdf, field);
   return textValue(pdf, field);
@@ -68,8 +71,8 @@ function textValue(pdf: OpenPdf, field: PdfField): FieldValue {
   const rich = field.entry('RV');
   if (value === undefined && rich === undefined) return { text: '' };
   const text = value === undefined ? wordsOfRichText(wordsOf(pdf, rich) ?? '') : wordsOf(pdf, value);
-  if (text === undefined) return { code: 'unreadable', found: kindWord(value) };
-  if (text.length > LIMITS.text) return { code: 'unreadable', found: `${text.length} signs` };
+  if (text === undefined) return { code: 'fieldwork.form.unreadable', found: kindWord(value) };
+  if (text.length > LIMITS.text) return { code: 'fieldwork.form.unreadable', found: `${text.length} signs` };
   return { text };
 }
 
@@ -89,10 +92,11 @@ function listValue(pdf: OpenPdf, field: PdfField, { choices = [] }: Box): FieldV
   const words = chosen.map((one) => (one === undefined ? '' : wordsOf(pdf, one))).filter((one) => one !== '');
   if (words.length === 0) return { text: '' };
   const [first] = words;
-  if (words.length > 1 || first === undefined) return { code: 'unreadable', found: words.join(', ') };
+  if (words.length > 1 || first === undefined)
+    return { code: 'fieldwork.form.unreadable', found: words.join(', ') };
   if (bare(first) === '') return { text: '' };
   const found = choiceByWords(first, choices);
-  return found === undefined ? { code: 'wrong-choice', found: first } : { text: found };
+  return found === undefined ? { code: 'fieldwork.form.wrong-choice', found: first } : { text: found };
 }
 
 /** Names of the states of a widget in which it shows something. */
@@ -117,7 +121,7 @@ function tickValue(pdf: OpenPdf, field: PdfField): FieldValue {
   const value = field.entry('V');
   const stated = value === undefined ? '' : value === true ? 'true' : wordsOf(pdf, value);
   const shown = field.widgets.map((widget) => shownState(pdf, widget)).find((state) => state !== '') ?? '';
-  if (stated === undefined) return { code: 'unreadable', found: kindWord(value) };
+  if (stated === undefined) return { code: 'fieldwork.form.unreadable', found: kindWord(value) };
   const state = isOff(stated) ? shown : stated;
   if (isOff(state)) return { text: '' };
   const states = new Set([
@@ -127,14 +131,14 @@ function tickValue(pdf: OpenPdf, field: PdfField): FieldValue {
     '1',
     'true',
   ]);
-  return states.has(state) ? { text: 'yes' } : { code: 'unreadable', found: state };
+  return states.has(state) ? { text: 'yes' } : { code: 'fieldwork.form.unreadable', found: state };
 }
 
 function buttonsValue(pdf: OpenPdf, field: PdfField, box: Box): FieldValue {
   const { choices = [] } = box;
   const value = field.entry('V');
   const stated = value === undefined ? '' : wordsOf(pdf, value);
-  if (stated === undefined) return { code: 'unreadable', found: kindWord(value) };
+  if (stated === undefined) return { code: 'fieldwork.form.unreadable', found: kindWord(value) };
   const shown = [
     ...new Set(field.widgets.map((widget) => shownState(pdf, widget)).filter((one) => one !== '')),
   ];
@@ -142,12 +146,12 @@ function buttonsValue(pdf: OpenPdf, field: PdfField, box: Box): FieldValue {
   // Two buttons pressed at once, or one that says otherwise than the field: nobody can tell which was meant.
   if (shown.length > 1 || (!isOff(stated) && shown.length === 1 && shown[0] !== stated))
     return {
-      code: 'unreadable',
+      code: 'fieldwork.form.unreadable',
       found: [...new Set([stated, ...shown])].filter((one) => !isOff(one)).join(', '),
     };
   const state = isOff(stated) ? (shown[0] ?? '') : stated;
   const found = choiceOfState(pdf, field, choices, state);
-  return found === undefined ? { code: 'wrong-choice', found: state } : { text: found };
+  return found === undefined ? { code: 'fieldwork.form.wrong-choice', found: state } : { text: found };
 }
 
 /** The choice a state stands for: by the name we gave it, by the list of the field, by its words, by its place. */

@@ -1,5 +1,5 @@
 /** Reads a filled sheet back, whoever's viewer filled it. */
-import { EngineError, type Issue } from '../issues/issue.js';
+import { coded, EngineError, type Issue, issueOf } from '../issues/issue.js';
 import type { FilledBox, FormReading } from '../readings/form-reading.js';
 import { type Box, boxesOf, type FieldSheet } from '../sheet/sheet.js';
 import { STATED } from './compose-sheet.js';
@@ -45,11 +45,19 @@ export async function readForm(bytes: Uint8Array, sheet: FieldSheet): Promise<Fo
   }
   const missing = wanted.filter(({ id }) => !matched.byBox.has(id));
   const issues = [
-    ...(pdf.isDamaged ? [warningOf('damaged', {})] : []),
-    ...(pdf.hasScript ? [warningOf('script-ignored', {})] : []),
+    ...(pdf.isDamaged ? [issueOf('warning', { code: 'fieldwork.form.damaged', data: {} })] : []),
+    ...(pdf.hasScript ? [issueOf('warning', { code: 'fieldwork.form.script-ignored', data: {} })] : []),
     ...shortened(unread),
-    ...shortened(missing.map(({ id, tip }) => issueOf('field-missing', { field: id, box: tip }))),
-    ...shortened(matched.unknown.map((field) => warningOf('field-unknown', placed(field)))),
+    ...shortened(
+      missing.map(({ id, tip }) =>
+        issueOf('error', { code: 'fieldwork.form.field-missing', data: { field: id, box: tip } }),
+      ),
+    ),
+    ...shortened(
+      matched.unknown.map((field) =>
+        issueOf('warning', { code: 'fieldwork.form.field-unknown', data: placed(field) }),
+      ),
+    ),
   ];
   const { fingerprint, mark, revision, units } = stated;
   return {
@@ -62,19 +70,8 @@ export async function readForm(bytes: Uint8Array, sheet: FieldSheet): Promise<Fo
   };
 }
 
-const issueOf = (code: string, data: Issue['data']): Issue => ({
-  code: `fieldwork.form.${code}`,
-  severity: 'error',
-  data,
-});
-
-const warningOf = (code: string, data: Issue['data']): Issue => ({
-  ...issueOf(code, data),
-  severity: 'warning',
-});
-
 /** Name and page of a field for a message. */
-function placed(field: PdfField): Issue['data'] {
+function placed(field: PdfField) {
   return { field: field.name.slice(0, 200), ...(field.page === undefined ? {} : { page: field.page }) };
 }
 
@@ -101,20 +98,24 @@ function readBox(
   for (const { field, value } of read)
     if ('code' in value)
       issues.push(
-        issueOf(value.code, {
-          ...placed(field),
-          box: box.tip,
-          found: value.found.slice(0, 200),
-          wanted: box.kind,
-          ...(box.choices === undefined ? {} : { choices: box.choices }),
-        }),
+        issueOf(
+          'error',
+          coded(value.code, {
+            ...placed(field),
+            box: box.tip,
+            found: value.found.slice(0, 200),
+            wanted: box.kind,
+            choices: box.choices ?? [],
+          }),
+        ),
       );
   const texts = read.flatMap(({ field, value }) => ('text' in value ? [{ field, text: value.text }] : []));
   if (texts.length < read.length) return undefined;
   const said = texts.filter(({ text }) => text.trim() !== '');
   if (new Set(said.map(({ text }) => text.trim())).size > 1) {
     const found = said.map(({ text }) => text.slice(0, 100));
-    issues.push(issueOf('field-twice', { ...placed(candidates[0] as PdfField), box: box.tip, found }));
+    const data = { ...placed(candidates[0] as PdfField), box: box.tip, found };
+    issues.push(issueOf('error', { code: 'fieldwork.form.field-twice', data }));
     return undefined;
   }
   const chosen = said[0] ?? texts[0];
@@ -129,5 +130,5 @@ function shortened(issues: readonly Issue[]): readonly Issue[] {
   const [first] = rest;
   if (!first) return issues;
   const kept = issues.slice(0, LIMITS.issues);
-  return [...kept, { ...issueOf('more', { count: rest.length }), severity: first.severity }];
+  return [...kept, issueOf(first.severity, { code: 'fieldwork.form.more', data: { count: rest.length } })];
 }

@@ -1,16 +1,32 @@
-import type { IssueData } from '../issues/issue.js';
+import type { Coded } from '../issues/issue.js';
 
 /** Keys and indexes from the top of the file to a value. */
 export type Path = readonly (string | number)[];
 
 /** An issue before its line and column are looked up. */
-export interface Draft {
-  readonly code: string;
+export type Draft = Coded & {
   readonly severity?: 'error' | 'warning' | 'hint';
   readonly path: Path;
   /** What of the path to point at: the value, the key itself, or, for something missing, what should hold it. */
   readonly at: 'value' | 'key' | 'holder';
-  readonly data: IssueData;
+};
+
+/**
+ * A draft made of its parts.
+ *
+ * @param told - code and data [-]
+ * @param path - where it stands [-]
+ * @param at - what of the path to point at [-]
+ * @param severity - how grave it is [-]
+ * @returns the draft [-]
+ */
+export function draftOf(
+  told: Coded,
+  path: Path,
+  at: Draft['at'],
+  severity: Draft['severity'] = 'error',
+): Draft {
+  return { code: told.code, severity, path, at, data: told.data } as Draft;
 }
 
 /**

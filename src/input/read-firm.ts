@@ -1,5 +1,5 @@
 /** A firm's own style: the file `firm.yaml` in a folder of templates. */
-import type { Issue } from '../issues/issue.js';
+import { type Issue, issueOf, withMore } from '../issues/issue.js';
 import type { Draft } from './draft.js';
 import type { Letterhead } from './installation.js';
 import { nearMiss } from './near-miss.js';
@@ -42,9 +42,7 @@ export function readFirm(
 ): ReadFirm {
   const read = readText(text, options.file);
   if (read.faults.length > 0) {
-    const faults = read.faults.map(
-      ({ code, data, place }) => ({ code, severity: 'error', data, place }) as const,
-    );
+    const faults = read.faults.map(({ told: fault, place }) => issueOf('error', fault, place));
     return { ok: false, issues: faults };
   }
   const parsed = firmSchema.safeParse(read.content ?? {}, { jitless: true });
@@ -94,10 +92,11 @@ function unknownSection(
 }
 
 function issuesOf(drafts: readonly Draft[], read: ReadText): readonly Issue[] {
-  return drafts.map(({ code, severity = 'error', path, at, data }) => ({
-    code,
-    severity,
-    data: { ...told(firmSchema, path), ...data },
-    place: read.placeOf(path, at),
-  }));
+  return drafts.map((draft) =>
+    issueOf(
+      draft.severity ?? 'error',
+      withMore(draft, told(firmSchema, draft.path)),
+      read.placeOf(draft.path, draft.at),
+    ),
+  );
 }

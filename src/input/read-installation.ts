@@ -1,7 +1,7 @@
 /** The way in: text to a checked installation, or every issue at once. */
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
-import type { Issue } from '../issues/issue.js';
+import { type Issue, issueOf, withMore } from '../issues/issue.js';
 import type { SourceId } from '../sources/index.js';
 import { checkWalks } from './check-walks.js';
 import type { Draft } from './draft.js';
@@ -34,7 +34,7 @@ export function readInstallation(text: string, options: { readonly file?: string
   if (read.faults.length > 0) {
     return {
       ok: false,
-      issues: inOrder(read.faults.map(({ code, data, place }) => ({ code, severity: 'error', data, place }))),
+      issues: inOrder(read.faults.map(({ told: fault, place }) => issueOf('error', fault, place))),
     };
   }
   if (read.content === null || read.content === undefined) {
@@ -64,12 +64,13 @@ export function readInstallation(text: string, options: { readonly file?: string
 
 function issuesOf(drafts: readonly Draft[], read: ReadText): readonly Issue[] {
   return inOrder(
-    drafts.map(({ code, severity = 'error', path, at, data }) => ({
-      code,
-      severity,
-      data: { ...told(fileSchema, path), ...data },
-      place: read.placeOf(path, at),
-    })),
+    drafts.map((draft) =>
+      issueOf(
+        draft.severity ?? 'error',
+        withMore(draft, told(fileSchema, draft.path)),
+        read.placeOf(draft.path, draft.at),
+      ),
+    ),
   );
 }
 

@@ -13,7 +13,7 @@ import {
   Parser,
   type YAMLError,
 } from 'yaml';
-import type { Place } from '../issues/issue.js';
+import type { Coded, Place } from '../issues/issue.js';
 import { type Draft, type Path, pathText } from './draft.js';
 import { boundedTokens } from './nesting.js';
 import { steeringSigns } from './steering-signs.js';
@@ -30,9 +30,12 @@ const MOST_ALIASES = 100;
 /** What a text holds, with a way to find places in it. */
 export interface ReadText {
   readonly content: unknown;
-  readonly faults: readonly (Omit<Draft, 'path' | 'at'> & { readonly place: Place })[];
+  readonly faults: readonly { readonly told: Coded; readonly place: Place }[];
   readonly placeOf: (path: Path, at: Draft['at']) => Place;
 }
+
+/** Nothing was read, and why. */
+type Stop = (told: Coded) => ReadText;
 
 /**
  * Reads YAML 1.2 or JSON: no custom tags, no key twice, bounded size, depth and repetition. Never throws.
@@ -43,31 +46,32 @@ export interface ReadText {
  */
 export function readText(text: string, file?: string): ReadText {
   const top: Place = { ...(file !== undefined && { file }), line: 1, column: 1, path: '' };
-  const stop = (code: string, data: Draft['data'] = {}): ReadText => ({
+  const stop: Stop = (told) => ({
     content: undefined,
-    faults: [{ code, data, place: top }],
+    faults: [{ told, place: top }],
     placeOf: () => top,
   });
   if (text.length > LONGEST_FILE)
-    return stop('input.file-too-large', { found: text.length, most: LONGEST_FILE });
-  if (text.includes('\0')) return stop('input.not-text');
+    return stop({ code: 'input.file-too-large', data: { found: text.length, most: LONGEST_FILE } });
+  if (text.includes('\0')) return stop({ code: 'input.not-text', data: {} });
   try {
     const tokens = boundedTokens(text, DEEPEST_COUNT);
-    return tokens ? readDocument(text, tokens, top, stop) : stop('input.too-deep', { most: DEEPEST_NESTING });
+    return tokens
+      ? readDocument(text, tokens, top, stop)
+      : stop({ code: 'input.too-deep', data: { most: DEEPEST_NESTING } });
   } catch (error) {
-    if (error instanceof ReferenceError) return stop('input.too-many-aliases', { most: MOST_ALIASES });
-    return stop('input.not-yaml', {
-      reason: error instanceof Error ? (error.message.split('\n')[0] ?? '') : '',
+    if (error instanceof ReferenceError)
+      return stop({ code: 'input.too-many-aliases', data: { most: MOST_ALIASES } });
+    return stop({
+      code: 'input.not-yaml',
+      data: {
+        reason: error instanceof Error ? (error.message.split('\n')[0] ?? '') : '',
+      },
     });
   }
 }
 
-function readDocument(
-  text: string,
-  tokens: readonly string[],
-  top: Place,
-  stop: (code: string, data?: Draft['data']) => ReadText,
-): ReadText {
+function readDocument(text: string, tokens: readonly string[], top: Place, stop: Stop): ReadText {
   const lines = new LineCounter();
   const [document, second] = composed(text, tokens, lines);
   const placeAt = (offset: number, path: Path): Place => {
@@ -80,19 +84,22 @@ function readDocument(
     (error, index) => errors.findIndex(({ pos }) => pos[0] === error.pos[0]) === index,
   );
   const faults = first.map((error) => ({
-    ...yamlFault(error),
+    told: yamlFault(error),
     place: placeAt(error.pos[0], []),
   }));
   const placeOf = (path: Path, at: Draft['at']): Place => placeAt(offsetOf(document, path, at), path);
   if (second)
-    faults.push({ code: 'input.many-documents', data: {}, place: placeAt(second.range?.[0] ?? 0, []) });
+    faults.push({
+      told: { code: 'input.many-documents', data: {} },
+      place: placeAt(second.range?.[0] ?? 0, []),
+    });
   if (faults.length > 0) return { content: undefined, faults, placeOf };
-  if (isTooDeep(document.contents)) return stop('input.too-deep', { most: DEEPEST_NESTING });
+  if (isTooDeep(document.contents)) return stop({ code: 'input.too-deep', data: { most: DEEPEST_NESTING } });
   for (const { sign, offset } of steeringSigns(document))
-    faults.push({ code: 'input.steering-sign', data: { sign }, place: placeAt(offset, []) });
+    faults.push({ told: { code: 'input.steering-sign', data: { sign } }, place: placeAt(offset, []) });
   if (faults.length > 0) return { content: undefined, faults, placeOf };
   const content: unknown = document.toJS({ maxAliasCount: MOST_ALIASES });
-  if (isTooDeepData(content)) return stop('input.too-deep', { most: DEEPEST_NESTING });
+  if (isTooDeepData(content)) return stop({ code: 'input.too-deep', data: { most: DEEPEST_NESTING } });
   return { content, faults: [], placeOf };
 }
 
@@ -111,7 +118,7 @@ function composed(
   return [first, ...rest];
 }
 
-function yamlFault(error: YAMLError): { readonly code: string; readonly data: Draft['data'] } {
+function yamlFault(error: YAMLError): Coded {
   if (error.code === 'DUPLICATE_KEY') return { code: 'input.key-twice', data: {} };
   if (error.code === 'TAG_RESOLVE_FAILED') return { code: 'input.tag', data: {} };
   if (error.code === 'TAB_AS_INDENT') return { code: 'input.tab', data: {} };

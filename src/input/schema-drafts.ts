@@ -1,7 +1,7 @@
 /** Issues of the schema library to issues of ours: a code, data for its sentence, what was wanted, an example. */
 import type * as z from 'zod';
-import type { IssueData } from '../issues/issue.js';
-import type { Draft, Path } from './draft.js';
+import { type Coded, type IssueCode, type IssueData, withMore } from '../issues/issue.js';
+import { type Draft, draftOf, type Path } from './draft.js';
 import { exampleText } from './example-text.js';
 import { nearMiss } from './near-miss.js';
 import { schemaAt } from './schema/schema-at.js';
@@ -9,7 +9,7 @@ import { schemaAt } from './schema/schema-at.js';
 type Found = z.core.$ZodIssue;
 
 /** Where a map has one key and that is not known, this says nothing more. */
-const ONE_KEY: readonly string[] = ['input.one-key', 'input.one-start', 'input.one-end'];
+const ONE_KEY: readonly IssueCode[] = ['input.one-key', 'input.one-start', 'input.one-end'];
 
 /**
  * Every issue the schema found, as drafts.
@@ -57,8 +57,7 @@ function draftsOf(issue: Found, above: Path, content: unknown, root: z.core.$Zod
     const data = { key: String(path.at(-1)), ...told(root, path) };
     return [{ code: 'input.missing', path, at: 'holder', data }];
   }
-  const { code, data } = codeAndData(issue, found);
-  return [{ code, path, at: 'value', data: { ...told(root, path), ...data } }];
+  return [draftOf(withMore(codeAndData(issue, found), told(root, path)), path, 'value')];
 }
 
 function unknownKey(key: string, path: Path, known: readonly string[]): Draft {
@@ -99,14 +98,16 @@ function meantOption(options: readonly (readonly Found[])[], found: unknown): re
   return (meant ?? options[0] ?? []).slice();
 }
 
-function codeAndData(issue: Found, found: unknown): { readonly code: string; readonly data: IssueData } {
+function codeAndData(issue: Found, found: unknown): Coded {
   const shown = foundText(found);
   switch (issue.code) {
     case 'custom': {
-      const { code, data } = issue.params as { readonly code: string; readonly data: IssueData };
+      // Put there by `refuse`, which knows what goes with the code.
+      const refused = issue.params as Coded;
+      const data: IssueData = refused.data;
       const list = [data.sizes, data.words].find(Array.isArray);
       const nearest = list && typeof data.found === 'string' ? nearMiss(data.found, list) : undefined;
-      return { code, data: { ...data, ...(nearest !== undefined && { nearest }) } };
+      return nearest === undefined ? refused : withMore(refused, { nearest });
     }
     case 'invalid_value': {
       const words = issue.values.map(String);

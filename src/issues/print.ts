@@ -1,6 +1,6 @@
-import type { Issue, Place } from './issue.js';
+import type { Coded, Issue, Place } from './issue.js';
 import { sentences } from './sentences/index.js';
-import type { Sentence } from './sentences/sentence.js';
+import type { IssueData, Sentence } from './sentences/sentence.js';
 
 /**
  * The sentence of an issue. A code without a sentence is told by its code and data, so that nothing is ever lost.
@@ -8,8 +8,10 @@ import type { Sentence } from './sentences/sentence.js';
  * @param issue - code and data [-]
  * @returns the sentence [-]
  */
-export function sentenceOf(issue: Pick<Issue, 'code' | 'data'>): Sentence {
-  const make = Object.hasOwn(sentences, issue.code) ? sentences[issue.code] : undefined;
+export function sentenceOf(issue: Coded): Sentence {
+  // A code fits its own sentence, which cannot be said of a table of them.
+  const table: Readonly<Record<string, (data: IssueData) => Sentence>> = sentences as never;
+  const make = Object.hasOwn(table, issue.code) ? table[issue.code] : undefined;
   return make?.(issue.data) ?? { message: `${issue.code} ${JSON.stringify(issue.data)}` };
 }
 

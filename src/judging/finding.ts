@@ -1,3 +1,4 @@
+import type { Coded } from '../issues/issue.js';
 import type { Citation } from '../sources/index.js';
 import type { Outcome } from './compare-with-limit.js';
 
@@ -34,6 +35,6 @@ export interface Finding extends Outcome {
   readonly comparison: boolean;
   readonly basis: Citation;
   /** Code of the reason, for `cannot-tell` and `does-not-apply`, or of the advice for `exceeds`; sentences in `issues`. */
-  readonly reason?: { readonly code: string; readonly data: Readonly<Record<string, string | number>> };
+  readonly reason?: Coded;
   readonly calculation?: Calculation;
 }

@@ -3,7 +3,7 @@ import type { Issue } from '../issues/issue.js';
 import { boxesOf, type FieldSheet } from '../sheet/sheet.js';
 import { dateIn } from './read-box.js';
 import type { FieldReading, ReadingsById } from './reading.js';
-import { issueAt, type Understood } from './understand.js';
+import { issueAt, spotOf, type Understood } from './understand.js';
 
 /** Box with the day of the visit. */
 export const DATE_BOX = 'identity.date';
@@ -39,12 +39,19 @@ export function mergeVisits(
         merged.set(id, { reading, day });
         continue;
       }
-      const issue = issueAt('fieldwork.reading.differs', reading.place, {
-        label: tips.get(id) ?? id,
-        found: reading.text,
-        other: earlier.reading.text,
-        otherFile: earlier.reading.place.file,
-      });
+      const issue = issueAt(
+        {
+          code: 'fieldwork.reading.differs',
+          data: {
+            ...spotOf(reading.place),
+            label: tips.get(id) ?? id,
+            found: reading.text,
+            other: earlier.reading.text,
+            otherFile: earlier.reading.place.file,
+          },
+        },
+        reading.place,
+      );
       issues.push(issue);
       const { text, place } = reading;
       merged.set(id, { reading: { id, text, place, kind: 'unreadable', issue }, day });

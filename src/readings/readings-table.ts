@@ -1,6 +1,6 @@
 /** Reading a readings file: CSV, as a spreadsheet writes it. */
 import { parse } from 'csv-parse/browser/esm/sync';
-import type { Issue } from '../issues/issue.js';
+import { coded, type Issue, type IssueCode, type IssueDataOf, issueOf } from '../issues/issue.js';
 import type { Answer } from './answers.js';
 import { READINGS_FORMAT } from './readings-schema.js';
 import { isSystem, LONGEST_READING, MOST_READINGS, type ReadReadings } from './readings-text.js';
@@ -23,8 +23,8 @@ export const COLUMNS = ['reading', 'value', 'not read because'] as const;
 export function readReadingsTable(text: string, file: string): ReadReadings {
   const issues: Issue[] = [];
   const at = (line: number, path = '') => ({ file, line, column: 1, path });
-  const wrong = (code: string, line: number, data: Issue['data'] = {}, path = '') =>
-    void issues.push({ code, severity: 'error', data, place: at(line, path) });
+  const wrong = <Code extends IssueCode>(code: Code, line: number, data: IssueDataOf<Code>, path = '') =>
+    void issues.push(issueOf('error', coded(code, data), at(line, path)));
   const rows = rowsOf(text);
   if ('fault' in rows) {
     wrong('fieldwork.readings.not-a-table', rows.line, { reason: rows.fault });
@@ -64,7 +64,7 @@ export function readReadingsTable(text: string, file: string): ReadReadings {
     });
   }
   const fingerprint = head.get('sheet') ?? '';
-  if (fingerprint === '') wrong('fieldwork.readings.no-sheet', lines.get('sheet') ?? 1);
+  if (fingerprint === '') wrong('fieldwork.readings.no-sheet', lines.get('sheet') ?? 1, {});
   const units = head.get('units');
   if (units !== undefined && !isSystem(units))
     wrong('fieldwork.readings.units', lines.get('units') ?? 1, { found: units });

@@ -1,6 +1,6 @@
 /** Reading a readings file: YAML or JSON. */
 import { readText } from '../input/read-text.js';
-import type { Issue } from '../issues/issue.js';
+import { type Coded, type Issue, issueOf } from '../issues/issue.js';
 import type { UnitSystem } from '../units/index.js';
 import type { Answer, Answers } from './answers.js';
 import { READINGS_FORMAT } from './readings-schema.js';
@@ -26,45 +26,52 @@ const KEYS = ['format', 'sheet', 'mark', 'units', 'readings'] as const;
  */
 export function readReadingsText(text: string, file: string): ReadReadings {
   const read = readText(text, file);
-  const issues: Issue[] = read.faults.map(({ code, data, place }) => ({
-    code,
-    severity: 'error',
-    data,
-    place,
-  }));
+  const issues: Issue[] = read.faults.map(({ told, place }) => issueOf('error', told, place));
   if (issues.length > 0) return { ok: false, issues };
-  const wrong = (code: string, path: readonly (string | number)[], data: Issue['data'] = {}) =>
-    void issues.push({ code, severity: 'error', data, place: read.placeOf(path, 'value') });
+  const wrong = (told: Coded, path: readonly (string | number)[]) =>
+    void issues.push(issueOf('error', told, read.placeOf(path, 'value')));
   if (!isRecord(read.content)) {
-    wrong('fieldwork.readings.not-a-map', []);
+    wrong({ code: 'fieldwork.readings.not-a-map', data: {} }, []);
     return { ok: false, issues };
   }
   const { format, sheet, mark, units, readings, ...others } = read.content;
   for (const key of Object.keys(others)) {
-    wrong('fieldwork.readings.unknown-key', [key], { found: key, known: [...KEYS] });
+    wrong({ code: 'fieldwork.readings.unknown-key', data: { found: key, known: [...KEYS] } }, [key]);
   }
   if (format !== READINGS_FORMAT) {
-    wrong('fieldwork.readings.format', 'format' in read.content ? ['format'] : [], {
-      found: shown(format),
-      wanted: READINGS_FORMAT,
-    });
+    wrong(
+      {
+        code: 'fieldwork.readings.format',
+        data: {
+          found: shown(format),
+          wanted: READINGS_FORMAT,
+        },
+      },
+      'format' in read.content ? ['format'] : [],
+    );
   }
   if (units !== undefined && !isSystem(units))
-    wrong('fieldwork.readings.units', ['units'], { found: shown(units) });
+    wrong({ code: 'fieldwork.readings.units', data: { found: shown(units) } }, ['units']);
   const fingerprint = wordOf(sheet);
   if (fingerprint === undefined)
-    wrong('fieldwork.readings.no-sheet', 'sheet' in read.content ? ['sheet'] : []);
+    wrong({ code: 'fieldwork.readings.no-sheet', data: {} }, 'sheet' in read.content ? ['sheet'] : []);
   const answers: Answer[] = [];
   if (!isRecord(readings))
-    wrong('fieldwork.readings.no-readings', 'readings' in read.content ? ['readings'] : []);
+    wrong(
+      { code: 'fieldwork.readings.no-readings', data: {} },
+      'readings' in read.content ? ['readings'] : [],
+    );
   else if (Object.keys(readings).length > MOST_READINGS) {
-    wrong('fieldwork.readings.too-many', ['readings'], { most: MOST_READINGS });
+    wrong({ code: 'fieldwork.readings.too-many', data: { most: MOST_READINGS } }, ['readings']);
   } else {
     for (const [id, value] of Object.entries(readings)) {
       const place = { file, text: read.placeOf(['readings', id], 'value') };
       const answer = answerOf(value);
       if (answer === undefined) {
-        wrong('fieldwork.readings.not-a-value', ['readings', id], { id, found: shown(value) });
+        wrong({ code: 'fieldwork.readings.not-a-value', data: { id, found: shown(value) } }, [
+          'readings',
+          id,
+        ]);
       } else if (answer.text !== '' || answer.notRead !== undefined) answers.push({ id, ...answer, place });
     }
   }

@@ -31,6 +31,9 @@ export function siteLimit(
 }
 
 /** Code of why there is no limit: a number without its document is told apart from none. */
-export function noSiteLimit(readings: ReadingsById, id: string): string {
+export function noSiteLimit(
+  readings: ReadingsById,
+  id: string,
+): 'fieldwork.no-limit' | 'fieldwork.limit-without-source' {
   return numberIn(readings, id) === undefined ? 'fieldwork.no-limit' : 'fieldwork.limit-without-source';
 }

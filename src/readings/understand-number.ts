@@ -4,6 +4,15 @@ import type { Box } from '../sheet/sheet.js';
 import { type ParsedQuantity, parseQuantity, type UnitSystem } from '../units/index.js';
 import { plainText, readNumber } from '../units/read-number.js';
 
+/** A number in SI, or why it is none. */
+export type UnderstoodNumber =
+  | ParsedQuantity
+  | {
+      readonly ok: false;
+      readonly code: 'fieldwork.reading.comma' | 'fieldwork.reading.not-a-count';
+      readonly data?: undefined;
+    };
+
 /**
  * Reads a number written into a box.
  *
@@ -20,14 +29,14 @@ export function understandNumber(
   text: string,
   box: Pick<Box, 'dimension' | 'unit'>,
   system: UnitSystem,
-): ParsedQuantity {
+): UnderstoodNumber {
   const pointed = withDecimalPoint(text, system);
-  if (pointed === undefined) return { ok: false, code: 'fieldwork.reading.comma', data: { found: text } };
+  if (pointed === undefined) return { ok: false, code: 'fieldwork.reading.comma' };
   const bare = readNumber(plainText(pointed));
   const isBare = bare.ok && bare.rest.trim() === '';
   if (box.dimension === undefined) {
     if (isBare) return { ok: true, value: bare.value };
-    return { ok: false, code: 'fieldwork.reading.not-a-count', data: { found: text } };
+    return { ok: false, code: 'fieldwork.reading.not-a-count' };
   }
   return parseQuantity(isBare ? `${pointed} ${box.unit ?? ''}` : pointed, box.dimension);
 }

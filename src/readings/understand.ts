@@ -1,6 +1,6 @@
 /** From answers as filled to readings in SI: nothing is dropped, nothing is guessed. */
 import { nearMiss } from '../input/near-miss.js';
-import type { Issue, IssueData } from '../issues/issue.js';
+import { type Coded, type Issue, issueOf } from '../issues/issue.js';
 import { type Box, boxesOf, type FieldSheet, notReadBox } from '../sheet/sheet.js';
 import type { UnitSystem } from '../units/index.js';
 import type { Answer, AnswerPlace, Answers } from './answers.js';
@@ -40,7 +40,12 @@ export function understand(answers: Answers, sheet: FieldSheet, system: UnitSyst
     readings.set(id, { id, text, place, ...(unit !== '' && { unit }), ...value });
     if (value.kind === 'unreadable') issues.push(value.issue);
     if (value.kind === 'not-read' && value.reason === '') {
-      issues.push(issueAt('fieldwork.reading.no-reason', place, { id, label: box.tip }));
+      issues.push(
+        issueAt(
+          { code: 'fieldwork.reading.no-reason', data: { ...spotOf(place), id, label: box.tip } },
+          place,
+        ),
+      );
     }
   }
   for (const [id, reading] of rowReasons(sheet, readings)) if (!readings.has(id)) readings.set(id, reading);
@@ -50,10 +55,9 @@ export function understand(answers: Answers, sheet: FieldSheet, system: UnitSyst
 function understoodValue(answer: Answer, box: Box, system: UnitSystem): ReadingValue {
   const { text, notRead, place } = answer;
   if (notRead !== undefined) return { kind: 'not-read', reason: notRead };
-  const unreadable = (code: string, data: IssueData): ReadingValue => ({
-    kind: 'unreadable',
-    issue: issueAt(code, place, { ...data, id: box.id, label: box.tip, found: short(text) }),
-  });
+  const told = { id: box.id, label: box.tip, found: short(text) };
+  const unreadable = (issue: Coded): ReadingValue => ({ kind: 'unreadable', issue: issueAt(issue, place) });
+  const spot = spotOf(place);
   const notApplicable = /^(?:n\.? ?\/? ?a\.?|not applicable|not read|[-–—])(?:$|[\s:;,(]+(.*?)\)?$)/isu.exec(
     text,
   );
@@ -64,28 +68,40 @@ function understoodValue(answer: Answer, box: Box, system: UnitSystem): ReadingV
     case 'number': {
       const number = understandNumber(text, box, system);
       if (!number.ok) {
-        const { units = '' } = number.data;
-        const code = number.code.startsWith('fieldwork.') ? number.code : 'fieldwork.reading.not-a-number';
-        return unreadable(code, { unit: box.unit ?? '', cause: number.code, units });
+        const { code } = number;
+        return code === 'fieldwork.reading.comma' || code === 'fieldwork.reading.not-a-count'
+          ? unreadable({ code, data: { ...spot, ...told } })
+          : unreadable({
+              code: 'fieldwork.reading.not-a-number',
+              data: { ...spot, ...told, unit: box.unit ?? '', cause: code, units: number.data?.units ?? '' },
+            });
       }
       return number.value < 0 && !mayBeNegative(box)
-        ? unreadable('fieldwork.reading.negative', {})
+        ? unreadable({ code: 'fieldwork.reading.negative', data: { ...spot, ...told } })
         : { kind: 'number', value: number.value };
     }
     case 'choice': {
       const choice = choiceOf(text, box.choices ?? []);
       return choice === undefined
-        ? unreadable('fieldwork.reading.not-a-choice', { words: [...(box.choices ?? [])] })
+        ? unreadable({
+            code: 'fieldwork.reading.not-a-choice',
+            data: { ...spot, ...told, words: [...(box.choices ?? [])] },
+          })
         : { kind: 'choice', choice };
     }
     case 'date': {
       const date = understandDate(text);
-      return date === undefined ? unreadable('fieldwork.reading.not-a-day', {}) : { kind: 'date', date };
+      return date === undefined
+        ? unreadable({ code: 'fieldwork.reading.not-a-day', data: { ...spot, ...told } })
+        : { kind: 'date', date };
     }
     case 'tick': {
       const ticked = choiceOf(text, ['yes', 'no']);
       return ticked === undefined
-        ? unreadable('fieldwork.reading.not-a-choice', { words: ['yes', 'no'] })
+        ? unreadable({
+            code: 'fieldwork.reading.not-a-choice',
+            data: { ...spot, ...told, words: ['yes', 'no'] },
+          })
         : { kind: 'tick', ticked: ticked === 'yes' };
     }
     default:
@@ -125,26 +141,18 @@ function rowReasons(sheet: FieldSheet, readings: ReadingsById): readonly (readon
 
 function notOnSheet({ id, place, text }: Answer, known: readonly string[]): Issue {
   const nearest = nearMiss(id, known);
-  return issueAt('fieldwork.reading.not-on-sheet', place, {
-    id,
-    found: short(text),
-    ...(nearest !== undefined && { nearest }),
-  });
+  const data = { ...spotOf(place), id, found: short(text), ...(nearest !== undefined && { nearest }) };
+  return issueAt({ code: 'fieldwork.reading.not-on-sheet', data }, place);
+}
+
+/** File, and page and field of a PDF, as data of a sentence. */
+export function spotOf({ file, page, field }: AnswerPlace) {
+  return { file, ...(page !== undefined && { page }), ...(field !== undefined && { field }) };
 }
 
 /** A warning with its place: a line, or page and field. */
-export function issueAt(code: string, place: AnswerPlace, data: IssueData): Issue {
-  const where = {
-    file: place.file,
-    ...(place.page !== undefined && { page: place.page }),
-    ...(place.field !== undefined && { field: place.field }),
-  };
-  return {
-    code,
-    severity: 'warning',
-    data: { ...where, ...data },
-    ...(place.text && { place: place.text }),
-  };
+export function issueAt(told: Coded, place: AnswerPlace): Issue {
+  return issueOf('warning', told, place.text);
 }
 
 function short(text: string): string {

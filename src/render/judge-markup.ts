@@ -1,8 +1,18 @@
 /** What can only be judged on the whole document: ids once, links that lead somewhere, rows that fill their columns. */
-import type { IssueData } from '../issues/issue.js';
+import type { IssueDataBeside, TailsOf } from '../issues/issue.js';
+import type { TemplateSpot } from '../issues/sentences/render.js';
 import type { MarkupElement } from './markup.js';
 
-type Complain = (code: string, line: number, data: IssueData) => void;
+/** Faults of markup, without their common beginning. */
+export type MarkupFault = TailsOf<'render.markup'>;
+
+/** What a fault has to be told with, beside its place. */
+export type MarkupFaultData<Fault extends MarkupFault> = IssueDataBeside<
+  `render.markup.${Fault}`,
+  TemplateSpot
+>;
+
+type Complain = <Fault extends MarkupFault>(fault: Fault, line: number, data: MarkupFaultData<Fault>) => void;
 
 /** Kinds of a table column. */
 export type ColumnKind = 'left' | 'right' | 'centre' | 'decimal';

@@ -1,7 +1,7 @@
 /** Reads the filled template into elements and judges every one against the vocabulary, all faults in one go. */
 import { SaxesParser } from 'saxes';
-import { type Issue, IssuesError } from '../issues/issue.js';
-import { judgeDocument } from './judge-markup.js';
+import { coded, type Issue, IssuesError, issueOf } from '../issues/issue.js';
+import { judgeDocument, type MarkupFault, type MarkupFaultData } from './judge-markup.js';
 import type { MarkupElement, MarkupNode } from './markup.js';
 import type { TemplatePlace } from './template/origins.js';
 import { allowedInside, takesText, VOCABULARY } from './vocabulary.js';
@@ -40,18 +40,19 @@ export function parseMarkup(text: string, options: MarkupOptions = {}): MarkupEl
   const name = options.name ?? 'review';
   const issues: Issue[] = [];
   const lines = text.split('\n', 100_000);
-  const complain = (code: string, line: number, column: number, data: Issue['data']): void => {
+  const complain = <Fault extends MarkupFault>(
+    fault: Fault,
+    line: number,
+    column: number,
+    data: MarkupFaultData<Fault>,
+  ): void => {
     const near = (lines[line - 1] ?? '').trim().slice(0, 80);
     const written = options.placeOf?.(line, Math.max(1, column));
     const place = written
       ? { file: `${written.template}.hbs`, line: written.line, column: written.column, path: 'markup' }
       : { file: name, line, column: Math.max(1, column), path: 'markup' };
-    issues.push({
-      code: `render.markup.${code}`,
-      severity: 'error',
-      data: { ...data, template: written?.template ?? name, line: place.line, near },
-      place,
-    });
+    const where = { template: written?.template ?? name, line: place.line, near };
+    issues.push(issueOf('error', coded(`render.markup.${fault}`, { ...data, ...where } as never), place));
   };
   if (text.length > LARGEST_MARKUP) {
     complain('too-large', 1, 1, { size: text.length, largest: LARGEST_MARKUP });
@@ -140,7 +141,7 @@ function judgeElement(
   name: string,
   attributes: Readonly<Record<string, string>>,
   parent: string | undefined,
-  complain: (code: string, data: Issue['data']) => void,
+  complain: <Fault extends MarkupFault>(fault: Fault, data: MarkupFaultData<Fault>) => void,
 ): void {
   const allowed = parent === undefined ? ['review'] : allowedInside(parent);
   const rule = Object.hasOwn(VOCABULARY, name) ? VOCABULARY[name] : undefined;

@@ -1,5 +1,5 @@
 /** The two lines of each arrangement, as steps of a walk, or why they do not fit. */
-import type { Issue } from '../issues/issue.js';
+import { type CodesFrom, coded, type Issue, issueOf } from '../issues/issue.js';
 import type { Measured } from './answers.js';
 import {
   atThePump,
@@ -21,6 +21,9 @@ export interface NewLines {
   readonly issues: readonly Issue[];
 }
 
+/** Codes of what does not fit. */
+type TooTight = Extract<CodesFrom<{ option: string; found: string; least: string }>, `starter.${string}`>;
+
 /** What one line is laid out with. */
 interface Laying {
   readonly kit: Kit;
@@ -30,7 +33,7 @@ interface Laying {
   readonly high: number;
   /** The next support, marked in the order of the walk. */
   readonly support: (kind: NewSupport['kind'], elevation: number, rods?: number) => Step;
-  readonly refuse: (code: string, option: string, found: Measured | undefined, least: number) => void;
+  readonly refuse: (code: TooTight, option: string, found: Measured | undefined, least: number) => void;
 }
 
 /**
@@ -51,8 +54,9 @@ export function layLines(kit: Kit): NewLines {
     };
     // Both lines may stumble over one answer they share: what the longer one needs is told.
     const same = issues.findIndex((issue) => issue.code === code && issue.data.option === option);
-    if (same < 0) issues.push({ code, severity: 'error', data });
-    else issues[same] = { code, severity: 'error', data };
+    const issue = issueOf('error', coded(code, data));
+    if (same < 0) issues.push(issue);
+    else issues[same] = issue;
   };
   const counts = { H: 0, V: 0, G: 0 };
   const support: Laying['support'] = (kind, elevation, rods = 1) => {

@@ -8,7 +8,7 @@ import {
   valveSizes,
 } from '../catalog/index.js';
 import { isDay } from '../input/schema/labels.js';
-import type { Issue } from '../issues/issue.js';
+import { coded, type Issue, type IssueCode, type IssueDataOf, issueOf } from '../issues/issue.js';
 import { sentenceOf } from '../issues/print.js';
 import { parseQuantity, type UnitSystem } from '../units/index.js';
 import type { Answers, Measured, Size } from './answers.js';
@@ -83,7 +83,7 @@ function whyNot({ kind }: Question, found: string): Why {
 function whyNotQuantity(found: string, dimension: Parameters<typeof parseQuantity>[1]): Why {
   const read = parseQuantity(found, dimension);
   if (!read.ok) {
-    const { message, hint } = sentenceOf({ code: read.code, data: read.data });
+    const { message, hint } = sentenceOf(coded(read.code, read.data));
     return { why: hint === undefined ? message : `${message} (${hint})` };
   }
   if (dimension === 'ratio' && read.value > 1) return { why: 'it is more than the whole' };
@@ -200,7 +200,8 @@ const NOTHING: Measured = { text: '', value: Number.NaN };
 /** What one answer says against another, where the geometry is not needed to see it. */
 function contradictions(answers: Answers): readonly Issue[] {
   const issues: Issue[] = [];
-  const add = (code: string, data: Issue['data']) => void issues.push({ code, severity: 'error', data });
+  const add = <Code extends IssueCode>(code: Code, data: IssueDataOf<Code>) =>
+    void issues.push(issueOf('error', coded(code, data)));
   const { size, pipeSize, schedule, facing, turn, arrangement } = answers;
   const ends = reducerSmallEnds(pipeSize.nps);
   if (pipeSize.nps !== size.nps && !ends.includes(size.nps))

@@ -5,7 +5,7 @@
 import { rodRating, rodSizes } from '../catalog/index.js';
 import type { Installation } from '../input/installation.js';
 import { type ReadInstallation, readInstallation } from '../input/read-installation.js';
-import type { Issue } from '../issues/issue.js';
+import { type Issue, issueOf } from '../issues/issue.js';
 import { solveFrame } from '../mechanics/frame/solve-frame.js';
 import { buildLayout } from '../model/layout/build-layout.js';
 import type { UnitSystem } from '../units/index.js';
@@ -52,7 +52,7 @@ export function startFile(raw: RawAnswers, today: string): StartedFile {
 
 /** Lines and columns of a file that nobody has seen would only confuse. */
 function withoutPlaces({ issues }: Extract<ReadInstallation, { ok: false }>): StartedFile {
-  return { ok: false, issues: issues.map(({ code, severity, data }) => ({ code, severity, data })) };
+  return { ok: false, issues: issues.map((issue) => issueOf(issue.severity, issue)) };
 }
 
 /** Load with the line filled, and the largest of all conditions, by mark [N]. */

@@ -1,14 +1,42 @@
 import type { Dimension } from './dimension.js';
-import { plainText, readNumber } from './read-number.js';
+import { type NumberFault, plainText, readNumber } from './read-number.js';
 import { temperatureZero, unitFactor, unitNames } from './unit-table.js';
 
 /** A quantity as read: its SI value, or why it cannot be read. */
 export type ParsedQuantity =
   | { readonly ok: true; readonly value: number }
-  | { readonly ok: false; readonly code: string; readonly data: Readonly<Record<string, string>> };
+  | {
+      readonly ok: false;
+      readonly code: QuantityCode;
+      readonly data: QuantityFault;
+    };
+
+/** What was found, and what may be written. */
+export type QuantityFault = {
+  readonly found: string;
+  readonly dimension: string;
+  /** Units that may be written. */
+  readonly units: string;
+  /** What stands where the unit should; empty where nothing does. */
+  readonly unit: string;
+  /** The fraction that is none; empty where there is none. */
+  readonly fraction: string;
+};
+
+/** Why a quantity cannot be read. */
+export type QuantityCode =
+  | NumberFault['code']
+  | 'quantity.no-unit'
+  | 'quantity.unknown-unit'
+  | 'quantity.broken-feet'
+  | 'quantity.too-many-inches'
+  | 'quantity.below-zero-kelvin';
 
 /** Longest text looked at; anything longer is no quantity. */
 const LONGEST_QUANTITY = 100;
+
+/** Refuses a text with a code and what is to be said of it beside the text. */
+type Refuse = (code: QuantityCode, data?: Partial<QuantityFault>) => ParsedQuantity;
 
 /** How many units a message lists. */
 const SHOWN_UNITS = 7;
@@ -22,17 +50,14 @@ const SHOWN_UNITS = 7;
  * @returns value in the SI unit of the dimension, or a code with data [-]
  */
 export function parseQuantity(text: string, dimension: Dimension): ParsedQuantity {
-  if (text.length > LONGEST_QUANTITY)
-    return {
-      ok: false,
-      code: 'quantity.not-a-number',
-      data: { found: `${text.slice(0, LONGEST_QUANTITY)}…` },
-    };
-  const refuse = (code: string, data: Readonly<Record<string, string>> = {}): ParsedQuantity => ({
+  const units = unitNames(dimension).slice(0, SHOWN_UNITS).join(', ');
+  const refuse: Refuse = (code, data = {}) => ({
     ok: false,
     code,
-    data: { found: text, dimension, units: unitNames(dimension).slice(0, SHOWN_UNITS).join(', '), ...data },
+    data: { found: text, dimension, units, unit: '', fraction: '', ...data },
   });
+  if (text.length > LONGEST_QUANTITY)
+    return refuse('quantity.not-a-number', { found: `${text.slice(0, LONGEST_QUANTITY)}…` });
   const plain = plainText(text);
   if (dimension === 'length' || dimension === 'head') {
     const feet = parseFeetAndInches(plain, refuse);
@@ -59,10 +84,7 @@ const feetAndInches =
   /^([+-]?) ?([\d, .]+?) ?(?:ft|foot|feet|')(?: ?[- ] ?| ?)(\d.*?|\.\d.*?) ?(?:in|inch|inches|")$/u;
 
 /** Reads feet followed by inches; undefined where the text is not of that form. */
-function parseFeetAndInches(
-  plain: string,
-  refuse: (code: string, data?: Readonly<Record<string, string>>) => ParsedQuantity,
-): ParsedQuantity | undefined {
+function parseFeetAndInches(plain: string, refuse: Refuse): ParsedQuantity | undefined {
   const match = feetAndInches.exec(plain);
   if (!match) return undefined;
   const [, sign = '', feetText = '', inchesText = ''] = match;

@@ -1,7 +1,15 @@
 /** How a number was understood, and what is left of the text behind it. */
 export type ReadNumber =
   | { readonly ok: true; readonly value: number; readonly rest: string }
-  | { readonly ok: false; readonly code: string; readonly data: Readonly<Record<string, string>> };
+  | ({ readonly ok: false } & NumberFault);
+
+/** What is wrong with a number; the text itself is known to whoever asked. */
+export type NumberFault =
+  | { readonly code: 'quantity.bad-fraction'; readonly data: { readonly fraction: string } }
+  | {
+      readonly code: 'quantity.comma' | 'quantity.not-a-number';
+      readonly data: Readonly<Record<never, never>>;
+    };
 
 const vulgar: Readonly<Record<string, string>> = {
   '½': '1/2',

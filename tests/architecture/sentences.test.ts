@@ -1,6 +1,7 @@
 import ts from 'typescript';
 import { expect, test } from 'vitest';
 import { sentences } from '../../src/issues/sentences/index.js';
+import type { Sentence } from '../../src/issues/sentences/sentence.js';
 import { filesBelow, lineOf, sourceFiles, walk } from './source-tree.js';
 
 interface CodeUse {
@@ -86,7 +87,9 @@ test('every file of sentences is in the one list', () => {
 const anything = new Proxy({}, { get: () => 'x', has: () => true }) as Readonly<Record<string, string>>;
 
 test.each(Object.entries(sentences))('%s is one clause without a full stop', (_code, sentence) => {
-  const parts = Object.values(sentence(anything)).filter((part): part is string => typeof part === 'string');
+  const parts = Object.values((sentence as (data: object) => Sentence)(anything)).filter(
+    (part): part is string => typeof part === 'string',
+  );
   expect(parts.length).toBeGreaterThan(0);
   for (const part of parts) {
     expect(part.trim()).toBe(part);

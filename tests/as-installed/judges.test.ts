@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { judges } from '../../src/as-installed/judges/all-judges.js';
 import type { Review } from '../../src/index.js';
+import type { Coded } from '../../src/issues/issue.js';
+import { sentenceOf } from '../../src/issues/print.js';
 import { sentences } from '../../src/issues/sentences/index.js';
 import { buildSheet } from '../../src/sheet/build-sheet.js';
 import { boxesOf } from '../../src/sheet/sheet.js';
@@ -368,7 +370,10 @@ test('every judge is tested here, has a sentence that tells finding, fix and con
     [...new Set(judges.map(({ id }) => id))].sort(),
   );
   for (const { id } of judges) {
-    const sentence = sentences[`fieldwork.${id}.exceeds`]?.({ at: 'x', which: 'x', side: 'x', load: 'x' });
+    const sentence = sentenceOf({
+      code: `fieldwork.${id}.exceeds`,
+      data: { at: 'x', which: 'x', side: 'x', load: 'x' },
+    } as Coded);
     expect(Object.keys(sentence ?? {})).toEqual(['message', 'wanted', 'hint']);
   }
   const files = filesBelow('src/as-installed/judges', '.ts').map((name) => name.slice(0, -3));

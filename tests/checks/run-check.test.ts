@@ -15,8 +15,8 @@ const of = (...demands: readonly Demand[]) =>
     title: 'Trial',
     unit: 'N',
     basis: [{ source: 'statics', clause: '', confidence: 'computed' }],
-    exceeds: 'trial.exceeds',
-    noPlace: 'trial.no-place',
+    exceeds: 'checks.rod-load.exceeds',
+    noPlace: 'checks.rod-load.no-place',
     places: () => ['H1'],
     at: (place) => place,
     demands: () => demands,
@@ -44,7 +44,10 @@ test('a demand below its limit meets it, with the ratio of the two', () => {
 });
 
 test('a demand above its limit exceeds it and carries advice', () => {
-  expect(found(compared(201, 200))).toMatchObject({ verdict: 'exceeds', reason: { code: 'trial.exceeds' } });
+  expect(found(compared(201, 200))).toMatchObject({
+    verdict: 'exceeds',
+    reason: { code: 'checks.rod-load.exceeds' },
+  });
 });
 
 test('a demand equal to its limit meets it, even when arithmetic leaves it a last digit above', () => {
@@ -78,7 +81,9 @@ test.each([
 
 test('a missing limit cannot be told, for the reason the check names', () => {
   expect(found(compared(50, undefined)).reason?.code).toBe('checks.limit-missing');
-  expect(found(compared(50, undefined, { missing: 'trial.ask' })).reason?.code).toBe('trial.ask');
+  expect(found(compared(50, undefined, { missing: 'checks.rod-load.no-rating' })).reason?.code).toBe(
+    'checks.rod-load.no-rating',
+  );
   expect(found(compared(50, undefined)).verdict).toBe('cannot-tell');
 });
 
@@ -91,11 +96,11 @@ test('a missing demand cannot be told', () => {
 
 test('a demand known between bounds meets by its largest, exceeds by its least, and cannot be told between', () => {
   const between = (largest: number, least: number | undefined) =>
-    found(compared(largest, 100, { least: { demand: least, code: 'trial.bounds' } }));
+    found(compared(largest, 100, { least: { demand: least, code: 'checks.rod-load.no-rating' } }));
   expect(between(90, 50).verdict).toBe('meets');
   expect(between(150, 110).verdict).toBe('exceeds');
   for (const untold of [between(150, 50), between(150, undefined), between(150, Number.NaN)]) {
-    expect(untold).toMatchObject({ verdict: 'cannot-tell', reason: { code: 'trial.bounds' } });
+    expect(untold).toMatchObject({ verdict: 'cannot-tell', reason: { code: 'checks.rod-load.no-rating' } });
   }
 });
 
@@ -156,14 +161,14 @@ test('a check without a place is said not to apply, never to be met', () => {
     title: 'Trial',
     unit: 'N',
     basis: [{ source: 'statics', clause: '', confidence: 'computed' }],
-    exceeds: 'trial.exceeds',
-    noPlace: 'trial.no-place',
+    exceeds: 'checks.rod-load.exceeds',
+    noPlace: 'checks.rod-load.no-place',
     places: () => [],
     at: () => '',
     demands: () => [],
   });
   expect(runCheck(check, subject())).toMatchObject([
-    { verdict: 'does-not-apply', at: 'whole installation', reason: { code: 'trial.no-place' } },
+    { verdict: 'does-not-apply', at: 'whole installation', reason: { code: 'checks.rod-load.no-place' } },
   ]);
 });
 

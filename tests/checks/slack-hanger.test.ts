@@ -48,8 +48,8 @@ test('a line that falls when its only hanger is slack exceeds', () => {
   const subject = solvedSubject();
   const falls = {
     code: 'mechanics.mechanism',
-    data: { movement: 'moves up or down', condition: 'slack-H1' },
-  };
+    data: { movement: 'moves up or down', condition: 'slack-H1', held: 'some' },
+  } as const;
   const { 'slack-H1': _, ...conditions } = subject.response.conditions;
   const response = { ...subject.response, conditions, unsolved: { 'slack-H1': falls } };
   const [first] = runCheck(slackHanger, { ...subject, response });

@@ -117,8 +117,7 @@ test.each(UNUSABLE)('a limit that is %s cannot be told', (_word, limit) => {
 test('a start that fails, and lines that find no state, cannot be told', () => {
   const fails: StartUp = {
     kind: 'fails',
-    code: 'mechanics.never-reaches-speed',
-    data: { reached: 70, several: ['a'] },
+    why: { code: 'mechanics.never-reaches-speed', data: { reached: 70, several: ['a'] } },
   };
   expect(finding(starting({ start: fails }))).toMatchObject({
     verdict: 'cannot-tell',

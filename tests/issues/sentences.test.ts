@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
+import type { Coded } from '../../src/issues/issue.js';
 import { sentenceOf } from '../../src/issues/print.js';
 import { sentences } from '../../src/issues/sentences/index.js';
 
@@ -29,7 +30,7 @@ test('no sentence about the input is left over', () => {
 });
 
 test.each(own)('the sentence of %s is plain: no full stop, no line end, no empty part', (code) => {
-  const { message, wanted, example, hint } = sentenceOf({ code, data: {} });
+  const { message, wanted, example, hint } = sentenceOf({ code, data: {} } as Coded);
   for (const part of [message, wanted, example, hint]) {
     if (part === undefined) continue;
     expect(part.trim()).not.toBe('');
@@ -40,5 +41,7 @@ test.each(own)('the sentence of %s is plain: no full stop, no line end, no empty
 });
 
 test('a code without a sentence is still told', () => {
-  expect(sentenceOf({ code: 'no.such-code', data: { found: 3 } }).message).toBe('no.such-code {"found":3}');
+  expect(sentenceOf({ code: 'no.such-code', data: { found: 3 } } as unknown as Coded).message).toBe(
+    'no.such-code {"found":3}',
+  );
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { EngineError } from '../../src/issues/issue.js';
+import { EngineError, type IssueDataOf } from '../../src/issues/issue.js';
 import { mechanicsSentences } from '../../src/issues/sentences/mechanics.js';
 import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
@@ -137,7 +137,7 @@ describe('a line that something does not hold', () => {
 
   test('has a sentence that names movement and points', () => {
     const { data } = refusalOf({ ...run, supports: [prop('H1', 'a', UP), prop('H2', 'c', UP), turns(EAST)] });
-    const sentence = mechanicsSentences['mechanics.mechanism']?.(data);
+    const sentence = mechanicsSentences['mechanics.mechanism'](data as IssueDataOf<'mechanics.mechanism'>);
     expect(sentence?.message).toContain('moves east or west');
     expect(sentence?.message).toContain('"a"');
   });

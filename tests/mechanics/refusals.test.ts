@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { EngineError } from '../../src/issues/issue.js';
-import { mechanicsSentences } from '../../src/issues/sentences/mechanics.js';
+import { sentenceOf } from '../../src/issues/print.js';
 import { memberForces } from '../../src/mechanics/frame/member-forces.js';
 import { sagAlong } from '../../src/mechanics/frame/movement-along.js';
 import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
@@ -31,7 +31,7 @@ function codeOf(action: () => unknown): string {
     action();
   } catch (error) {
     if (error instanceof EngineError) {
-      expect(mechanicsSentences[error.code]?.(error.data).message.length).toBeGreaterThan(20);
+      expect(sentenceOf(error.told).message.length).toBeGreaterThan(20);
       return error.code;
     }
     throw error;

@@ -69,7 +69,7 @@ const plain: StartCase = {
 
 function worked(change: Partial<StartCase> = {}): WorkedStart {
   const start: StartUp = startUp({ ...plain, ...change }, found);
-  if (start.kind === 'fails') throw new Error(start.code);
+  if (start.kind === 'fails') throw new Error(start.why.code);
   return start;
 }
 

@@ -121,7 +121,10 @@ describe('the table of slack hangers', () => {
 
   test('a line that falls is worse than any ratio', () => {
     const { 'slack-H2': _, ...conditions } = whole.response.conditions;
-    const falls = { code: 'mechanics.mechanism', data: { movement: 'moves up or down' } };
+    const falls = {
+      code: 'mechanics.mechanism',
+      data: { condition: 'slack-H2', movement: 'moves up or down', held: 'some' },
+    } as const;
     const response = { ...whole.response, conditions, unsolved: { 'slack-H2': falls } };
     const view = viewOf<SlackView>(composed('commissioning', 'us', { ...whole, response }), 'slack');
     expect(view).toMatchObject({ worst: 'H2', worstFalls: true });

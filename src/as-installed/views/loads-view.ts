@@ -5,6 +5,7 @@ import { nozzleLoadRows } from '../../analysis/nozzles/nozzle-load-rows.js';
 import { asDesigned } from '../../as-found/as-found.js';
 import type { ModelUpdate } from '../../as-found/model-update.js';
 import { nozzleLimits } from '../../checks/nozzles/nozzle-limits.js';
+import { coded } from '../../issues/issue.js';
 import { sentenceOf } from '../../issues/print.js';
 import { supportWord } from '../../report/words/support-word.js';
 import { siteText } from '../../sheet/field-context.js';
@@ -60,11 +61,11 @@ export function loadsView(visit: AsInstalled) {
     isDrawn: asFound.kind === 'as drawn',
     isSolved: asFound.kind === 'solved',
     fails: asFound.kind === 'fails',
-    why: asFound.kind === 'fails' ? sentenceOf(asFound).message : '',
+    why: asFound.kind === 'fails' ? sentenceOf(asFound.why).message : '',
     hasDesigned: subjects.designed !== undefined,
     hasLevelled: subjects.levelled !== undefined,
     put: asFound.kind === 'as drawn' ? [] : asFound.put.map((each) => putRow(each, visit)),
-    left: asFound.left.map(({ mark, code }) => ({ words: sentenceOf({ code, data: { mark } }).message })),
+    left: asFound.left.map(({ mark, code }) => ({ words: sentenceOf(coded(code, { mark })).message })),
     hasLeft: asFound.left.length > 0,
     forceUnit: write.unit('force'),
     momentUnit: write.unit('moment'),

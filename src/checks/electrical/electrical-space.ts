@@ -1,5 +1,6 @@
 import type { Subject } from '../../analysis/subject.js';
 import { WORKING_HEIGHT, WORKING_WIDTH, type WorkingDepth, workingDepth } from '../../catalog/index.js';
+import type { IssueCode } from '../../issues/issue.js';
 import { acrossFront, type FrontedPanel, frontBox } from '../../model/room/panel-space.js';
 import type { Citation } from '../../sources/index.js';
 import { type Demand, defineCheck } from '../define-check.js';
@@ -34,7 +35,7 @@ export const electricalSpace = defineCheck({
   at: ({ name }) => name,
   demands: (panel, subject): readonly Demand[] => {
     const { electrical } = panel;
-    const unknown = (code: string): readonly Demand[] => [{ kind: 'cannot-tell', code }];
+    const unknown = (code: IssueCode): readonly Demand[] => [{ kind: 'cannot-tell', code }];
     if (electrical === undefined) return unknown('checks.electrical-space.not-described');
     const { toGround, opposite } = electrical;
     const { floor } = subject.installation.room;

@@ -46,7 +46,7 @@ function sideDemands(side: FlangeSide, { installation }: Subject): readonly Dema
   const rating = side.dimensions?.rating;
   const common = {
     kind: 'compared' as const,
-    missing: 'checks.flange.no-rating',
+    missing: 'checks.flange.no-rating' as const,
     data: { owner: side.owner, class: side.class },
     ...(side.dimensions?.ratingCitation && { basis: side.dimensions.ratingCitation }),
   };

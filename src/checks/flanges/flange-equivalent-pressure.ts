@@ -4,6 +4,7 @@ import { describedJoints, isDescribed, undescribedOwners } from '../../analysis/
 import { type GasketDiameter, gasketDiameter } from '../../analysis/flanges/gasket-diameter.js';
 import { type JointLoad, jointLoad } from '../../analysis/nozzles/joint-load.js';
 import type { Subject } from '../../analysis/subject.js';
+import type { IssueCode } from '../../issues/issue.js';
 import type { Calculation } from '../../judging/finding.js';
 import { equivalentPressure } from '../../mechanics/stress/flange-equivalent-pressure.js';
 import type { FlangeSide, PlacedFlangeJoint } from '../../model/layout/layout.js';
@@ -75,7 +76,7 @@ function sideDemand(
   };
 }
 
-function missing(load: JointLoad | undefined, gasket: object | undefined): string {
+function missing(load: JointLoad | undefined, gasket: object | undefined): IssueCode {
   if (load === undefined) return 'checks.flange-equivalent-pressure.no-load';
   return gasket === undefined ? 'checks.flange-equivalent-pressure.no-gasket' : 'checks.flange.no-rating';
 }

@@ -29,13 +29,14 @@ export const startMovement = defineCheck({
   places: ({ startUp }) => (startUp === undefined ? [] : [startUp]),
   at: () => 'motor top',
   demands: (start, subject): readonly Demand[] => {
-    if (start.kind === 'fails') return [{ kind: 'cannot-tell', code: start.code, data: plain(start.data) }];
+    if (start.kind === 'fails')
+      return [{ kind: 'cannot-tell', code: start.why.code, data: plain(start.why.data) }];
     const limit = subject.installation.limits.startMovement;
     const found = startMovements(subject);
     const shared = {
       kind: 'compared' as const,
       limit: limit?.value,
-      missing: 'checks.start-movement.no-limit',
+      missing: 'checks.start-movement.no-limit' as const,
       ...(limit && { basis: citationOf(limit, LIMIT) }),
     };
     if (found.length === 0) return [{ kind: 'cannot-tell', code: 'checks.start-movement.not-solved' }];

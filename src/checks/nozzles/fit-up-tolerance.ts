@@ -138,7 +138,7 @@ function readingOf(component: NozzleComponent, loads: MisfitLoads, pulled: Pulle
     label,
     unit,
     demand: start + shares.reduce((sum, share) => sum + share, 0),
-    least: { demand: start + Math.max(...shares), code: 'checks.fit-up-tolerance.together' },
+    least: { demand: start + Math.max(...shares), code: 'checks.fit-up-tolerance.together' as const },
     calculation: {
       symbol: 'L',
       formula: 'L0 + kg * g + ko * o + kt * t',

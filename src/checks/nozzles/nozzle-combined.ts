@@ -51,7 +51,7 @@ export const nozzleCombined = defineCheck({
   },
 });
 
-const MISSING = 'checks.nozzle-loads.not-in-table';
+const MISSING = 'checks.nozzle-loads.not-in-table' as const;
 
 function interaction(nozzle: PlacedNozzle, { condition, plan }: NozzleLoadRow): Demand {
   const table = processPumpTable(nozzle.nps)?.us;

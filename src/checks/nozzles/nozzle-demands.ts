@@ -6,6 +6,7 @@ import {
 } from '../../analysis/nozzles/nozzle-load-rows.js';
 import type { Subject } from '../../analysis/subject.js';
 import type { NozzleAllowance } from '../../input/installation.js';
+import type { IssueCode } from '../../issues/issue.js';
 import type { Calculation } from '../../judging/finding.js';
 import type { PlacedNozzle } from '../../model/layout/layout.js';
 import type { Demand } from '../define-check.js';
@@ -93,7 +94,7 @@ export function rowDemands(row: NozzleLoadRow, limits: NozzleLimits, subject: Su
  * @param missing - code of the reason
  * @returns one demand without a limit; none where there are no loads
  */
-export function largestLoad(nozzle: PlacedNozzle, subject: Subject, missing: string): readonly Demand[] {
+export function largestLoad(nozzle: PlacedNozzle, subject: Subject, missing: IssueCode): readonly Demand[] {
   const [largest] = [...rowsOf(nozzle, subject)].sort((a, b) => b.own.resultantForce - a.own.resultantForce);
   if (largest === undefined) return [];
   const { condition, own } = largest;

@@ -64,9 +64,9 @@ export function principalStressDemand(
     condition: row.condition,
     comparison,
     limit: LARGEST_STRESS,
-    missing: 'checks.nozzle-principal-stress.no-section',
+    missing: 'checks.nozzle-principal-stress.no-section' as const,
     data: { nozzle: nozzle.which, size: nozzle.nps },
-    ...(isIron && { remark: 'checks.nozzle-loads.iron-casing' }),
+    ...(isIron && { remark: 'checks.nozzle-loads.iron-casing' as const }),
   };
   if (pipe === undefined) return { ...common, demand: undefined };
   const load = {

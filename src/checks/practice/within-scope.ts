@@ -1,4 +1,5 @@
 import type { Installation } from '../../input/installation.js';
+import type { IssueCode } from '../../issues/issue.js';
 import type { Citation } from '../../sources/index.js';
 import { type Demand, defineCheck } from '../define-check.js';
 
@@ -59,6 +60,6 @@ function demandAt(matter: Matter, { pump, service }: Installation): Demand {
 }
 
 /** What the file says is inside; what it leaves open cannot be told. */
-function said(isSaid: boolean, missing: string): Demand {
+function said(isSaid: boolean, missing: IssueCode): Demand {
   return isSaid ? { kind: 'forbidden', happens: false } : { kind: 'cannot-tell', code: missing };
 }

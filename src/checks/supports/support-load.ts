@@ -52,7 +52,7 @@ function springDemands({ mark, part }: PlacedSupport, subject: Subject): readonl
     const load = supportForce(condition, mark);
     const common = {
       condition: condition.name,
-      missing: 'checks.support-not-solved',
+      missing: 'checks.support-not-solved' as const,
       basis: givenIn('working range of the spring'),
     };
     const high: Demand = {

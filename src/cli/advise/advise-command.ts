@@ -9,7 +9,7 @@ import {
 } from '../../app/advise.js';
 import type { UnitSystem } from '../../index.js';
 import { version } from '../../index.js';
-import { EngineError, type Issue, IssuesError } from '../../issues/issue.js';
+import { coded, EngineError, type Issue, IssuesError, issueOf } from '../../issues/issue.js';
 import { type Environment, mayColour } from '../environment.js';
 import { type ExitStatus, statusOfVerdict } from '../exit-status.js';
 import { readInput } from '../files/read-input.js';
@@ -105,7 +105,7 @@ async function advised(
   checkMarks(options.keep ?? [], result);
   if (advice.ended !== 'done') {
     const code = advice.ended === 'cancelled' ? 'advise.stopped' : 'advise.out-of-trials';
-    showIssues([{ code, severity: 'warning', data: { trials: advice.trials } }], environment);
+    showIssues([issueOf('warning', coded(code, { trials: advice.trials }))], environment);
   }
   const chosen = advice.alternatives[options.alternative - 1];
   if (chosen === undefined && options.alternative > 1) {
@@ -146,7 +146,7 @@ async function advised(
 
 /** The thread that asked knows no file name; whoever asked for the file does. */
 function placed(issue: Issue, file: string): Issue {
-  return issue.place === undefined ? issue : { ...issue, place: { ...issue.place, file } };
+  return issue.place === undefined ? issue : issueOf(issue.severity, issue, { ...issue.place, file });
 }
 
 function toolsOf(workers: Workers, text: string): Pick<AdviseTools, 'screenMany' | 'reviewMany'> {

@@ -1,6 +1,13 @@
 /** Where what comes of a visit is written, decided and checked before any work is done. */
 import { basename, extname, join, resolve } from 'node:path';
-import { type Issue, IssuesError } from '../../issues/issue.js';
+import {
+  coded,
+  type Issue,
+  type IssueCode,
+  type IssueDataOf,
+  IssuesError,
+  issueOf,
+} from '../../issues/issue.js';
 import { STANDARD_INPUT } from '../files/read-input.js';
 import { isFolder, realPath } from '../files/real-path.js';
 
@@ -35,7 +42,8 @@ export function nameVisit(
   folder: string,
 ): VisitNames {
   const issues: Issue[] = [];
-  const refuse = (code: string, data: Issue['data']) => void issues.push({ code, severity: 'error', data });
+  const refuse = <Code extends IssueCode>(code: Code, data: IssueDataOf<Code>) =>
+    void issues.push(issueOf('error', coded(code, data)));
   const base = file === STANDARD_INPUT ? 'standard-input' : basename(file, extname(file));
   const name = (option: string, wish: string, own: string, ending: string): VisitName => {
     const shown = isFolder(resolve(folder, wish)) || /[/\\]$/.test(wish) ? join(wish, own) : wish;

@@ -1,6 +1,13 @@
 /** Which file each review is written to, decided and checked before any work is done. */
 import { basename, extname, join, resolve } from 'node:path';
-import { type Issue, IssuesError } from '../../issues/issue.js';
+import {
+  coded,
+  type Issue,
+  type IssueCode,
+  type IssueDataOf,
+  IssuesError,
+  issueOf,
+} from '../../issues/issue.js';
 import type { FoundInput } from '../files/find-inputs.js';
 import { STANDARD_INPUT } from '../files/read-input.js';
 import { isFolder, realPath } from '../files/real-path.js';
@@ -44,7 +51,8 @@ export function nameOutputs(
   const found = inputs.map((input) => (typeof input === 'string' ? { file: input, below: '' } : input));
   const files = found.map(({ file }) => file);
   const issues: Issue[] = [];
-  const refuse = (code: string, data: Issue['data']) => void issues.push({ code, severity: 'error', data });
+  const refuse = <Code extends IssueCode>(code: Code, data: IssueDataOf<Code>) =>
+    void issues.push(issueOf('error', coded(code, data)));
 
   const nameOne = ({ file, below }: FoundInput, kind: OutputKind): OutputName => {
     const { option, ending } = outputs[kind];

@@ -1,5 +1,5 @@
 /** What passes between the threads. An error loses its class on the way, so it travels as data and is made anew. */
-import { EngineError, type Issue, type IssueData, IssuesError } from '../../issues/issue.js';
+import { type Coded, EngineError, engineError, type Issue, IssuesError } from '../../issues/issue.js';
 
 /** To the thread: do this. */
 export interface Order {
@@ -15,7 +15,7 @@ export type Answer =
   | { readonly kind: 'failed'; readonly error: SentError };
 
 export type SentError =
-  | { readonly kind: 'engine'; readonly code: string; readonly data: IssueData }
+  | { readonly kind: 'engine'; readonly told: Coded }
   | { readonly kind: 'issues'; readonly issues: readonly Issue[] }
   | { readonly kind: 'fault'; readonly name: string; readonly message: string; readonly stack: string };
 
@@ -26,7 +26,7 @@ export type SentError =
  * @returns plain data
  */
 export function sentError(thrown: unknown): SentError {
-  if (thrown instanceof EngineError) return { kind: 'engine', code: thrown.code, data: thrown.data };
+  if (thrown instanceof EngineError) return { kind: 'engine', told: thrown.told };
   if (thrown instanceof IssuesError) return { kind: 'issues', issues: thrown.issues };
   if (!(thrown instanceof Error)) return { kind: 'fault', name: 'Error', message: String(thrown), stack: '' };
   const { name, message, stack = '' } = thrown;
@@ -40,7 +40,7 @@ export function sentError(thrown: unknown): SentError {
  * @returns an error of the class, code and data it had
  */
 export function receivedError(sent: SentError): Error {
-  if (sent.kind === 'engine') return new EngineError(sent.code, sent.data);
+  if (sent.kind === 'engine') return engineError(sent.told);
   if (sent.kind === 'issues') return new IssuesError(sent.issues);
   return Object.assign(new Error(sent.message), { name: sent.name, stack: sent.stack });
 }

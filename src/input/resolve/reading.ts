@@ -1,9 +1,9 @@
 /** What every step of resolving shares: where it is, how it reports, how it notes what it took. */
 import type { Catalogued } from '../../catalog/index.js';
-import type { IssueData } from '../../issues/issue.js';
+import { type Coded, coded, type DataArguments, type IssueCode, withMore } from '../../issues/issue.js';
 import type { Citation } from '../../sources/index.js';
 import { type Dimension, formatQuantity } from '../../units/index.js';
-import { type Draft, type Path, pathText } from '../draft.js';
+import { type Draft, draftOf, type Path, pathText } from '../draft.js';
 import type { Assumption, Sourced, UnitSystem, Vec3 } from '../installation.js';
 import { nearMiss } from '../near-miss.js';
 import { fileSchema } from '../schema/file-schema.js';
@@ -17,12 +17,15 @@ interface Taken {
   readonly effect: string;
 }
 
+/** The data of a code where it needs some, and what of the path to point at. */
+type ReportArguments<Code extends IssueCode> = [...data: DataArguments<Code>, at?: Draft['at']];
+
 export interface Reading {
   readonly units: UnitSystem;
   /** Reports an issue of error grade; the value returned in its place is never used. */
-  readonly report: (code: string, path: Path, data?: IssueData, at?: Draft['at']) => void;
+  readonly report: <Code extends IssueCode>(code: Code, path: Path, ...told: ReportArguments<Code>) => void;
   /** Reports something odd that does not stop the review. */
-  readonly warn: (code: string, path: Path, data?: IssueData) => void;
+  readonly warn: <Code extends IssueCode>(code: Code, path: Path, ...data: DataArguments<Code>) => void;
   /** Notes a value taken. */
   readonly assume: (path: Path, taken: Taken) => void;
   /** Notes a value taken alike for several parts, as one assumption that names them. */
@@ -48,22 +51,23 @@ export function startReading(units: UnitSystem): Gathered {
   const drafts: Draft[] = [];
   const assumptions: Assumption[] = [];
   const alike = new Map<string, { readonly at: number; readonly parts: string[] }>();
-  const add = (
-    severity: 'error' | 'warning',
-    code: string,
-    path: Path,
-    data: IssueData,
-    at: Draft['at'],
-  ): void => {
-    const draft = { code, severity, path, at, data: { ...told(fileSchema, path), ...data } };
+  const add = (severity: 'error' | 'warning', issue: Coded, path: Path, at: Draft['at']): void => {
+    const { code } = issue;
+    const draft = draftOf(withMore(issue, told(fileSchema, path)), path, at, severity);
     // Both lines may stumble over one fault of the piping they share.
     if (!drafts.some((other) => other.code === code && pathText(other.path) === pathText(path)))
       drafts.push(draft);
   };
   const reading: Reading = {
     units,
-    report: (code, path, data = {}, at = 'value') => add('error', code, path, data, at),
-    warn: (code, path, data = {}) => add('warning', code, path, data, 'value'),
+    report: (code, path, ...told) => {
+      const [data = {}, at = 'value'] = told as unknown as readonly [data?: object, at?: Draft['at']];
+      add('error', coded(code, data as never), path, at);
+    },
+    warn: (code, path, ...told) => {
+      const [data = {}] = told as readonly [data?: object];
+      add('warning', coded(code, data as never), path, 'value');
+    },
     assume: (path, taken) => {
       if (!assumptions.some((other) => other.path === pathText(path)))
         assumptions.push({ path: pathText(path), ...taken });
@@ -135,7 +139,7 @@ export function computed(value: number, how: string, citation: Citation): Source
 export const hole: Sourced = { value: Number.NaN, origin: { kind: 'assumed', path: '' } };
 
 /** The near miss among words, as data of an issue. */
-export function nearest(found: string, words: readonly string[]): IssueData {
+export function nearest(found: string, words: readonly string[]) {
   const near = nearMiss(found, words);
   return { found, words, ...(near !== undefined && { nearest: near }) };
 }

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import type { IssueCode, IssueDataOf } from '../../issues/issue.js';
 
 /** Longest text a file may hold in one place. */
 const LONGEST_TEXT = 400;
@@ -58,10 +59,10 @@ export function oneOf<const Words extends readonly [string, ...string[]]>(words:
  * @param data - data of its sentence [-]
  * @returns the value that ends a transform [-]
  */
-export function refuse(
+export function refuse<Code extends IssueCode>(
   context: z.core.$RefinementCtx,
-  code: string,
-  data: Readonly<Record<string, string | readonly string[]>>,
+  code: Code,
+  data: IssueDataOf<Code>,
 ): never {
   context.addIssue({ code: 'custom', params: { code, data } });
   return z.NEVER;

@@ -8,7 +8,10 @@ import type * as z from 'zod';
  * @param code - code of the issue [-]
  * @returns the same schema with the rule [-]
  */
-export function exactlyOneKey<S extends z.ZodType>(schema: S, code: string = 'input.one-key'): S {
+export function exactlyOneKey<S extends z.ZodType>(
+  schema: S,
+  code: 'input.one-key' | 'input.one-start' | 'input.one-end' = 'input.one-key',
+): S {
   return schema.refine(
     (value) => !isMap(value) || Object.values(value).filter((entry) => entry !== undefined).length === 1,
     {

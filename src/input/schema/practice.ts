@@ -1,10 +1,15 @@
 /** What good installation practice asks about: small things on the pipe, what the pump is fitted with, what it is for. */
 import * as z from 'zod';
+
+import type { CodesFrom, IssueCode } from '../../issues/issue.js';
 import { nearMiss } from '../near-miss.js';
 import { field, map, oneOf, refuse, text } from './field.js';
 import { pipeSize } from './labels.js';
 import { quantity } from './quantity.js';
 import { ratio } from './ratio.js';
+
+/** Why an installation is not reviewed. */
+type ScopeCode = Extract<IssueCode, `input.scope-${string}`> & CodesFrom<{ found: string }>;
 
 /** Words for something that is there or is not. */
 const YES_OR_NO = ['yes', 'no'] as const;
@@ -28,7 +33,7 @@ export function yesOrNo(what: string) {
  */
 export function inScope<const Words extends readonly [string, ...string[]]>(
   words: Words,
-  outside: Readonly<Record<string, string>>,
+  outside: Readonly<Record<string, ScopeCode>>,
 ) {
   return z
     .string()

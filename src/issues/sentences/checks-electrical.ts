@@ -1,59 +1,73 @@
-import type { IssueData } from '../issue.js';
-import type { Sentences } from './sentence.js';
+import type { IssueData, Sentences } from './sentence.js';
 
 const AUTHORITY = 'the authority having jurisdiction decides';
 const what = (data: IssueData): string => String(data.obstacle ?? 'something');
 const remedy = (data: IssueData, otherwise: string): string =>
-  data.way === undefined ? otherwise : `move ${what(data)} ${String(data.way)}, or ${otherwise}`;
+  data.way === undefined ? otherwise : `move ${what(data)} ${data.way}, or ${otherwise}`;
 
 /** Reasons, advice and remarks of the checks of panels and the disconnect. */
 export const electricalCheckSentences = {
-  'checks.electrical-space.exceeds': (data) => ({
-    message: `${what(data)} leaves too little room to work in front of ${String(data.at)}`,
+  'checks.electrical-space.exceeds': (data: {
+    title: string;
+    at: string;
+    way: string;
+    obstacle: string;
+  }) => ({
+    message: `${what(data)} leaves too little room to work in front of ${data.at}`,
     wanted: remedy(data, 'move the panel or turn its front to where there is room'),
     hint: AUTHORITY,
   }),
-  'checks.electrical-space.blocked': (data) => ({
-    message: `${what(data)} stands right in front of ${String(data.at)}`,
+  'checks.electrical-space.blocked': (data: {
+    title: string;
+    at: string;
+    way: string;
+    obstacle: string;
+  }) => ({
+    message: `${what(data)} stands right in front of ${data.at}`,
     wanted: remedy(data, 'move the panel or turn its front to where there is room'),
     hint: AUTHORITY,
   }),
-  'checks.electrical-space.free': (data) => ({
-    message: `up to ${what(data)} it is free; depth of the row for ${String(data.row)}`,
+  'checks.electrical-space.free': (data: { title: string; at: string; row: string }) => ({
+    message: `up to ${what(data)} it is free; depth of the row for ${data.row}`,
   }),
-  'checks.electrical-space.open': (data) => ({
-    message: `nothing described stands in front of it; depth of the row for ${String(data.row)}`,
+  'checks.electrical-space.open': (data: { row: string }) => ({
+    message: `nothing described stands in front of it; depth of the row for ${data.row}`,
   }),
-  'checks.electrical-space.not-described': (data) => ({
-    message: `the file does not say where the front of ${String(data.at)} is, nor its voltage`,
+  'checks.electrical-space.not-described': (data: { at: string }) => ({
+    message: `the file does not say where the front of ${data.at} is, nor its voltage`,
     wanted: 'give the panel electrical: front, voltage-to-ground and opposite',
     hint: 'the depth in front of it goes by all three',
   }),
-  'checks.electrical-space.no-voltage': (data) => ({
-    message: `the voltage to ground of ${String(data.at)} is not given`,
+  'checks.electrical-space.no-voltage': (data: { at: string }) => ({
+    message: `the voltage to ground of ${data.at} is not given`,
     wanted: 'give voltage-to-ground: 277 V on a 480 V wye, 120 V on a 208 V wye',
   }),
   'checks.electrical-space.no-floor': () => ({
     message: 'the room has no floor in the file, and the space stands on it',
     wanted: 'give the floor of the room',
   }),
-  'checks.electrical-space.beyond-table': (data) => ({
-    message: `the voltage of ${String(data.at)} is above the last row of the table`,
+  'checks.electrical-space.beyond-table': (data: { at: string }) => ({
+    message: `the voltage of ${data.at} is above the last row of the table`,
     wanted: 'ask the authority having jurisdiction',
   }),
-  'checks.electrical-space.no-opposite': (data) => ({
-    message: `the depth would do for some things that may face ${String(data.at)}, and not for others`,
+  'checks.electrical-space.no-opposite': (data: { at: string }) => ({
+    message: `the depth would do for some things that may face ${data.at}, and not for others`,
     wanted: 'say what faces it: opposite: nothing, grounded or live',
     hint: 'concrete, brick and tile count as grounded',
   }),
-  'checks.electrical-space.nothing-opposite': (data) => ({
-    message: `something faces ${String(data.at)} by the file, and it is not among the objects of the room`,
+  'checks.electrical-space.nothing-opposite': (data: { at: string }) => ({
+    message: `something faces ${data.at} by the file, and it is not among the objects of the room`,
     wanted: 'give the wall or the panel opposite as an object of the room, or say opposite: nothing',
   }),
   'checks.electrical-space.no-place': () => ({ message: 'no panel is described' }),
 
-  'checks.piping-above-panel.exceeds': (data) => ({
-    message: `${what(data)} crosses the space above ${String(data.at)}`,
+  'checks.piping-above-panel.exceeds': (data: {
+    title: string;
+    at: string;
+    way: string;
+    obstacle: string;
+  }) => ({
+    message: `${what(data)} crosses the space above ${data.at}`,
     wanted: remedy(data, 'move the panel'),
     hint: `what drips from it falls into the panel; ${AUTHORITY}`,
   }),

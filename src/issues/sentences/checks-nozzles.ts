@@ -2,23 +2,23 @@ import type { Sentences } from './sentence.js';
 
 /** Reasons and advice of the checks on nozzle loads. */
 export const nozzleCheckSentences = {
-  'checks.nozzle-loads.exceeds': (data) => ({
-    message: `the ${String(data.component)} on the ${String(data.nozzle)} nozzle is above its limit, worst when ${String(data.condition)}`,
+  'checks.nozzle-loads.exceeds': (data: { component: string; nozzle: string; condition: string }) => ({
+    message: `the ${data.component} on the ${data.nozzle} nozzle is above its limit, worst when ${data.condition}`,
     wanted:
       'carry the first elbow and the valves beside the pump on supports of their own, or let the line give more; then review again',
     hint: 'only the maker of the pump can allow more, in writing',
   }),
-  'checks.nozzle-loads.no-basis': (data) => ({
-    message: `loads on the ${String(data.nozzle)} nozzle are given, but no limit is named to judge them by`,
+  'checks.nozzle-loads.no-basis': (data: { nozzle: string }) => ({
+    message: `loads on the ${data.nozzle} nozzle are given, but no limit is named to judge them by`,
     wanted: 'ask the maker for the loads allowed on the nozzles and name them as the basis',
     hint: 'the engineer of record may name a published basis instead',
   }),
-  'checks.nozzle-loads.no-maker-limits': (data) => ({
-    message: `the maker's limits are named, but none is given for the ${String(data.nozzle)} nozzle`,
+  'checks.nozzle-loads.no-maker-limits': (data: { nozzle: string }) => ({
+    message: `the maker's limits are named, but none is given for the ${data.nozzle} nozzle`,
     wanted: 'give the forces and moments the maker allows, with the document they stand in',
   }),
-  'checks.nozzle-loads.not-in-table': (data) => ({
-    message: `the process-pump table has no row for size ${String(data.size)}`,
+  'checks.nozzle-loads.not-in-table': (data: { size: string }) => ({
+    message: `the process-pump table has no row for size ${data.size}`,
     wanted: "ask for the maker's limits",
   }),
   'checks.nozzle-loads.judged-by-stress': () => ({
@@ -32,18 +32,18 @@ export const nozzleCheckSentences = {
   }),
   'checks.nozzle-loads.no-place': () => ({ message: 'the pump has no nozzles' }),
 
-  'checks.nozzle-comparison.exceeds': (data) => ({
-    message: `the ${String(data.component)} is above this basis, worst when ${String(data.condition)}`,
+  'checks.nozzle-comparison.exceeds': (data: { component: string; condition: string }) => ({
+    message: `the ${data.component} is above this basis, worst when ${data.condition}`,
     wanted: 'a comparison only: ask the maker whether the loads are allowed',
   }),
-  'checks.nozzle-comparison.iron-exceeds': (data) => ({
-    message: `the ${String(data.component)} is above a table made for steel casings, and this casing is of cast iron`,
+  'checks.nozzle-comparison.iron-exceeds': (data: { component: string }) => ({
+    message: `the ${data.component} is above a table made for steel casings, and this casing is of cast iron`,
     wanted: 'a comparison only, but a warning: ask the maker in writing before installing',
   }),
   'checks.nozzle-comparison.no-place': () => ({ message: 'no other basis is asked for' }),
 
-  'checks.nozzle-principal-stress.exceeds': (data) => ({
-    message: `the principal stress in the ${String(data.nozzle)} nozzle is above that of the annex for pumps carried by their pipe`,
+  'checks.nozzle-principal-stress.exceeds': (data: { nozzle: string }) => ({
+    message: `the principal stress in the ${data.nozzle} nozzle is above that of the annex for pumps carried by their pipe`,
     wanted:
       'reduce moment and torsion on the nozzle: a support under the first elbow, a straighter first leg',
     hint: 'the maker of the pump decides',
@@ -51,14 +51,14 @@ export const nozzleCheckSentences = {
   'checks.nozzle-principal-stress.not-hung': () => ({
     message: 'the rule is for pumps carried by their pipe alone, and this one stands on a base',
   }),
-  'checks.nozzle-principal-stress.no-section': (data) => ({
-    message: `there is no schedule 40 pipe of size ${String(data.size)} to stand for the nozzle`,
+  'checks.nozzle-principal-stress.no-section': (data: { size: string }) => ({
+    message: `there is no schedule 40 pipe of size ${data.size} to stand for the nozzle`,
     wanted: "ask for the maker's limits",
   }),
   'checks.nozzle-principal-stress.no-place': () => ({ message: 'the pump has no nozzles' }),
 
-  'checks.nozzle-combined.exceeds': (data) => ({
-    message: `the loads of both nozzles are above the combined rule: ${String(data.label)}, worst when ${String(data.condition)}`,
+  'checks.nozzle-combined.exceeds': (data: { label: string; condition: string }) => ({
+    message: `the loads of both nozzles are above the combined rule: ${data.label}, worst when ${data.condition}`,
     wanted: 'a comparison only: ask the maker whether the loads are allowed',
   }),
   'checks.nozzle-combined.no-place': () => ({

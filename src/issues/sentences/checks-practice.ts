@@ -1,5 +1,4 @@
-import type { IssueData } from '../issue.js';
-import type { Sentences } from './sentence.js';
+import type { IssueData, Sentences } from './sentence.js';
 
 const LINES_MISSING = 'no line starts there';
 const at = (data: IssueData): string => String(data.at);
@@ -7,17 +6,19 @@ const by = (data: IssueData): string => String(data.by);
 
 /** Reasons, advice and remarks of the checks of installation practice. */
 export const practiceCheckSentences = {
-  'checks.isolation-valves.exceeds': (data) => ({
+  'checks.isolation-valves.exceeds': (data: { by: string; at: string }) => ({
     message: `nothing shuts the pump off from ${by(data)} on the ${at(data)}`,
     wanted:
       'put a valve that shuts between the pump and everything that stays full, or describe the one there is',
     hint: 'without it the system is drained for every seal',
   }),
-  'checks.isolation-valves.unknown': (data) => ({
+  'checks.isolation-valves.unknown': (data: { by: string }) => ({
     message: `the file does not say whether ${by(data)} shuts tight`,
     wanted: 'say so beside the valve: shuts: yes, or shuts: no',
   }),
-  'checks.isolation-valves.by': (data) => ({ message: `${by(data)} shuts the ${at(data)}` }),
+  'checks.isolation-valves.by': (data: { by: string; at: string }) => ({
+    message: `${by(data)} shuts the ${at(data)}`,
+  }),
   'checks.isolation-valves.capped': () => ({ message: 'every leg ends in a cap: nothing is left to shut' }),
   'checks.isolation-valves.no-place': () => ({ message: LINES_MISSING }),
 
@@ -30,40 +31,40 @@ export const practiceCheckSentences = {
     wanted: 'give pump backflow: possible or backflow: none',
     hint: 'it is possible beside another pump, or where a head remains when the pump stops',
   }),
-  'checks.check-valve.by': (data) => ({ message: `${by(data)} holds the liquid back` }),
+  'checks.check-valve.by': (data: { by: string }) => ({ message: `${by(data)} holds the liquid back` }),
   'checks.check-valve.no-backflow': () => ({
     message: 'by the file nothing can run back through the pump',
   }),
   'checks.check-valve.no-place': () => ({ message: LINES_MISSING }),
 
-  'checks.valve-order.exceeds': (data) => ({
+  'checks.valve-order.exceeds': (data: { at: string }) => ({
     message: `no valve shuts ${at(data)} off from the system`,
     wanted: 'put the valve that shuts on the far side of the check valve, so that both can be opened',
   }),
-  'checks.valve-order.unknown': (data) => ({
+  'checks.valve-order.unknown': (data: { by: string; at: string }) => ({
     message: `the file does not say whether ${by(data)}, behind ${at(data)}, shuts tight`,
     wanted: 'say so beside the valve: shuts: yes, or shuts: no',
   }),
-  'checks.valve-order.by': (data) => ({ message: `${by(data)} stands behind it` }),
+  'checks.valve-order.by': (data: { by: string }) => ({ message: `${by(data)} stands behind it` }),
   'checks.valve-order.no-place': () => ({ message: 'no check valve of its own stands on the discharge' }),
 
-  'checks.drain-and-vent.none': (data) => ({
-    message: `there is no ${String(data.word)} between the valves that shut the pump off`,
-    wanted: `add a ${String(data.word)} at the ${String(data.point)}`,
+  'checks.drain-and-vent.none': (data: { word: string; point: string }) => ({
+    message: `there is no ${data.word} between the valves that shut the pump off`,
+    wanted: `add a ${data.word} at the ${data.point}`,
     hint: 'led to where nobody is scalded: to a floor drain, or to a hose connection',
   }),
-  'checks.drain-and-vent.off': (data) => ({
-    message: `${by(data)} is not at the ${String(data.point)} of what the valves shut off`,
-    wanted: `add a ${String(data.word)} at the ${String(data.point)}`,
+  'checks.drain-and-vent.off': (data: { by: string; point: string; word: string }) => ({
+    message: `${by(data)} is not at the ${data.point} of what the valves shut off`,
+    wanted: `add a ${data.word} at the ${data.point}`,
     hint: 'what it does not reach stays in the pipe until a flange is opened',
   }),
-  'checks.drain-and-vent.unknown': (data) => ({
-    message: `the file does not say whether there is a ${String(data.word)} at the ${String(data.point)}`,
-    wanted: `put a ${String(data.word)} into the walk where it stands, or say whether the pump has one`,
+  'checks.drain-and-vent.unknown': (data: { word: string; point: string }) => ({
+    message: `the file does not say whether there is a ${data.word} at the ${data.point}`,
+    wanted: `put a ${data.word} into the walk where it stands, or say whether the pump has one`,
   }),
-  'checks.drain-and-vent.by': (data) => ({ message: `${by(data)} stands there` }),
-  'checks.drain-and-vent.behind': (data) => ({
-    message: `nothing drains the stretch behind ${String(data.check)}, which holds its liquid back from the pump`,
+  'checks.drain-and-vent.by': (data: { by: string }) => ({ message: `${by(data)} stands there` }),
+  'checks.drain-and-vent.behind': (data: { check: string }) => ({
+    message: `nothing drains the stretch behind ${data.check}, which holds its liquid back from the pump`,
     wanted: 'a drain of its own there, for when the check valve is opened',
   }),
   'checks.drain-and-vent.not-shut-off': () => ({
@@ -71,20 +72,20 @@ export const practiceCheckSentences = {
   }),
   'checks.drain-and-vent.no-place': () => ({ message: LINES_MISSING }),
 
-  'checks.gauge-taps.exceeds': (data) => ({
+  'checks.gauge-taps.exceeds': (data: { at: string }) => ({
     message: `the ${at(data)} has no tap for a gauge`,
     wanted: "add a tap at the pump's port or in the straight pipe next to it",
     hint: 'head and flow are read from both taps with one gauge',
   }),
-  'checks.gauge-taps.behind': (data) => ({
-    message: `${String(data.tap)} stands behind ${String(data.behind)} and reads the loss of that as well`,
+  'checks.gauge-taps.behind': (data: { tap: string; behind: string }) => ({
+    message: `${data.tap} stands behind ${data.behind} and reads the loss of that as well`,
     wanted: 'a tap between the pump and whatever loses pressure',
   }),
-  'checks.gauge-taps.unknown': (data) => ({
+  'checks.gauge-taps.unknown': (data: { at: string }) => ({
     message: `the file does not say whether the ${at(data)} has a tap for a gauge`,
     wanted: 'put a gauge-tap into the walk where it stands, or give pump gauge-taps',
   }),
-  'checks.gauge-taps.by': (data) => ({ message: `${by(data)} serves the gauge` }),
+  'checks.gauge-taps.by': (data: { by: string }) => ({ message: `${by(data)} serves the gauge` }),
   'checks.gauge-taps.no-place': () => ({ message: LINES_MISSING }),
 
   'checks.strainer.exceeds': () => ({
@@ -95,74 +96,74 @@ export const practiceCheckSentences = {
     message: 'no strainer is described, and the file does not say whether the system is open',
     wanted: 'give service system: open or system: closed',
   }),
-  'checks.strainer.unsaid': (data) => ({
-    message: `the system is open, and the file does not say whether ${String(data.diffuser)} holds a strainer`,
+  'checks.strainer.unsaid': (data: { diffuser: string }) => ({
+    message: `the system is open, and the file does not say whether ${data.diffuser} holds a strainer`,
     wanted: 'give strainer: yes or strainer: no beside it',
   }),
   'checks.strainer.closed': () => ({
     message: 'no strainer stands in the suction; in a closed system that is for the designer to choose',
   }),
-  'checks.strainer.screen': (data) => ({
+  'checks.strainer.screen': (data: { at: string }) => ({
     message: `${at(data)} is for flushing and first starts: whether it has been taken out is seen on site`,
     wanted: 'take it out when the line runs clean, and write the day down',
   }),
-  'checks.strainer.by': (data) => ({ message: `${by(data)} keeps dirt from the pump` }),
+  'checks.strainer.by': (data: { by: string }) => ({ message: `${by(data)} keeps dirt from the pump` }),
   'checks.strainer.no-place': () => ({ message: LINES_MISSING }),
 
-  'checks.straight-run.exceeds': (data) => ({
-    message: `little straight pipe stands between the pump and ${by(data)} (${String(data.disturbs)})`,
+  'checks.straight-run.exceeds': (data: { by: string; disturbs: string }) => ({
+    message: `little straight pipe stands between the pump and ${by(data)} (${data.disturbs})`,
     wanted:
       'lengthen it, or fit a straightener or a suction diffuser; five diameters are customary, and the pump standard has a table by fitting',
     hint: "the pump's maker decides what this impeller bears",
   }),
-  'checks.straight-run.by': (data) => ({
-    message: `the straight pipe ends at ${by(data)} (${String(data.disturbs)})`,
+  'checks.straight-run.by': (data: { by: string; disturbs: string }) => ({
+    message: `the straight pipe ends at ${by(data)} (${data.disturbs})`,
   }),
   'checks.straight-run.ends': () => ({
     message: 'the line as described ends before that length is reached',
     wanted: 'describe the suction line farther',
   }),
-  'checks.straight-run.diffuser': (data) => ({
+  'checks.straight-run.diffuser': (data: { by: string }) => ({
     message: `${by(data)} straightens the flow; the length ahead of it is held against its maker's number`,
   }),
-  'checks.straight-run.diffuser-short': (data) => ({
+  'checks.straight-run.diffuser-short': (data: { by: string }) => ({
     message: `less straight pipe stands ahead of ${by(data)} than its maker asks for`,
     wanted: 'lengthen it, or ask the maker',
   }),
-  'checks.straight-run.diffuser-unsaid': (data) => ({
+  'checks.straight-run.diffuser-unsaid': (data: { by: string }) => ({
     message: `what straight pipe ${by(data)} needs ahead of it is for its maker to say`,
     wanted: 'give straight-asked beside it, and straightens: no where it has no vanes',
   }),
   'checks.straight-run.no-place': () => ({ message: LINES_MISSING }),
 
-  'checks.check-valve-distance.exceeds': (data) => ({
-    message: `${at(data)} stands nearer to the pump than these rules in use, in diameters: ${String(data.missed)}`,
+  'checks.check-valve-distance.exceeds': (data: { at: string; missed: string }) => ({
+    message: `${at(data)} stands nearer to the pump than these rules in use, in diameters: ${data.missed}`,
     wanted: "ask the valve's maker for its own distance, and listen when the pump stops",
   }),
-  'checks.check-valve-distance.kept': (data) => ({
-    message: `its distance keeps these rules in use, in diameters: ${String(data.kept)}`,
+  'checks.check-valve-distance.kept': (data: { kept: string }) => ({
+    message: `its distance keeps these rules in use, in diameters: ${data.kept}`,
   }),
   'checks.check-valve-distance.no-place': () => ({ message: 'no check valve stands on the discharge' }),
 
-  'checks.reducer-flat-side.exceeds': (data) => ({
-    message: `${at(data)} is ${String(data.shape)} with ${String(data.flat)} flat and keeps a pocket of air`,
+  'checks.reducer-flat-side.exceeds': (data: { at: string; shape: string; flat: string }) => ({
+    message: `${at(data)} is ${data.shape} with ${data.flat} flat and keeps a pocket of air`,
     wanted: 'an eccentric reducer with its flat side on top',
   }),
-  'checks.reducer-flat-side.unknown': (data) => ({
+  'checks.reducer-flat-side.unknown': (data: { at: string }) => ({
     message: `${at(data)} has its flat side below: right only where the supply comes down from above`,
     wanted: 'describe the suction line to where it changes its height, or turn the flat side up',
   }),
   'checks.reducer-flat-side.upright': () => ({ message: 'an upright reducer keeps no air' }),
   'checks.reducer-flat-side.no-place': () => ({ message: 'no reducer stands in the suction line' }),
 
-  'checks.suction-velocity.exceeds': (data) => ({
-    message: `the liquid is fast in the suction, ${String(data.pipe)}`,
+  'checks.suction-velocity.exceeds': (data: { pipe: string }) => ({
+    message: `the liquid is fast in the suction, ${data.pipe}`,
     wanted: 'a larger suction pipe, or less flow',
     hint: 'the designer decides, with the suction head the pump needs',
   }),
   'checks.suction-velocity.no-place': () => ({ message: LINES_MISSING }),
-  'checks.discharge-velocity.exceeds': (data) => ({
-    message: `the liquid is fast in the discharge, ${String(data.pipe)}`,
+  'checks.discharge-velocity.exceeds': (data: { pipe: string }) => ({
+    message: `the liquid is fast in the discharge, ${data.pipe}`,
     wanted: 'a larger discharge pipe, or less flow',
     hint: 'the designer decides, by noise and energy',
   }),
@@ -201,12 +202,12 @@ export const practiceCheckSentences = {
   }),
   'checks.motor-orientation.no-place': () => ({ message: 'there is no motor' }),
 
-  'checks.connector-needed.exceeds': (data) => ({
+  'checks.connector-needed.exceeds': (data: { by: string }) => ({
     message: `${by(data)} stands at a pump that hangs in its pipe, where nothing moves against anything`,
     wanted: 'leave it out unless the maker or the acoustician asks for it',
     hint: 'a connector passes the thrust of the pressure to the supports and is the first thing to burst',
   }),
-  'checks.connector-needed.behind': (data) => ({
+  'checks.connector-needed.behind': (data: { by: string }) => ({
     message: `${by(data)} stands behind the valve that shuts; what it is for is not told`,
     wanted: 'ask what it is there for',
   }),
@@ -214,11 +215,11 @@ export const practiceCheckSentences = {
     message: 'the pump does not hang in its pipe; connectors are for its maker and the acoustician',
   }),
 
-  'checks.isolation-bridged.exceeds': (data) => ({
+  'checks.isolation-bridged.exceeds': (data: { by: string; at: string }) => ({
     message: `${by(data)} is rigid and stands between the pump and the first spring or connector of the ${at(data)}`,
     wanted: 'put a spring in its place where the building has to be quiet',
   }),
-  'checks.isolation-bridged.nothing': (data) => ({
+  'checks.isolation-bridged.nothing': (data: { at: string }) => ({
     message: `no support of the ${at(data)} carries weight`,
     wanted: 'describe the supports of the line',
   }),

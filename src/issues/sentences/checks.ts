@@ -13,47 +13,47 @@ import type { Sentences } from './sentence.js';
 
 /** Reasons and advice that stand beside findings. */
 export const checksSentences = {
-  'checks.nothing-read': (data) => ({
-    message: `nothing could be read at ${String(data.at)}`,
+  'checks.nothing-read': (data: { at: string }) => ({
+    message: `nothing could be read at ${data.at}`,
     wanted: 'solve the installation with all its conditions',
   }),
-  'checks.limit-missing': (data) => ({
-    message: `${String(data.title)}: there is no limit for ${String(data.at)}`,
+  'checks.limit-missing': (data: { title: string; at: string }) => ({
+    message: `${data.title}: there is no limit for ${data.at}`,
     wanted: 'give the limit with its source; none is assumed',
   }),
-  'checks.demand-missing': (data) => ({
-    message: `${String(data.title)}: the value at ${String(data.at)} is not known`,
+  'checks.demand-missing': (data: { title: string; at: string }) => ({
+    message: `${data.title}: the value at ${data.at} is not known`,
     wanted: 'complete the description of this place',
   }),
-  'checks.limit-unusable': (data) => ({
-    message: `${String(data.title)}: the limit for ${String(data.at)} is not a number above zero`,
+  'checks.limit-unusable': (data: { title: string; at: string }) => ({
+    message: `${data.title}: the limit for ${data.at} is not a number above zero`,
     wanted: 'correct the limit; a limit of zero or without end cannot be compared with',
   }),
-  'checks.demand-unusable': (data) => ({
-    message: `${String(data.title)}: the value at ${String(data.at)} is not a usable number`,
+  'checks.demand-unusable': (data: { title: string; at: string }) => ({
+    message: `${data.title}: the value at ${data.at} is not a usable number`,
     wanted: 'look for an impossible weight, length or stiffness near this place',
   }),
 
-  'checks.stress.no-allowable': (data) => ({
-    message: `the stress in ${String(data.at)} is worked out, but no allowable stress is known`,
+  'checks.stress.no-allowable': (data: { at: string }) => ({
+    message: `the stress in ${data.at} is worked out, but no allowable stress is known`,
     wanted: 'give the allowable stress, hot and cold, of the pipe with the edition of the code',
     hint: 'the engineer of record decides which code and edition hold',
   }),
-  'checks.sustained-stress.exceeds': (data) => ({
-    message: `the pipe is bent too much by weight at ${String(data.at)}`,
+  'checks.sustained-stress.exceeds': (data: { at: string }) => ({
+    message: `the pipe is bent too much by weight at ${data.at}`,
     wanted:
       'bring a support nearer to this part, carry heavy valves on a support of their own, or use heavier pipe',
     hint: 'the engineer of record decides',
   }),
   'checks.sustained-stress.no-place': () => ({ message: 'no pipe stands in the lines' }),
-  'checks.displacement-stress.exceeds': (data) => ({
-    message: `expansion bends the pipe too much at ${String(data.at)}`,
+  'checks.displacement-stress.exceeds': (data: { at: string }) => ({
+    message: `expansion bends the pipe too much at ${data.at}`,
     wanted:
       'give the line a longer leg square to the growth, move the anchor, or free a guide near this part',
     hint: 'the engineer of record decides; a flexible connector is no cure unless its thrust is held',
   }),
-  'checks.displacement-stress.left-over': (data) => ({
-    message: `the unused part of the sustained allowance is used at ${String(data.at)}, as the code permits`,
+  'checks.displacement-stress.left-over': (data: { at: string }) => ({
+    message: `the unused part of the sustained allowance is used at ${data.at}, as the code permits`,
   }),
   'checks.displacement-stress.no-place': () => ({ message: 'no pipe stands in the lines' }),
   ...pipeCheckSentences,

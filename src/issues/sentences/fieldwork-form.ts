@@ -1,9 +1,8 @@
-import type { IssueData } from '../issue.js';
 import type { Sentences } from './sentence.js';
 import { say } from './tell.js';
 
 /** Where a field stands, as far as it is known. */
-const field = (data: IssueData): string =>
+const field = (data: { readonly field: string; readonly page?: number }): string =>
   `the field ${say(data, 'field')}${data.page === undefined ? '' : ` on page ${say(data, 'page')}`}`;
 
 const fresh =
@@ -15,16 +14,16 @@ export const fieldworkFormSentences = {
     message: 'this is no PDF',
     wanted: fresh,
   }),
-  'fieldwork.form.too-large': (data) => ({
+  'fieldwork.form.too-large': (data: { size: number; limit: number }) => ({
     message: `the PDF has ${say(data, 'size')} bytes`,
     wanted: `at most ${say(data, 'limit')} bytes; a filled sheet has some hundred thousand`,
     hint: 'take pictures and attachments out of it and keep them beside it',
   }),
-  'fieldwork.form.too-much': (data) => ({
+  'fieldwork.form.too-much': (data: { what: string; limit: number }) => ({
     message: `the PDF holds more ${say(data, 'what')} than are read: over ${say(data, 'limit')}`,
     wanted: fresh,
   }),
-  'fieldwork.form.too-deep': (data) => ({
+  'fieldwork.form.too-deep': (data: { limit: number }) => ({
     message: `the PDF nests values more than ${say(data, 'limit')} deep`,
     wanted: fresh,
   }),
@@ -41,7 +40,7 @@ export const fieldworkFormSentences = {
     message: 'the PDF is damaged: nothing in it leads to its pages',
     wanted: fresh,
   }),
-  'fieldwork.form.no-fields': (data) => ({
+  'fieldwork.form.no-fields': (data: { isOurs: string }) => ({
     message: `the PDF has no fields${data.isOurs === 'yes' ? ', though it was made as a field sheet' : ''}`,
     wanted: fresh,
     hint: 'a sheet that was printed to PDF or flattened shows its readings and holds none: save it instead, or write the readings into a readings file',
@@ -51,32 +50,50 @@ export const fieldworkFormSentences = {
     wanted: fresh,
     hint: 'forms of that kind are drawn by a program inside the file, which is not run',
   }),
-  'fieldwork.form.other-form': (data) => ({
+  'fieldwork.form.other-form': (data: { found: number; example: string }) => ({
     message: `none of the ${say(data, 'found')} fields of the PDF belongs to this sheet; the first is called "${say(data, 'example')}"`,
     wanted: 'the field sheet of this pump',
   }),
-  'fieldwork.form.field-missing': (data) => ({
+  'fieldwork.form.field-missing': (data: { field: string; box: string }) => ({
     message: `the field ${say(data, 'field')} is missing: ${say(data, 'box')}`,
     wanted: 'every field of the sheet, empty where nothing was read',
   }),
-  'fieldwork.form.field-unknown': (data) => ({
+  'fieldwork.form.field-unknown': (data: { field: string; page?: number }) => ({
     message: `${field(data)} is no box of this sheet`,
     wanted: 'the fields of the sheet and no others',
     hint: 'what stands in it is not read',
   }),
-  'fieldwork.form.field-twice': (data) => ({
+  'fieldwork.form.field-twice': (data: { field: string; page?: number; found: readonly string[] }) => ({
     message: `${field(data)} is there more than once, with different readings: ${say(data, 'found')}`,
     wanted: 'one reading',
   }),
-  'fieldwork.form.wrong-type': (data) => ({
+  'fieldwork.form.wrong-type': (data: {
+    field: string;
+    page?: number;
+    found: string;
+    box: string;
+    wanted: string;
+  }) => ({
     message: `${field(data)} is ${say(data, 'found')}: ${say(data, 'box')}`,
     wanted: `a box for a ${say(data, 'wanted')}, as the sheet has it`,
   }),
-  'fieldwork.form.wrong-choice': (data) => ({
+  'fieldwork.form.wrong-choice': (data: {
+    field: string;
+    page?: number;
+    found: string;
+    box: string;
+    choices: readonly string[];
+  }) => ({
     message: `${field(data)} says "${say(data, 'found')}": ${say(data, 'box')}`,
     wanted: `one of ${say(data, 'choices')}`,
   }),
-  'fieldwork.form.unreadable': (data) => ({
+  'fieldwork.form.unreadable': (data: {
+    field: string;
+    page?: number;
+    found: string;
+    wanted: string;
+    box: string;
+  }) => ({
     message: `${field(data)} cannot be read; it holds ${say(data, 'found')}`,
     wanted: `one ${say(data, 'wanted')}: ${say(data, 'box')}`,
   }),
@@ -89,7 +106,7 @@ export const fieldworkFormSentences = {
     message: 'parts of the PDF are damaged and could not be read',
     wanted: 'the file as it was saved',
   }),
-  'fieldwork.form.more': (data) => ({
+  'fieldwork.form.more': (data: { count: number }) => ({
     message: `and ${say(data, 'count')} more of the kind`,
     wanted: 'the field sheet of this pump',
   }),

@@ -3,7 +3,7 @@ import type { Sentences } from './sentence.js';
 import { say } from './tell.js';
 
 /** Sentences on readings of the set itself that exceed: plumb, coupling, seal, hydraulics, supply, vibration, room. */
-export const fieldworkRunningSentences: Sentences = {
+export const fieldworkRunningSentences = {
   'fieldwork.plumb-shaft.exceeds': item(
     () => 'the shaft is out of plumb by more than the maker allows',
     'set the supports with the line filled until it stands plumb',
@@ -25,12 +25,13 @@ export const fieldworkRunningSentences: Sentences = {
     'water on the floor, and a dry seal when air gathers',
   ),
   'fieldwork.head.exceeds': item(
-    (data) => `the head is ${say(data, 'way')} the duty at ${say(data, 'flow')}`,
+    (data: { way: string; flow: string }) =>
+      `the head is ${say(data, 'way')} the duty at ${say(data, 'flow')}`,
     'compare with the curve of the maker: rotation, impeller, gauges, air, valves',
     'the system is not what the duty says, and the motor may be overloaded',
   ),
   'fieldwork.flow.exceeds': item(
-    (data) => `the flow is ${say(data, 'way')} the duty`,
+    (data: { way: string }) => `the flow is ${say(data, 'way')} the duty`,
     'balance the system, then read gauges and currents again',
     'too little heat or cooling, or a pump far out on its curve',
   ),
@@ -60,13 +61,14 @@ export const fieldworkRunningSentences: Sentences = {
     'readings of this pump cannot be told from those of others',
   ),
   'fieldwork.vibration.exceeds': item(
-    (data) =>
+    (data: { at: string; worst: string; direction: string; zone: string }) =>
       `the ${at(data)} vibrates with ${say(data, 'worst')}, ${say(data, 'direction')}; published zone: ${say(data, 'zone')}`,
     'take a spectrum: once a turn points to unbalance, coupling or a natural frequency, once a blade to the hydraulics; compare both directions and a sweep of speed',
     'seal, bearings and supports loosen',
   ),
   'fieldwork.knock-margin.exceeds': item(
-    (data) => `${say(data, 'frequency')} at the ${at(data)} is too near to running speed`,
+    (data: { frequency: string; at: string }) =>
+      `${say(data, 'frequency')} at the ${at(data)} is too near to running speed`,
     'stiffen or move a support, or keep the drive out of the speeds near it',
     'at that speed the pump swings many times as far',
   ),
@@ -86,27 +88,27 @@ export const fieldworkRunningSentences: Sentences = {
     'somebody may close it while another works on the shaft',
   ),
   'fieldwork.closes-by-hand.exceeds': item(
-    (data) => `the faces at the ${at(data)} do not come together by hand`,
+    (data: { at: string }) => `the faces at the ${at(data)} do not come together by hand`,
     'refit the closing piece before the bolts are pulled',
     'what hands cannot close the bolts do, and the pump bears it',
   ),
   'fieldwork.lock-nuts.exceeds': item(
-    (data) => `the lock nuts of ${at(data)} are loose`,
+    (data: { at: string }) => `the lock nuts of ${at(data)} are loose`,
     'tighten them once the height is right',
     'the rod turns with vibration, and its load goes to the neighbours',
   ),
   'fieldwork.travel-stops.exceeds': item(
-    (data) => `the travel stops of ${at(data)} are still in`,
+    (data: { at: string }) => `the travel stops of ${at(data)} are still in`,
     'take them out with the line filled and cold, and keep them at the support',
     'the spring is a rigid support: heat loads the nozzles',
   ),
   'fieldwork.slides-freely.exceeds': item(
-    (data) => `the pipe does not slide through ${at(data)}`,
+    (data: { at: string }) => `the pipe does not slide through ${at(data)}`,
     'free it, and look for marks once the line is hot',
     'a guide that holds is an anchor: growth loads the nozzles',
   ),
   'fieldwork.anchor-bolts.exceeds': item(
-    (data) => `the anchor ${at(data)} is not bolted tight`,
+    (data: { at: string }) => `the anchor ${at(data)} is not bolted tight`,
     'tighten it before the line is filled',
     'the line moves as the review does not foresee',
   ),
@@ -161,7 +163,7 @@ export const fieldworkRunningSentences: Sentences = {
     'little head, much current, and a screwed impeller may come off',
   ),
   'fieldwork.noise.exceeds': item(
-    (data) => `${say(data, 'told')} is heard`,
+    (data: { told: string }) => `${say(data, 'told')} is heard`,
     'crackling points to the suction, rubbing to strain, knocking to a loose part: stop and look',
     'what is heard now breaks later',
   ),
@@ -190,9 +192,9 @@ export const fieldworkRunningSentences: Sentences = {
     'mend the disconnect and its wiring before anyone works on the set',
     'nobody can work on the set safely',
   ),
-  'fieldwork.recovery': (data) => ({
+  'fieldwork.recovery': (data: { at: string }) => ({
     message: `the gaps at the ${at(data)} were not read before the bolts were pulled, and cannot be read now`,
     wanted: 'make the recovery test: isolate, drain, slacken the flange, watch it move',
     hint: 'whether the bolts hold the pipe against the pump is not known',
   }),
-};
+} as const satisfies Sentences;

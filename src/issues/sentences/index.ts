@@ -18,7 +18,7 @@ import { starterSentences } from './starter.js';
 import { unitsSentences } from './units.js';
 
 /** Every sentence shown to a person, by code. Each folder has a file of its own. */
-export const sentences: Sentences = {
+export const sentences = {
   ...unitsSentences,
   ...inputSentences,
   ...modelSentences,
@@ -36,4 +36,4 @@ export const sentences: Sentences = {
   ...fieldworkRunningSentences,
   ...cliSentences,
   ...adviseSentences,
-};
+} as const satisfies Sentences;

@@ -1,4 +1,8 @@
-import type { IssueData } from '../issue.js';
+/** One entry of what a sentence is made of. */
+export type Datum = string | number | readonly string[];
+
+/** Plain data a sentence is made of. */
+export type IssueData = Readonly<Record<string, Datum>>;
 
 /** The parts of a message shown to a person. Every sentence ends without a full stop; the printer adds none. */
 export interface Sentence {
@@ -12,5 +16,5 @@ export interface Sentence {
   readonly hint?: string;
 }
 
-/** One sentence per code. */
-export type Sentences = Readonly<Record<string, (data: IssueData) => Sentence>>;
+/** One sentence per code. Each names the data it is made of, and whoever raises the code has to give them. */
+export type Sentences = Readonly<Record<string, (data: never) => Sentence>>;

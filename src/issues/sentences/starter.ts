@@ -3,7 +3,7 @@ import { say, tell } from './tell.js';
 
 /** Beginning a new file. */
 export const starterSentences = {
-  'starter.missing': ({ options }) => {
+  'starter.missing': ({ options }: { options: readonly string[] }) => {
     const list = Array.isArray(options) ? options : [String(options)];
     return {
       message: `${list.length === 1 ? 'an answer is' : `${list.length} answers are`} missing: ${list.map((option) => option.split(' ')[0]).join(', ')}`,
@@ -11,7 +11,14 @@ export const starterSentences = {
       example: `pipeborne new ${list.join(' ')}`,
     };
   },
-  'starter.unusable': (data) => {
+  'starter.unusable': (data: {
+    words?: readonly string[];
+    option: string;
+    found: string;
+    why: string;
+    asks: string;
+    example: string;
+  }) => {
     const words = Array.isArray(data.words) ? data.words : undefined;
     return {
       message: `${say(data, 'option')} "${say(data, 'found')}" cannot be used: ${say(data, 'why')}`,
@@ -19,12 +26,12 @@ export const starterSentences = {
       example: `${say(data, 'option')} "${say(data, 'example')}"`,
     };
   },
-  'starter.not-of-arrangement': (data) =>
+  'starter.not-of-arrangement': (data: { option: string; arrangement: string }) =>
     tell(data, `${say(data, 'option')} has no place in the arrangement "${say(data, 'arrangement')}"`, {
       wanted: 'only what belongs to the arrangement',
       hint: '`pipeborne new --help` says which belongs to which',
     }),
-  'starter.no-reducer': (data) =>
+  'starter.no-reducer': (data: { pipe: string; ports: string }) =>
     tell(
       data,
       `no reducer from pipe of ${say(data, 'pipe')} to ports of ${say(data, 'ports')} is in the tables`,
@@ -32,7 +39,7 @@ export const starterSentences = {
         wanted: 'pipe of the size of the ports, or a little larger',
       },
     ),
-  'starter.no-schedule': (data) =>
+  'starter.no-schedule': (data: { found: string; size: string; schedules: readonly string[] }) =>
     tell(
       data,
       `schedule "${say(data, 'found')}" is not in the table of carbon steel pipe of ${say(data, 'size')}`,
@@ -40,7 +47,7 @@ export const starterSentences = {
         wanted: `a schedule of the table: ${say(data, 'schedules')}`,
       },
     ),
-  'starter.turn-along': (data) =>
+  'starter.turn-along': (data: { turn: string; facing: string }) =>
     tell(
       data,
       `the pipe cannot turn ${say(data, 'turn')}: it already runs that way or back, as the suction faces ${say(data, 'facing')}`,
@@ -48,11 +55,11 @@ export const starterSentences = {
         wanted: 'a turn across the run',
       },
     ),
-  'starter.temperatures': (data) =>
+  'starter.temperatures': (data: { hot: string; running: string }) =>
     tell(data, `${say(data, 'hot')}, the higher temperature, is below ${say(data, 'running')}`, {
       wanted: 'cold, running and hot in rising order',
     }),
-  'starter.pipe-too-low': (data) =>
+  'starter.pipe-too-low': (data: { option: string; found: string; least: string }) =>
     tell(
       data,
       `${say(data, 'option')} ${say(data, 'found')} leaves no room for elbows and valves over the pump`,
@@ -60,23 +67,23 @@ export const starterSentences = {
         wanted: `at least ${say(data, 'least')}`,
       },
     ),
-  'starter.no-room-for-rods': (data) =>
+  'starter.no-room-for-rods': (data: { option: string; found: string; least: string }) =>
     tell(data, `${say(data, 'option')} ${say(data, 'found')} leaves no room for rods over the pipe`, {
       wanted: `at least ${say(data, 'least')}`,
     }),
-  'starter.motor-over-structure': (data) =>
+  'starter.motor-over-structure': (data: { option: string; found: string; least: string }) =>
     tell(data, `the motor reaches higher than ${say(data, 'option')} ${say(data, 'found')}`, {
       wanted: `at least ${say(data, 'least')}, and room to draw the motor`,
     }),
-  'starter.run-too-short': (data) =>
+  'starter.run-too-short': (data: { option: string; found: string; least: string }) =>
     tell(data, `${say(data, 'option')} ${say(data, 'found')} is too short for what stands in it`, {
       wanted: `at least ${say(data, 'least')}`,
     }),
-  'starter.leg-too-short': (data) =>
+  'starter.leg-too-short': (data: { option: string; found: string; least: string }) =>
     tell(data, `${say(data, 'option')} ${say(data, 'found')} is too short for an elbow and an end`, {
       wanted: `at least ${say(data, 'least')}`,
     }),
-  'starter.drop-too-short': (data) =>
+  'starter.drop-too-short': (data: { option: string; found: string; least: string }) =>
     tell(
       data,
       `${say(data, 'option')} ${say(data, 'found')} leaves no room for elbow and valve below the pump`,

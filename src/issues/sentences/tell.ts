@@ -1,5 +1,4 @@
-import type { IssueData } from '../issue.js';
-import type { Sentence } from './sentence.js';
+import type { Datum, IssueData, Sentence } from './sentence.js';
 
 /** Longest list of words printed in one message. */
 const MOST_WORDS = 40;
@@ -11,7 +10,7 @@ const MOST_WORDS = 40;
  * @param key - entry [-]
  * @returns text; lists are joined by commas; empty where there is no such entry [-]
  */
-export function say(data: IssueData, key: string): string {
+export function say<Key extends string>(data: { readonly [Each in Key]?: Datum }, key: Key): string {
   const value = data[key];
   if (value === undefined) return '';
   if (typeof value === 'string' || typeof value === 'number') return String(value);

@@ -1,7 +1,7 @@
 /**
  * What solving a frame gives, per condition. Plain data; recovery functions live beside.
  */
-import type { IssueData } from '../../issues/issue.js';
+import type { Coded } from '../../issues/issue.js';
 import type { Movement, Vec3, Wrench } from '../../model/conventions.js';
 
 /** How the sum of everything that acts compares with the sum of everything that holds. */
@@ -90,10 +90,7 @@ export interface Quality {
 }
 
 /** Why a what-if condition has no solution. */
-export interface UnsolvedCondition {
-  readonly code: string;
-  readonly data: IssueData;
-}
+export type UnsolvedCondition = Coded;
 
 /** All conditions solved. */
 export interface Response {

@@ -1,4 +1,4 @@
-import { EngineError, type IssueData } from '../../issues/issue.js';
+import { type Coded, EngineError, type IssueCode } from '../../issues/issue.js';
 import type { StartCase } from '../../model/conditions/start-case.js';
 import { STANDARD_GRAVITY } from '../../model/conventions.js';
 import type { FoundVibrations } from '../modes/find-vibrations.js';
@@ -62,8 +62,7 @@ export interface WorkedStart {
 /** A start that cannot be worked out, or does not come to speed. */
 export interface FailedStart {
   readonly kind: 'fails';
-  readonly code: string;
-  readonly data: IssueData;
+  readonly why: Coded;
 }
 
 export type StartUp = WorkedStart | FailedStart;
@@ -94,15 +93,21 @@ export function startUp(asked: StartCase, found: FoundVibrations): StartUp {
 }
 
 /** Torques and speeds that no motor has, and starts that do not come to their end: answers, not faults. */
-const OF_THE_MOTOR = ['mechanics.no-field-speed', 'mechanics.out-of-range', 'mechanics.not-a-number'];
-const OF_THE_START = ['mechanics.never-reaches-speed', 'mechanics.changeover-not-reached'];
+const OF_THE_MOTOR: readonly IssueCode[] = [
+  'mechanics.no-field-speed',
+  'mechanics.out-of-range',
+  'mechanics.not-a-number',
+];
+const OF_THE_START: readonly IssueCode[] = [
+  'mechanics.never-reaches-speed',
+  'mechanics.changeover-not-reached',
+];
 
-function orFails<Result>(work: () => Result, codes: readonly string[]): Result | FailedStart {
+function orFails<Result>(work: () => Result, codes: readonly IssueCode[]): Result | FailedStart {
   try {
     return work();
   } catch (error) {
-    if (error instanceof EngineError && codes.includes(error.code))
-      return { kind: 'fails', code: error.code, data: error.data };
+    if (error instanceof EngineError && codes.includes(error.code)) return { kind: 'fails', why: error.told };
     throw error;
   }
 }

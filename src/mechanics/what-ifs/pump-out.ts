@@ -1,4 +1,4 @@
-import { EngineError } from '../../issues/issue.js';
+import { EngineError, engineError } from '../../issues/issue.js';
 import type { Movement, Vec3 } from '../../model/conventions.js';
 import type { Frame, FrameCondition, FrameSupport } from '../../model/frame/frame.js';
 import { nozzleAxes } from '../../model/nozzle-axes.js';
@@ -87,7 +87,7 @@ export function pumpOut(
 ): PumpOut {
   const { bolted, out } = conditions;
   const before = solveWith(frame, bolted, []);
-  if ('code' in before) throw new EngineError(before.code, before.data);
+  if ('code' in before) throw engineError(before);
   const standing = faces.filter(({ point, axis }) => openedJoint(frame, { body: pump, point, axis }));
   const had = (point: string) => before.movements[point]!;
   const clamp = ({ which, point }: NozzleFace) => clampAt(`${which} line held`, point, had(point));

@@ -40,10 +40,8 @@ export function readSvgLogo(
   const parser = new SaxesParser({ xmlns: true, position: true });
   const place = () => ({ file, line: parser.line, column: parser.column + 1 });
   const fail: SvgFail = (code, found) => {
-    throw new EngineError(code, {
-      ...place(),
-      ...(code === 'render.logo.damaged' ? { reason: found } : { found }),
-    });
+    if (code === 'render.logo.damaged') throw new EngineError(code, { ...place(), reason: found });
+    throw new EngineError(code, { ...place(), found });
   };
   const levels: Level[] = [];
   const shapes: LogoShape[] = [];

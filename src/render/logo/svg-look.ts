@@ -4,7 +4,10 @@ import type { LogoStroke } from './logo-shape.js';
 import { readColour } from './svg-colour.js';
 
 /** Stops reading, with a code and what was found. */
-export type SvgFail = (code: string, found: string) => never;
+export type SvgFail = (
+  code: 'render.logo.damaged' | 'render.logo.not-drawn' | 'render.logo.not-allowed',
+  found: string,
+) => never;
 
 export interface Look {
   readonly fill: Colour | 'none';

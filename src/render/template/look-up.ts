@@ -1,5 +1,6 @@
 /** Looks names of a template up in plain data: own members only, and an unknown name is an error. */
-import { EngineError, type IssueData } from '../../issues/issue.js';
+import { EngineError, type IssueData, type IssueDataBeside, type TailsOf } from '../../issues/issue.js';
+import type { TemplateSpot } from '../../issues/sentences/render.js';
 import { nearName } from './near-name.js';
 import type { TemplateRecord, TemplateView } from './template-view.js';
 
@@ -21,17 +22,18 @@ export const isRecord = (value: TemplateView): value is TemplateRecord =>
 export const isList = (value: TemplateView): value is readonly TemplateView[] => Array.isArray(value);
 
 /** Stops the filling with the template, line and column, what is known of the fault, and the name that was meant. */
-export function fail(code: string, node: hbs.AST.Node, scope: Scope, data: IssueData): never {
+export function fail<Fault extends TailsOf<'render.template'>>(
+  fault: Fault,
+  node: hbs.AST.Node,
+  scope: Scope,
+  data: IssueDataBeside<`render.template.${Fault}`, TemplateSpot>,
+): never {
   const { line = 1, column = 0 } = node.loc?.start ?? {};
-  const { available, missing, found } = data;
+  const { available, missing, found }: IssueData = data;
   const nearest = Array.isArray(available) ? nearName(String(missing ?? found ?? ''), available) : undefined;
-  throw new EngineError(`render.template.${code}`, {
-    template: scope.template,
-    line,
-    column: column + 1,
-    ...data,
-    ...(nearest !== undefined && { nearest }),
-  });
+  const spot: TemplateSpot = { template: scope.template, line, column: column + 1 };
+  const told = { ...spot, ...data, ...(nearest !== undefined && { nearest }) };
+  throw new EngineError(`render.template.${fault}`, told as never);
 }
 
 /**

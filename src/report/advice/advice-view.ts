@@ -1,6 +1,7 @@
 /** Advice as finished text, for a terminal, a page or a file for machines. */
 
 import type { UnitSystem } from '../../input/installation.js';
+import { coded, type IssueCode } from '../../issues/issue.js';
 import { sentenceOf } from '../../issues/print.js';
 import type { Finding } from '../../judging/finding.js';
 import type { Verdict } from '../../judging/verdict.js';
@@ -78,7 +79,9 @@ export function adviceView(advice: Advice, units: UnitSystem): AdviceView {
 }
 
 function alternativeView(one: Alternative, index: number, write: Writer): AlternativeView {
-  const codes = [...new Set(['advise.caution.lock-out', ...one.changes.flatMap(({ cautions }) => cautions)])];
+  const codes = [
+    ...new Set(['advise.caution.lock-out' as const, ...one.changes.flatMap(({ cautions }) => cautions)]),
+  ];
   const counted = one.pairs.filter(({ before, after }) => !((after ?? before)?.comparison ?? true));
   // Where a long span is divided, the place that exceeded is no more.
   const mended = counted.filter(
@@ -88,12 +91,12 @@ function alternativeView(one: Alternative, index: number, write: Writer): Altern
   return {
     number: String(index + 1),
     effort: write.plain(one.effort),
-    steps: one.changes.map(({ code, data }) => sentenceOf({ code, data }).message),
+    steps: one.changes.map((change) => sentenceOf(change).message),
     solves: one.solves,
     verdict: one.verdict,
     mended: String(mended.length),
     inHand: Number.isFinite(closest) ? write.ratio(closest) : '',
-    cautions: [...codes.map((code) => sentenceOf({ code, data: {} }).message), ...noLongerAsked(one)],
+    cautions: [...codes.map((code) => sentenceOf(coded(code, {})).message), ...noLongerAsked(one)],
     rows: [...one.pairs]
       .map((pair) => rowOf(pair, write))
       .sort(
@@ -136,20 +139,17 @@ function outcomeText(finding: Finding | undefined, write: Writer): string {
     : `${write.quantity(demand, findingDimension(finding))} ${word}`;
 }
 
-const WHY: Readonly<Record<Unsolved['why'], string>> = {
+const WHY = {
   'beyond supports': 'advise.beyond-supports',
   'data missing': 'advise.data-missing',
   'not enough': 'advise.not-enough',
-};
+} as const satisfies Readonly<Record<Unsolved['why'], IssueCode>>;
 
 function unsolvedView({ finding, why, best }: Unsolved, write: Writer): AdviceView['unsolved'][number] {
   const sentence = findingSentence(finding);
   const todo = sentence?.wanted ?? sentence?.hint ?? '';
   const hasRatio = finding.ratio !== undefined && best !== undefined;
-  const told = sentenceOf({
-    code: WHY[why],
-    data: { todo, best: hasRatio ? write.ratio(best) : '' },
-  });
+  const told = sentenceOf(coded(WHY[why], { todo, best: hasRatio ? write.ratio(best) : '' }));
   return {
     at: finding.at,
     title: finding.title,

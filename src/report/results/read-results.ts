@@ -1,6 +1,6 @@
 /** Reads a results file back: of this format, whole, and of bearable size. */
 import type * as z from 'zod';
-import type { Issue } from '../../issues/issue.js';
+import { type Coded, type Issue, issueOf } from '../../issues/issue.js';
 import { type ResultsFile, resultsShape } from './results-schema.js';
 
 /** Largest results file read [characters]; those of the samples have some four hundred thousand. */
@@ -22,27 +22,33 @@ export type ReadResults =
  */
 export function readResults(text: string, options: { readonly file: string }): ReadResults {
   const { file } = options;
-  const refuse = (code: string, data: Issue['data'], path = ''): Issue => ({
-    code,
-    severity: 'error',
-    data: { file, ...data },
-    place: { file, line: 1, column: 1, path },
-  });
+  const refuse = (told: Coded, path = ''): Issue =>
+    issueOf('error', told, { file, line: 1, column: 1, path });
   if (text.length > LARGEST)
-    return { ok: false, issues: [refuse('report.results-too-large', { found: text.length, most: LARGEST })] };
+    return {
+      ok: false,
+      issues: [
+        refuse({ code: 'report.results-too-large', data: { file, found: text.length, most: LARGEST } }),
+      ],
+    };
   let content: unknown;
   try {
     content = JSON.parse(text);
   } catch (error) {
     const reason = error instanceof SyntaxError ? error.message.slice(0, 120) : 'it is nested too deeply';
-    return { ok: false, issues: [refuse('report.results-not-json', { reason })] };
+    return { ok: false, issues: [refuse({ code: 'report.results-not-json', data: { file, reason } })] };
   }
   const format =
     typeof content === 'object' && content !== null && 'format' in content ? content.format : undefined;
   if (format !== 'pipeborne-results/1')
     return {
       ok: false,
-      issues: [refuse('report.results-format', { found: String(format).slice(0, 60) }, 'format')],
+      issues: [
+        refuse(
+          { code: 'report.results-format', data: { file, found: String(format).slice(0, 60) } },
+          'format',
+        ),
+      ],
     };
   const parsed = resultsShape.safeParse(content, { jitless: true });
   if (parsed.success) return { ok: true, results: parsed.data };
@@ -51,8 +57,7 @@ export function readResults(text: string, options: { readonly file: string }): R
     ok: false,
     issues: faults.map((issue) =>
       refuse(
-        'report.results-shape',
-        { reason: reasonOf(issue) },
+        { code: 'report.results-shape', data: { file, reason: reasonOf(issue) } },
         issue.path.map(String).join('.').slice(0, 200),
       ),
     ),

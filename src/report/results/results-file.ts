@@ -122,7 +122,7 @@ function wrench({ force, moment }: Wrench): {
 /** The start in numbers; a start that fails says why. */
 function startResult(subject: Subject): NonNullable<ResultsFile['startUp']> {
   const { startUp } = subject;
-  if (startUp === undefined || startUp.kind === 'fails') return { reason: startUp?.code ?? '' };
+  if (startUp === undefined || startUp.kind === 'fails') return { reason: startUp?.why.code ?? '' };
   const { staticTwist, dynamicFactor, stopTwist, twist, runs } = startUp;
   return {
     staticTwist,

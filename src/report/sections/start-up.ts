@@ -1,6 +1,6 @@
 import { nozzleLoadRows } from '../../analysis/nozzles/nozzle-load-rows.js';
 import { startMovements } from '../../checks/motion/start-movement.js';
-import { sentences } from '../../issues/sentences/index.js';
+import { sentenceOf } from '../../issues/print.js';
 import type { StartRun, WorkedStart } from '../../mechanics/start/start-up.js';
 import { norm, subtract } from '../../model/vector.js';
 import { startQuestions } from '../calculations/start-questions.js';
@@ -24,7 +24,7 @@ const HARDLY = 1;
 export function startUp(context: ReportContext) {
   const { subject } = context;
   const start = subject.startUp;
-  const failed = start?.kind === 'fails' ? sentences[start.code]?.(start.data) : undefined;
+  const failed = start?.kind === 'fails' ? sentenceOf(start.why) : undefined;
   const worked = start?.kind === 'worked out' ? start : undefined;
   const runs = worked?.runs ?? [];
   return {

@@ -1,5 +1,5 @@
 import { isPractice } from '../../checks/practice/practice-checks.js';
-import { sentences } from '../../issues/sentences/index.js';
+import { sentenceOf } from '../../issues/print.js';
 import type { Sentence } from '../../issues/sentences/sentence.js';
 import type { Finding } from '../../judging/finding.js';
 import { worstFirst as gravestFirst } from '../../judging/worst-first.js';
@@ -50,8 +50,7 @@ export function findingDimension(finding: Pick<Finding, 'unit' | 'check'>): Dime
  * @returns the sentence, or undefined where the finding carries no reason or the code has none
  */
 export function findingSentence(finding: Finding): Sentence | undefined {
-  if (finding.reason === undefined) return undefined;
-  return sentences[finding.reason.code]?.(finding.reason.data);
+  return finding.reason && sentenceOf(finding.reason);
 }
 
 /**

@@ -1,4 +1,5 @@
 /** Changes that a contractor can make, and the work each of them is. */
+import type { Coded, CodesFrom, IssueCode } from '../../issues/issue.js';
 import type { Edit } from './edit.js';
 
 /** What can be changed. The names are promises: they are used on the command line. */
@@ -18,8 +19,14 @@ export const changeKinds = [
 
 export type ChangeKind = (typeof changeKinds)[number];
 
+/** Sentences to heed that need no data. */
+export type Caution = Extract<CodesFrom<Readonly<Record<never, never>>>, `advise.caution.${string}`>;
+
+/** Sentences that say what to do. */
+type ChangeCode = Extract<IssueCode, `advise.${ChangeKind}` | `advise.${ChangeKind}.${string}`>;
+
 /** One change, ready to be made in the file. */
-export interface Change {
+export type Change = Coded<ChangeCode> & {
   readonly kind: ChangeKind;
   /** Mark of the support, or the legs: changed once in an advice. */
   readonly target: string;
@@ -29,12 +36,9 @@ export interface Change {
   readonly edits: readonly Edit[];
   /** How far: metres moved, or the share of a spring's load or rate that is altered; 0 where it has no size. */
   readonly size: number;
-  /** Code and data of the sentence that says what to do. */
-  readonly code: string;
-  readonly data: Readonly<Record<string, string | number>>;
   /** Codes of sentences to heed. */
-  readonly cautions: readonly string[];
-}
+  readonly cautions: readonly Caution[];
+};
 
 /** Work of each kind: something to begin with, and more by how far it goes. */
 export interface Effort {

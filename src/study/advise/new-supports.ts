@@ -94,14 +94,14 @@ export function standChanges(workshop: Workshop): readonly Change[] {
   const { situation, stretches, room, units } = workshop;
   const mark = nextMark(workshop, 'stand', 'S');
   const step: Plain = { stand: { mark } };
-  const change = (key: string, place: string): Omit<Change, 'edits'> => ({
-    kind: 'add-stand',
+  const change = (key: string, place: string) => ({
+    kind: 'add-stand' as const,
     target: key,
     key: `add-stand ${key}`,
     size: 0,
-    code: 'advise.add-stand',
+    code: 'advise.add-stand' as const,
     data: { mark, place },
-    cautions: ['advise.caution.floor', 'advise.caution.new-load'],
+    cautions: ['advise.caution.floor', 'advise.caution.new-load'] as const,
   });
   const underElbows = situation.installation.lines
     .flatMap(({ walk }) => elbowsOf(walk))

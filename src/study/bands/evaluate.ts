@@ -5,7 +5,7 @@ import type { Subject } from '../../analysis/subject.js';
 import { allChecks } from '../../checks/all-checks.js';
 import { runCheck } from '../../checks/run-check.js';
 import type { Installation } from '../../input/installation.js';
-import { EngineError } from '../../issues/issue.js';
+import { EngineError, type IssueCode } from '../../issues/issue.js';
 import { solveFrame } from '../../mechanics/frame/solve-frame.js';
 import { isHypothetical } from '../../model/conditions/condition-roles.js';
 import type { FrameCondition } from '../../model/frame/frame.js';
@@ -59,7 +59,7 @@ export interface TrialBase {
 /** Outcome of a trial: a number a figure, not a number where it was not found; or why nothing could be worked out. */
 export type Trial =
   | { readonly ok: true; readonly values: Float64Array }
-  | { readonly ok: false; readonly code: string };
+  | { readonly ok: false; readonly code: IssueCode };
 
 /** Components of nozzle loads that are followed. */
 const KEYS = ['resultantForce', 'resultantMoment'] as const;

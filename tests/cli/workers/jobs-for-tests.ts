@@ -2,7 +2,7 @@
 import { setTimeout as wait } from 'node:timers/promises';
 import { isMainThread, threadId } from 'node:worker_threads';
 import type { Jobs } from '../../../src/cli/workers/job.js';
-import { EngineError, IssuesError } from '../../../src/issues/issue.js';
+import { type Coded, engineError, IssuesError } from '../../../src/issues/issue.js';
 
 const place = { file: 'a.yaml', line: 3, column: 5, path: 'pump.mark' };
 
@@ -20,10 +20,10 @@ const works = {
     return input.list.length;
   },
   refuse: (code: string): never => {
-    throw new EngineError(code, { found: 7, several: ['a', 'b'] });
+    throw engineError({ code, data: { found: 7, several: ['a', 'b'] } } as unknown as Coded);
   },
   issues: (_: number): never => {
-    throw new IssuesError([{ code: 'input.some', severity: 'error', data: { found: 'x' }, place }]);
+    throw new IssuesError([{ code: 'input.tab', severity: 'error', data: { found: 'x' }, place }]);
   },
   fault: (_: number): never => {
     throw new TypeError('not a function');

@@ -59,7 +59,7 @@ describe.each([
     const error = outcome?.ok === false ? outcome.error : undefined;
     expect(error).toBeInstanceOf(IssuesError);
     expect((error as IssuesError).issues[0]).toMatchObject({
-      code: 'input.some',
+      code: 'input.tab',
       data: { found: 'x' },
       place: { line: 3, path: 'pump.mark' },
     });
