@@ -1,5 +1,6 @@
 import ts from 'typescript';
 import { expect, test } from 'vitest';
+import { coded, EngineError, type Issue } from '../../src/issues/issue.js';
 import { sentences } from '../../src/issues/sentences/index.js';
 import type { Sentence } from '../../src/issues/sentences/sentence.js';
 import { filesBelow, lineOf, sourceFiles, walk } from './source-tree.js';
@@ -26,6 +27,8 @@ const raised: readonly CodeUse[] = speaking.flatMap(({ name, tree }) => {
   walk(tree, (node) => {
     if (!ts.isStringLiteralLike(node) || !isCode(node.text)) return;
     const { parent } = node;
+    // Words of types the compiler holds against the sentences.
+    if (ts.isLiteralTypeNode(parent)) return;
     const thrown = ts.isNewExpression(parent) && parent.expression.getText() === 'EngineError';
     const written = ts.isPropertyAssignment(parent) && codeProperties.includes(parent.name.getText());
     const known = folders.has(node.text.split('.')[0] ?? '') && !/\.(ts|js|hbs|ya?ml|json)$/.test(node.text);
@@ -83,11 +86,28 @@ test('every file of sentences is in the one list', () => {
   expect(files.filter((name) => !reached.has(name))).toEqual([]);
 });
 
-/** Data that has everything, as text that shows where it was put. */
-const anything = new Proxy({}, { get: () => 'x', has: () => true }) as Readonly<Record<string, string>>;
+/** Names of the lists that a sentence declares among its data. */
+const lists = new Map<string, ReadonlySet<string>>();
+for (const { name, tree } of sourceFiles.filter((file) => file.name.startsWith('issues/sentences/')))
+  walk(tree, (node) => {
+    if (!ts.isPropertyAssignment(node) || !ts.isStringLiteralLike(node.name) || !isCode(node.name.text))
+      return;
+    const found = new Set<string>();
+    walk(node.initializer, (inner) => {
+      if (ts.isPropertySignature(inner) && inner.type?.getText() === 'readonly string[]')
+        found.add(inner.name.getText());
+    });
+    if (lists.has(node.name.text)) throw new Error(`${node.name.text} is told twice, again in ${name}`);
+    lists.set(node.name.text, found);
+  });
 
-test.each(Object.entries(sentences))('%s is one clause without a full stop', (_code, sentence) => {
-  const parts = Object.values((sentence as (data: object) => Sentence)(anything)).filter(
+/** Data that has everything, as text that shows where it was put; lists where the sentence declares one. */
+const anything = (code: string): object =>
+  new Proxy({}, { get: (_, key) => (lists.get(code)?.has(String(key)) ? ['x', 'x'] : 'x'), has: () => true });
+
+test.each(Object.entries(sentences))('%s is one clause without a full stop', (code, sentence) => {
+  const tell: (data: never) => Sentence = sentence;
+  const parts = Object.values(tell(anything(code) as never)).filter(
     (part): part is string => typeof part === 'string',
   );
   expect(parts.length).toBeGreaterThan(0);
@@ -96,4 +116,26 @@ test.each(Object.entries(sentences))('%s is one clause without a full stop', (_c
     expect(part).not.toMatch(/(^|[^.])\.$/);
     expect(part).not.toMatch(/undefined|NaN|\[object/);
   }
+});
+
+test('a sentence says which data it is made of: none of it is looked up untyped', () => {
+  const untyped = sourceFiles
+    .filter(({ name }) => name.startsWith('issues/sentences/') && !/\/(tell|sentence)\.ts$/.test(name))
+    .filter(({ text }) => /String\(data|data as |: any\b/.test(text))
+    .map(({ name }) => name);
+  expect(untyped).toEqual([]);
+});
+
+test('a code, or a datum of its sentence, that is not there does not compile', () => {
+  // @ts-expect-error no sentence has this code
+  expect(() => coded('checks.no-such-code', {})).not.toThrow();
+  // @ts-expect-error the sentence names the condition
+  expect(() => coded('checks.rod-load.exceeds', { at: 'H1' })).not.toThrow();
+  // @ts-expect-error the same for what is thrown
+  expect(() => new EngineError('cli.write.failed', { file: 'a.pdf' })).not.toThrow();
+  // @ts-expect-error of two codes, what either needs
+  expect(() => coded(Math.PI > 3 ? 'input.one-key' : 'cli.write.failed', {})).not.toThrow();
+  // @ts-expect-error and for an issue written out
+  const issue: Issue = { code: 'cli.write.failed', severity: 'error', data: { file: 'a.pdf' } };
+  expect(issue.code).toBe('cli.write.failed');
 });

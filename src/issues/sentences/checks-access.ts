@@ -1,12 +1,12 @@
-import type { IssueData, Sentences } from './sentence.js';
+import type { Sentences } from './sentence.js';
+
+/** What stands in the way, where something does, and which way it would have to go, where it can. */
+type InTheWay = { readonly obstacle?: string; readonly way?: string };
 
 /** What stands there, and which way it would have to go. */
-const what = (data: IssueData): string => nameOf(data, 'what stands nearest');
-const nameOf = (data: IssueData, otherwise: string): string => {
-  const name = String(data.obstacle ?? '');
-  return name === '' ? otherwise : name;
-};
-const remedy = (data: IssueData, otherwise: string): string =>
+const what = (data: InTheWay): string => nameOf(data, 'what stands nearest');
+const nameOf = (data: InTheWay, otherwise: string): string => data.obstacle || otherwise;
+const remedy = (data: InTheWay, otherwise: string): string =>
   data.way === undefined ? otherwise : `move ${what(data)} ${data.way}, or ${otherwise}`;
 
 /** Reasons, advice and remarks of the checks of room, service spaces and lift. */
@@ -20,17 +20,12 @@ export const accessCheckSentences = {
     wanted: 'give the walls round the pump as objects of the room, of the kind wall',
   }),
 
-  'checks.motor-withdrawal.exceeds': (data: {
-    title: string;
-    at: string;
-    way: string;
-    obstacle: string;
-  }) => ({
+  'checks.motor-withdrawal.exceeds': (data: InTheWay) => ({
     message: `${what(data)} leaves too little height over the motor to draw it`,
     wanted: remedy(data, 'lower the pump, or agree with the maker on another way of drawing the motor'),
     hint: "the maker's lifting instructions and whoever plans the lift decide",
   }),
-  'checks.motor-withdrawal.clash': (data: { title: string; at: string; way: string; obstacle: string }) => ({
+  'checks.motor-withdrawal.clash': (data: InTheWay) => ({
     message: `${what(data)} reaches into the motor`,
     wanted: remedy(data, 'move the pump'),
     hint: 'check both levels against the drawings first',
@@ -43,9 +38,7 @@ export const accessCheckSentences = {
     message: 'neither a ceiling nor anything over the motor is given',
     wanted: 'give the level of the underside of the structure, and of ducts and pipes over the motor',
   }),
-  'checks.motor-withdrawal.free': (data: { title: string; at: string }) => ({
-    message: `up to ${what(data)} it is free`,
-  }),
+  'checks.motor-withdrawal.free': (data: InTheWay) => ({ message: `up to ${what(data)} it is free` }),
   'checks.motor-withdrawal.no-gear': () => ({
     message: 'the file does not say what sling and hoist take up under the anchor',
     wanted: 'give the sling and the hoist height of the lift, pulled up',
@@ -62,11 +55,11 @@ export const accessCheckSentences = {
     message: 'the anchor lies below the lifting eyes of the motor',
     wanted: 'check the elevation of the anchor',
   }),
-  'checks.motor-withdrawal.sling': (data: { title: string; at: string; way: string; obstacle: string }) => ({
+  'checks.motor-withdrawal.sling': (data: InTheWay) => ({
     message: `the sling strikes ${what(data)} before the motor is drawn`,
     wanted: remedy(data, 'use a spreader or a shorter sling'),
   }),
-  'checks.motor-withdrawal.hoist': (data: { title: string; at: string; way: string; obstacle: string }) => ({
+  'checks.motor-withdrawal.hoist': (data: InTheWay) => ({
     message: `${what(data)} stands between the anchor and the motor`,
     wanted: remedy(data, 'move the anchor'),
   }),
@@ -88,7 +81,7 @@ export const accessCheckSentences = {
     message: 'a close-coupled pump has no spacer: the motor is drawn for every seal',
   }),
 
-  'checks.coupling-space.exceeds': (data: { title: string; at: string; way: string; obstacle: string }) => ({
+  'checks.coupling-space.exceeds': (data: InTheWay) => ({
     message: `${what(data)} leaves too little room beside the coupling`,
     wanted: remedy(data, 'turn the bracket so that its window faces another side'),
   }),
@@ -101,7 +94,7 @@ export const accessCheckSentences = {
   }),
   'checks.coupling-space.no-place': () => ({ message: 'a close-coupled pump has no coupling' }),
 
-  'checks.wrench-room.exceeds': (data: { title: string; at: string; way: string; obstacle: string }) => ({
+  'checks.wrench-room.exceeds': (data: InTheWay) => ({
     message: `${what(data)} stands too near to the coupling for tools`,
     wanted: remedy(data, 'agree with the maker on tools that need less room'),
   }),
@@ -109,12 +102,10 @@ export const accessCheckSentences = {
     message: 'the room needed for tools round the coupling is not given',
     wanted: 'give the window of the coupling, and a service space for wrench room',
   }),
-  'checks.wrench-room.free': (data: { title: string; at: string }) => ({
-    message: `${what(data)} is nearest`,
-  }),
+  'checks.wrench-room.free': (data: InTheWay) => ({ message: `${what(data)} is nearest` }),
   'checks.wrench-room.no-place': () => ({ message: 'a close-coupled pump has no coupling' }),
 
-  'checks.handle-sweep.exceeds': (data: { title: string; at: string; way: string; obstacle: string }) => ({
+  'checks.handle-sweep.exceeds': (data: InTheWay) => ({
     message: `the handle strikes ${what(data)}`,
     wanted: remedy(data, 'turn the stem to another side, or use a gear with a wheel'),
   }),
@@ -122,13 +113,11 @@ export const accessCheckSentences = {
     message: 'the valve or its handle is not where the file says',
     wanted: 'give side, distance, reach, depth and angle of the handle',
   }),
-  'checks.handle-sweep.free': (data: { title: string; at: string }) => ({
-    message: `${what(data)} is nearest`,
-  }),
+  'checks.handle-sweep.free': (data: InTheWay) => ({ message: `${what(data)} is nearest` }),
   'checks.handle-sweep.alone': () => ({ message: 'nothing stands near' }),
   'checks.handle-sweep.no-place': () => ({ message: 'no handle is described' }),
 
-  'checks.fitting-reach.exceeds': (data: { title: string; at: string; way: string; obstacle: string }) => ({
+  'checks.fitting-reach.exceeds': (data: InTheWay) => ({
     message: `${what(data)} stands in front of it`,
     wanted: remedy(data, 'bring the fitting to where it can be reached'),
   }),
@@ -136,14 +125,12 @@ export const accessCheckSentences = {
     message: 'the fitting or the room in front of it is not where the file says',
     wanted: 'give side, width, depth and height of the room in front of it',
   }),
-  'checks.fitting-reach.free': (data: { title: string; at: string }) => ({
-    message: `${what(data)} is nearest`,
-  }),
+  'checks.fitting-reach.free': (data: InTheWay) => ({ message: `${what(data)} is nearest` }),
   'checks.fitting-reach.no-place': () => ({
     message: 'no room in front of a drain, vent or gauge is asked for',
   }),
 
-  'checks.working-space.exceeds': (data: { title: string; at: string }) => ({
+  'checks.working-space.exceeds': (data: InTheWay) => ({
     message: `no side of the pump has the level space to work in; ${what(data)} is nearest to the best of them`,
     wanted: 'keep a level space beside the pump free from the floor up',
     hint: 'the local code and its authority decide',
@@ -210,7 +197,7 @@ export const accessCheckSentences = {
   }),
   'checks.hand-lift.no-place': () => ({ message: 'no weight of a piece is given' }),
 
-  'checks.casing-lift-out.exceeds': (data: { title: string; at: string; way: string; obstacle: string }) => ({
+  'checks.casing-lift-out.exceeds': (data: InTheWay) => ({
     message: `${what(data)} stops the casing as it is lifted out`,
     wanted: remedy(data, 'make a piece of the line above it come off with flanges'),
   }),
@@ -222,12 +209,10 @@ export const accessCheckSentences = {
     message: 'neither a ceiling nor anything over the casing is given',
     wanted: 'give the level of the underside of the structure',
   }),
-  'checks.casing-lift-out.free': (data: { title: string; at: string }) => ({
-    message: `up to ${what(data)} it is free`,
-  }),
+  'checks.casing-lift-out.free': (data: InTheWay) => ({ message: `up to ${what(data)} it is free` }),
   'checks.casing-lift-out.no-place': () => ({ message: 'there is no casing' }),
 
-  'checks.way-out.exceeds': (data: { obstacle: string }) => ({
+  'checks.way-out.exceeds': (data: InTheWay) => ({
     message: `the way out is too narrow at ${nameOf(data, 'its narrowest place')}`,
     wanted: 'widen it there, or plan how the motor is taken over or round it',
   }),
@@ -239,19 +224,17 @@ export const accessCheckSentences = {
     message: 'the file does not say where the motor is taken out of the room',
     wanted: 'give the floor, and the way out: its place and width',
   }),
-  'checks.way-out.tight': (data: { obstacle: string }) => ({
+  'checks.way-out.tight': (data: InTheWay) => ({
     message: `the way is so nearly as narrow as asked at ${nameOf(data, 'its narrowest place')} that the search cannot tell`,
     wanted: 'measure it there',
   }),
   'checks.way-out.free': () => ({ message: 'there is a way of this width' }),
   'checks.way-out.no-place': () => ({ message: 'there is no motor' }),
 
-  'checks.aisle-width.exceeds': (data: { title: string; at: string; way: string; obstacle: string }) => ({
+  'checks.aisle-width.exceeds': (data: InTheWay) => ({
     message: `${what(data)} stands in the aisle`,
     wanted: remedy(data, 'move the aisle'),
   }),
-  'checks.aisle-width.free': (data: { title: string; at: string }) => ({
-    message: `${what(data)} is nearest`,
-  }),
+  'checks.aisle-width.free': (data: InTheWay) => ({ message: `${what(data)} is nearest` }),
   'checks.aisle-width.no-place': () => ({ message: 'no aisle is asked for' }),
 } as const satisfies Sentences;

@@ -1,33 +1,26 @@
-import type { IssueData, Sentences } from './sentence.js';
+import type { Sentences } from './sentence.js';
+
+/** What stands in the way, where something does, and which way it would have to go, where it can. */
+type InTheWay = { readonly obstacle?: string; readonly way?: string };
 
 const AUTHORITY = 'the authority having jurisdiction decides';
-const what = (data: IssueData): string => String(data.obstacle ?? 'something');
-const remedy = (data: IssueData, otherwise: string): string =>
+const what = (data: InTheWay): string => data.obstacle ?? 'something';
+const remedy = (data: InTheWay, otherwise: string): string =>
   data.way === undefined ? otherwise : `move ${what(data)} ${data.way}, or ${otherwise}`;
 
 /** Reasons, advice and remarks of the checks of panels and the disconnect. */
 export const electricalCheckSentences = {
-  'checks.electrical-space.exceeds': (data: {
-    title: string;
-    at: string;
-    way: string;
-    obstacle: string;
-  }) => ({
+  'checks.electrical-space.exceeds': (data: InTheWay & { at: string }) => ({
     message: `${what(data)} leaves too little room to work in front of ${data.at}`,
     wanted: remedy(data, 'move the panel or turn its front to where there is room'),
     hint: AUTHORITY,
   }),
-  'checks.electrical-space.blocked': (data: {
-    title: string;
-    at: string;
-    way: string;
-    obstacle: string;
-  }) => ({
+  'checks.electrical-space.blocked': (data: InTheWay & { at: string }) => ({
     message: `${what(data)} stands right in front of ${data.at}`,
     wanted: remedy(data, 'move the panel or turn its front to where there is room'),
     hint: AUTHORITY,
   }),
-  'checks.electrical-space.free': (data: { title: string; at: string; row: string }) => ({
+  'checks.electrical-space.free': (data: InTheWay & { row: string }) => ({
     message: `up to ${what(data)} it is free; depth of the row for ${data.row}`,
   }),
   'checks.electrical-space.open': (data: { row: string }) => ({
@@ -61,12 +54,7 @@ export const electricalCheckSentences = {
   }),
   'checks.electrical-space.no-place': () => ({ message: 'no panel is described' }),
 
-  'checks.piping-above-panel.exceeds': (data: {
-    title: string;
-    at: string;
-    way: string;
-    obstacle: string;
-  }) => ({
+  'checks.piping-above-panel.exceeds': (data: InTheWay & { at: string }) => ({
     message: `${what(data)} crosses the space above ${data.at}`,
     wanted: remedy(data, 'move the panel'),
     hint: `what drips from it falls into the panel; ${AUTHORITY}`,

@@ -1,8 +1,8 @@
-import type { IssueData, Sentences } from './sentence.js';
+import type { Sentences } from './sentence.js';
 
 const LINES_MISSING = 'no line starts there';
-const at = (data: IssueData): string => String(data.at);
-const by = (data: IssueData): string => String(data.by);
+const at = (data: { readonly at: string }): string => data.at;
+const by = (data: { readonly by: string }): string => data.by;
 
 /** Reasons, advice and remarks of the checks of installation practice. */
 export const practiceCheckSentences = {

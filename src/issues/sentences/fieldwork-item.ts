@@ -1,5 +1,4 @@
-import type { Datum, Sentence } from './sentence.js';
-import { say } from './tell.js';
+import type { Sentence } from './sentence.js';
 
 /** An open item: what was found, how it is mended, and what it leads to if it is not. */
 export const item =
@@ -7,4 +6,4 @@ export const item =
   (data: Data): Sentence => ({ message: message(data), wanted, hint });
 
 /** Place of a finding. */
-export const at = (data: { readonly at?: Datum }) => say(data, 'at');
+export const at = (data: { readonly at: string }) => data.at;

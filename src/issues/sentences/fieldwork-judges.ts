@@ -1,9 +1,9 @@
 import { at, item } from './fieldwork-item.js';
-import type { IssueData, Sentences } from './sentence.js';
+import type { Sentences } from './sentence.js';
 import { say } from './tell.js';
 
 /** What was to be read, and where. */
-const what = (data: IssueData) => `${say(data, 'title')}, ${at(data)}`;
+const what = (data: { readonly title: string; readonly at: string }) => `${say(data, 'title')}, ${at(data)}`;
 
 /** Sentences on readings that exceed, and on what cannot be told. The hint says what comes of it. */
 export const fieldworkJudgesSentences = {

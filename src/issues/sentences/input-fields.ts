@@ -4,7 +4,7 @@ import { say, tell } from './tell.js';
 const NOTHING = 'nothing stands behind this key';
 const STARTS =
   'across the line, wye-delta, or one of {autotransformer: {tap: 65 %}}, {soft starter: {current-limit: 300 %, ramp: 12 s}}, {variable-speed drive: {torque-limit: 110 %, ramp: 20 s}}';
-const isNothing = (data: IssueData): boolean => say(data, 'found') === 'nothing';
+const isNothing = (data: { readonly found: string }): boolean => say(data, 'found') === 'nothing';
 
 /** Single fields: keys, words, numbers, labels of tables. */
 export const inputFieldsSentences = {
