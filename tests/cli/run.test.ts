@@ -185,8 +185,8 @@ test('a review says how sure its verdicts are, unless told not to', async () => 
     },
   );
   const text = (name: string) => readFileSync(join(folder, name), 'utf8');
-  expect(text('a.html')).toContain('How sure the verdicts are');
-  expect(text('b.html')).not.toContain('How sure');
+  expect(text('a.html')).toContain('Sensitivity of results');
+  expect(text('b.html')).not.toContain('Sensitivity');
   expect(JSON.parse(text('a.json')).bands.ratios.length).toBeGreaterThan(0);
   expect(JSON.parse(text('b.json')).bands).toBeUndefined();
 });

@@ -102,7 +102,7 @@ describe.each(readers)('the review for the %s', (reader) => {
 
 const standing = [
   'engineer of record, who alone decides',
-  "maker's manual",
+  "manufacturer's manual",
   'local code',
   'not a certificate',
   'Lock out',

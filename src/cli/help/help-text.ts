@@ -65,7 +65,7 @@ Examples:
   pipeborne review plant/ -o reviews/ --for contractor
   pipeborne review pump.yaml --templates our-letterhead/ --page a4
 
-How sure the verdicts are is worked out by solving the installation again with
+Sensitivity of results is worked out by solving the installation again with
 each weight, spring and end at the limits of how it is known; --no-bands leaves
 it out, for a review in two thirds of the time.
 
