@@ -163,13 +163,19 @@ export function reviewedSideways(): ReviewSubject {
   return reviewed({ limits: { ...limits, stress, lateral: { coefficient: value(0.3) } } });
 }
 
-/** The same, with a hanger that carries nothing when hot: what the review says then is tested without a second line. */
+/** The same, with a hanger that carries nothing when hot, nor is determined: what the review says then is tested without a second line. */
 export function reviewedLifted(): ReviewSubject {
   const whole = reviewed();
   const { hot } = whole.response.conditions;
   const hanger = hot?.supports.H3;
   if (hot === undefined || hanger === undefined) throw new Error('the fixture has no H3 when hot');
-  const lifted = { ...hot, supports: { ...hot.supports, H3: { ...hanger, states: ['lifted' as const] } } };
+  const lifted = {
+    ...hot,
+    supports: {
+      ...hot.supports,
+      H3: { ...hanger, states: ['lifted' as const], undetermined: ['vertical' as const] },
+    },
+  };
   return {
     ...whole,
     response: { ...whole.response, conditions: { ...whole.response.conditions, hot: lifted } },
