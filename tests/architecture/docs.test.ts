@@ -35,41 +35,68 @@ const isNumeric = (type: ts.TypeNode | undefined) =>
     type.getText(),
   );
 
-test.each(exported)('$label says in a sentence what it is', ({ declaration }) => {
-  const comments = ts.getJSDocCommentsAndTags(declaration).filter(ts.isJSDoc);
-  const words = comments.map((comment) => ts.getTextOfJSDocComment(comment.comment) ?? '').join(' ');
-  expect(words.trim().length, 'there is no comment above it').toBeGreaterThan(10);
-});
-
-const computed = exported.filter(({ file }) => computing.includes(file.folder));
-
-test.each(computed)('$label gives the unit of every number', ({ declaration }) => {
-  for (const parameter of declaration.parameters) {
-    const name = parameter.name.getText();
-    if (!isNumeric(parameter.type)) continue;
-    const tag = ts.getJSDocParameterTags(parameter)[0];
-    expect(tag, `@param ${name} is missing`).toBeDefined();
-    expect(tag === undefined ? [] : unitsIn(commentText(tag)), `@param ${name} has no [unit]`).not.toEqual(
-      [],
-    );
-  }
-  if (!isNumeric(declaration.type)) return;
-  const returns = ts.getJSDocReturnTag(declaration);
-  expect(returns, '@returns is missing').toBeDefined();
-  expect(returns === undefined ? [] : unitsIn(commentText(returns)), '@returns has no [unit]').not.toEqual(
+test('every exported function says in a sentence what it is', () => {
+  expect(exported.filter(({ declaration }) => !hasSentence(declaration)).map(({ label }) => label)).toEqual(
     [],
   );
 });
 
-test.each(computed)('$label uses only units of the list', ({ declaration }) => {
-  const tags = ts
+function hasSentence(declaration: ts.FunctionDeclaration): boolean {
+  const comments = ts.getJSDocCommentsAndTags(declaration).filter(ts.isJSDoc);
+  const words = comments.map((comment) => ts.getTextOfJSDocComment(comment.comment) ?? '').join(' ');
+  return words.trim().length > 10;
+}
+
+const computed = exported.filter(({ file }) => computing.includes(file.folder));
+
+test('every exported function that computes gives the unit of every number', () => {
+  const without = computed.flatMap(({ label, declaration }) =>
+    numbersWithoutUnit(declaration).map((which) => `${label}: ${which}`),
+  );
+  expect(without).toEqual([]);
+});
+
+/** Parameters and results that are bare numbers and have no `[unit]` in the comment. */
+function numbersWithoutUnit(declaration: ts.FunctionDeclaration): readonly string[] {
+  const lacksUnit = (tag: ts.JSDocTag | undefined) =>
+    tag === undefined || unitsIn(commentText(tag)).length === 0;
+  const parameters = declaration.parameters
+    .filter(({ type }) => isNumeric(type))
+    .filter((parameter) => lacksUnit(ts.getJSDocParameterTags(parameter)[0]))
+    .map((parameter) => `@param ${parameter.name.getText()}`);
+  const lacksReturn = isNumeric(declaration.type) && lacksUnit(ts.getJSDocReturnTag(declaration));
+  return lacksReturn ? [...parameters, '@returns'] : parameters;
+}
+
+test('every exported function that computes uses only units of the list', () => {
+  const unknown = computed.flatMap(({ label, declaration }) =>
+    unknownUnits(declaration).map((unit) => `${label}: [${unit}]`),
+  );
+  expect(unknown).toEqual([]);
+});
+
+function unknownUnits(declaration: ts.FunctionDeclaration): readonly string[] {
+  return ts
     .getJSDocTags(declaration)
-    .filter((tag) => ts.isJSDocParameterTag(tag) || ts.isJSDocReturnTag(tag));
-  for (const unit of tags.flatMap((tag) =>
-    unitsIn(commentText(tag)).flatMap((text) => text.split(/, | or /)),
-  )) {
-    expect(units, `[${unit}]`).toContain(unit);
-  }
+    .filter((tag) => ts.isJSDocParameterTag(tag) || ts.isJSDocReturnTag(tag))
+    .flatMap((tag) => unitsIn(commentText(tag)).flatMap((text) => text.split(/, | or /)))
+    .filter((unit) => !units.has(unit));
+}
+
+test('a function without sentence, unit or known unit would be seen', () => {
+  const planted = (comment: string) => {
+    const text = `${comment}\nexport function f(a: number): number { return a; }`;
+    const tree = ts.createSourceFile('planted.ts', text, ts.ScriptTarget.Latest, true);
+    const [declaration] = tree.statements.filter(ts.isFunctionDeclaration);
+    if (declaration === undefined) throw new Error('nothing planted');
+    return declaration;
+  };
+  expect(hasSentence(planted(''))).toBe(false);
+  expect(hasSentence(planted('/** What it is, in words. */'))).toBe(true);
+  expect(numbersWithoutUnit(planted('/** Words. @param a no unit */'))).toEqual(['@param a', '@returns']);
+  const whole = planted('/**\n * Words.\n * @param a length [m]\n * @returns stretch [furlong]\n */');
+  expect(numbersWithoutUnit(whole)).toEqual([]);
+  expect(unknownUnits(whole)).toEqual(['furlong']);
 });
 
 test('every @source in a comment is a known publication', () => {

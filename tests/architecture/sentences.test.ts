@@ -57,12 +57,14 @@ const beginnings: readonly string[] = speaking.flatMap(({ tree }) => {
   return found;
 });
 
-test.each(raised)('$code, raised at $place, has a sentence', ({ code }) => {
-  expect(Object.keys(sentences)).toContain(code);
+test('every code that is raised has a sentence', () => {
+  expect(raised.length).toBeGreaterThan(100);
+  expect(raised.filter(({ code }) => !(code in sentences))).toEqual([]);
 });
 
-test.each(made.filter(({ code }) => code.endsWith('.no-place')))('$code has a sentence', ({ code }) => {
-  expect(Object.keys(sentences)).toContain(code);
+test('every check has a sentence for having no place', () => {
+  const needed = made.filter(({ code }) => code.endsWith('.no-place'));
+  expect(needed.filter(({ code }) => !(code in sentences))).toEqual([]);
 });
 
 test('every sentence is said somewhere', () => {
@@ -105,17 +107,28 @@ for (const { name, tree } of sourceFiles.filter((file) => file.name.startsWith('
 const anything = (code: string): object =>
   new Proxy({}, { get: (_, key) => (lists.get(code)?.has(String(key)) ? ['x', 'x'] : 'x'), has: () => true });
 
-test.each(Object.entries(sentences))('%s is one clause without a full stop', (code, sentence) => {
-  const tell: (data: never) => Sentence = sentence;
-  const parts = Object.values(tell(anything(code) as never)).filter(
-    (part): part is string => typeof part === 'string',
-  );
-  expect(parts.length).toBeGreaterThan(0);
-  for (const part of parts) {
-    expect(part.trim()).toBe(part);
-    expect(part).not.toMatch(/(^|[^.])\.$/);
-    expect(part).not.toMatch(/undefined|NaN|\[object/);
-  }
+test('every sentence is one clause without a full stop', () => {
+  const faulty = Object.entries(sentences).filter(([code, sentence]) => {
+    const tell: (data: never) => Sentence = sentence;
+    const parts = Object.values(tell(anything(code) as never)).filter(
+      (part): part is string => typeof part === 'string',
+    );
+    return parts.length === 0 || parts.some(isNoClause);
+  });
+  expect(faulty.map(([code]) => code)).toEqual([]);
+});
+
+const isNoClause = (part: string) =>
+  part.trim() !== part || /(^|[^.])\.$/.test(part) || /undefined|NaN|\[object/.test(part);
+
+test('a sentence that is no clause would be seen', () => {
+  expect(['ends.', ' begins', 'is undefined', 'and so on …', 'wanted: 3 in'].map(isNoClause)).toEqual([
+    true,
+    true,
+    true,
+    false,
+    false,
+  ]);
 });
 
 test('a sentence says which data it is made of: none of it is looked up untyped', () => {
