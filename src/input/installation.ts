@@ -308,6 +308,8 @@ export interface CouplingPart extends PartBase {
   readonly freeRotation?: number;
   readonly mass: Sourced;
   readonly stiffness: JointStiffness;
+  /** True where neither its bending nor its torsion is given, so that its grip is taken by its type. */
+  readonly gripUnstated?: boolean;
 }
 
 /** A weight hung on the line without length: gauge, actuator, small branch. */
@@ -366,6 +368,10 @@ export interface SupportPart extends PartBase {
   readonly gap?: number;
   /** Coefficient of friction of a rest or stand, where given [-]. */
   readonly friction?: number;
+  /** Stiffness of what it is fastened to, in the directions it holds, where given; Infinity is rigid [N/m]. */
+  readonly structure?: Sourced;
+  /** Against turning, of an anchor [N·m/rad]. */
+  readonly structureTurning?: Sourced;
   /** How far the support itself stands from where it should: settlement or set-height error [m]. */
   readonly imposed?: Vec3;
 }
@@ -377,6 +383,16 @@ export interface EndPart extends PartBase {
   readonly movement?: { readonly hot: Vec3; readonly cold: Vec3 };
   /** Stiffness of the pipe beyond, for `continues` [N/m, N·m/rad]. */
   readonly stiffness?: { readonly translation: Vec3; readonly rotation: Vec3 };
+  /** Stiffness of what an anchored end is fastened to, where given; Infinity is rigid [N/m, N·m/rad]. */
+  readonly structure?: AnchorStructure;
+}
+
+/** Stiffness of what holds every movement and turn; Infinity is rigid. */
+export interface AnchorStructure {
+  /** Alike in every direction [N/m]. */
+  readonly translation: Sourced;
+  /** About every axis [N·m/rad]. */
+  readonly rotation: Sourced;
 }
 
 export type Part =
@@ -460,7 +476,16 @@ export interface Motor {
   /** Rated voltage between lines [V], and rated current at full load [A], where given. */
   readonly voltage?: Sourced;
   readonly fullLoadCurrent?: Sourced;
+  /** How it stands on the casing, where given. */
+  readonly bracket?: MotorBracket;
 }
+
+/** Bracket between casing and motor: by the natural frequency of the motor on it, or by its stiffness against rocking. */
+export type MotorBracket =
+  /** [Hz] */
+  | { readonly kind: 'frequency'; readonly frequency: Sourced }
+  /** Infinity is rigid [N·m/rad]. */
+  | { readonly kind: 'stiffness'; readonly rotation: Sourced };
 
 /** What the motor is disconnected with; what is absent is not known. */
 export interface Disconnect {
@@ -513,6 +538,10 @@ export interface Pump {
     readonly position: Vec3;
     /** Coefficient of friction under a resting base [-]. */
     readonly friction?: number;
+    /** Stiffness of the floor under a resting base, where given; Infinity is rigid [N/m]. */
+    readonly structure?: Sourced;
+    /** The same of a bolted one. */
+    readonly anchors?: AnchorStructure;
     readonly springs?: { readonly rate: number; readonly load: Sourced; readonly count: number };
   };
   readonly duty: { readonly flow: number; readonly head: number; readonly efficiency?: number };

@@ -3,7 +3,7 @@ import type { Subject } from '../../analysis/subject.js';
 import { movedMovement } from '../../mechanics/frame/rigid-arm.js';
 import { rimMovement } from '../../mechanics/modes/twisted-set.js';
 import { conditionId, ofRole, ofRoles } from '../../model/conditions/condition-roles.js';
-import { MOTOR_SEAT } from '../../model/frame/pump-body.js';
+import { motorPoint } from '../../model/frame/pump-body.js';
 import { subtract } from '../../model/vector.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
@@ -62,14 +62,15 @@ export interface StartMovement {
  */
 export function startMovements(subject: Subject): readonly StartMovement[] {
   const { startUp, layout, installation } = subject;
-  const seatPlace = layout.frame.points[MOTOR_SEAT];
+  const foot = motorPoint(layout.frame.points);
+  const seatPlace = layout.frame.points[foot];
   if (startUp === undefined || startUp.kind === 'fails' || seatPlace === undefined) return [];
   const { position, outline } = installation.pump;
   const top = [position[0], position[1], position[2] + outline.motorTop.value] as const;
   const arm = subtract(top, seatPlace);
   const solved = solvedConditions(subject);
   const topIn = (condition: SolvedCondition | undefined) => {
-    const seat = condition?.solved.movements[MOTOR_SEAT];
+    const seat = condition?.solved.movements[foot];
     return seat && movedMovement(seat, arm);
   };
   const running = topIn(ofRole(solved, 'running'));

@@ -3,6 +3,7 @@ import type { EndPart } from '../installation.js';
 import type { WalkStep } from '../schema/piping.js';
 import { offsetVector, practice, type Reading } from './reading.js';
 import type { Pipe } from './resolve-pipe.js';
+import { resolveAnchorStructure } from './resolve-structure.js';
 import { partBase, type Walking } from './walking.js';
 
 type FileEnd = Exclude<NonNullable<WalkStep['end']>, string>;
@@ -22,13 +23,22 @@ export function resolveEnd(
 ): EndPart {
   const path: Path = [...at.path, 'end'];
   const base = { kind: 'end' as const, ...partBase(walking.name('end'), pathText(path), at.pipe) };
-  if (typeof end === 'string') return { ...base, end };
+  const anchors = (file: NonNullable<FileEnd['anchored']>['structure'] | undefined) => {
+    const structure = resolveAnchorStructure(walking.reading, file, {
+      path: [...path, 'anchored', 'structure'],
+      mark: base.name,
+      alike: walking.assumed,
+    });
+    return structure === undefined ? {} : { structure };
+  };
+  if (typeof end === 'string') return { ...base, end, ...(end === 'anchored' && anchors(undefined)) };
   const { continues, anchored } = end;
   if (continues) return { ...base, end: 'continues', stiffness: stiffnessBeyond(continues) };
   return {
     ...base,
     end: 'anchored',
-    movement: anchorMovement(walking.reading, anchored ?? {}, [...path, 'anchored']),
+    ...anchorMovement(walking.reading, anchored ?? {}, [...path, 'anchored']),
+    ...anchors(anchored?.structure),
   };
 }
 
@@ -49,9 +59,10 @@ function anchorMovement(
   reading: Reading,
   file: NonNullable<FileEnd['anchored']>,
   path: Path,
-): NonNullable<EndPart['movement']> {
+): Pick<EndPart, 'movement'> {
   const hot = file['hot-movement'];
   const cold = file['cold-movement'];
+  if (!hot && !cold && file.structure) return {};
   if (!hot && !cold)
     reading.report('input.missing', [...path, 'hot-movement'], { key: 'hot-movement' }, 'holder');
   else if (!hot || !cold) {
@@ -63,5 +74,5 @@ function anchorMovement(
       effect: 'Displacement stresses and nozzle loads of the line',
     });
   }
-  return { hot: offsetVector(hot ?? {}), cold: offsetVector(cold ?? {}) };
+  return { movement: { hot: offsetVector(hot ?? {}), cold: offsetVector(cold ?? {}) } };
 }

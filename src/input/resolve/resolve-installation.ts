@@ -37,6 +37,7 @@ export function resolveInstallation(file: FileContent): Resolved {
     reading,
     rods: rodEdition(reading, file.limits),
     name: nameCounter(),
+    assumed: file.assumed,
     materials: new Set(),
   };
   const lines = resolveLines(walking, materials, file);
@@ -79,6 +80,7 @@ export function resolveLinesAlone(file: FileContent): readonly Line[] | undefine
     reading,
     rods: rodEdition(reading, file.limits),
     name: nameCounter(),
+    assumed: file.assumed,
     materials: new Set(),
   };
   const lines = resolveLines(walking, materialFinder(reading, file.materials), file);

@@ -2,6 +2,7 @@
 import { type Path, pathText } from '../draft.js';
 import type { ConnectorPart, CouplingPart, JointStiffness } from '../installation.js';
 import { given, practice } from './reading.js';
+import { resolveGrip } from './resolve-structure.js';
 import type { Step, Stepped } from './walking.js';
 
 const RIGID = Number.POSITIVE_INFINITY;
@@ -79,7 +80,10 @@ export function resolveCoupling(step: Step<'grooved-joint'>): Stepped {
       effect: 'A softer one passes less load to the nozzle',
     });
   }
-  const turning = file.type === 'rigid' ? RIGID : 0;
+  const unstated = file.bending === undefined && file.torsion === undefined && free === undefined;
+  const alike =
+    unstated && file.type === 'rigid' ? resolveGrip(reading, { name, alike: walking.assumed }) : undefined;
+  const turning = file.type === 'rigid' ? (alike ?? RIGID) : 0;
   const part: CouplingPart = {
     kind: 'grooved-joint',
     name,
@@ -88,6 +92,7 @@ export function resolveCoupling(step: Step<'grooved-joint'>): Stepped {
     type: file.type,
     ...(free !== undefined && { freeRotation: free }),
     mass: given(file.weight, [...path, 'weight'], file),
+    ...(unstated && alike === undefined && { gripUnstated: true }),
     stiffness: {
       axial: file.axial ?? RIGID,
       lateral: file.lateral ?? RIGID,

@@ -6,6 +6,7 @@ import type { FileContent } from '../schema/file-schema.js';
 import { assumed, given, offsetVector, practice, type Reading } from './reading.js';
 import { motorElectrical } from './resolve-electrical.js';
 import { motorPractice } from './resolve-practice.js';
+import { resolveBracket } from './resolve-structure.js';
 
 type FileMotor = FileContent['pump']['motor'];
 
@@ -35,6 +36,7 @@ export function resolveMotor(reading: Reading, file: FileMotor): Motor {
     ...driveSpeeds(reading, file, start),
     ...motorPractice(file),
     ...motorElectrical(file),
+    ...resolveBracket(reading, file.bracket),
   };
 }
 

@@ -8,6 +8,7 @@ import { resolveDisconnect } from './resolve-electrical.js';
 import type { MaterialFinder } from './resolve-materials.js';
 import { resolveMotor } from './resolve-motor.js';
 import { pumpPractice } from './resolve-practice.js';
+import { resolveAnchorStructure, resolveFriction, resolveStructure } from './resolve-structure.js';
 
 type FilePump = FileContent['pump'];
 type FilePort = FilePump['suction'];
@@ -46,7 +47,7 @@ export function resolvePump(reading: Reading, materials: MaterialFinder, file: F
     ...(pump.blades !== undefined && { blades: pump.blades }),
     contents: given(pump.casing.contents, ['pump', 'casing', 'contents']),
     ports: { suction, discharge },
-    ...resolveBase(reading, pump),
+    ...resolveBase(reading, file),
     ...pumpPractice(pump),
     ...resolveDisconnect(reading, file),
     duty: {
@@ -119,8 +120,8 @@ function resolvePort(reading: Reading, which: 'suction' | 'discharge', port: Fil
   };
 }
 
-function resolveBase(reading: Reading, pump: FilePump): Pick<Pump, 'base'> {
-  const { base, mount } = pump;
+function resolveBase(reading: Reading, file: FileContent): Pick<Pump, 'base'> {
+  const { base, mount } = file.pump;
   if (mount === 'hung') {
     if (base) reading.report('input.base-of-hung', ['pump', 'base'], {}, 'key');
     return {};
@@ -130,6 +131,15 @@ function resolveBase(reading: Reading, pump: FilePump): Pick<Pump, 'base'> {
     return {};
   }
   const { springs, friction } = base;
+  if (base.structure !== undefined && mount !== 'resting')
+    reading.report('input.structure-not-resting', ['pump', 'base', 'structure'], { mount }, 'key');
+  if (base.anchors !== undefined && mount !== 'bolted')
+    reading.report('input.anchors-not-bolted', ['pump', 'base', 'anchors'], { mount }, 'key');
+  const at = { path: ['pump', 'base'], mark: 'pump base', alike: file.assumed };
+  const anchors =
+    mount === 'bolted'
+      ? resolveAnchorStructure(reading, base.anchors, { ...at, path: [...at.path, 'anchors'] })
+      : undefined;
   if (friction !== undefined && mount !== 'resting')
     reading.report('input.friction-not-resting', ['pump', 'base', 'friction'], { mount }, 'key');
   const path: Path = ['pump', 'base', 'springs'];
@@ -140,7 +150,9 @@ function resolveBase(reading: Reading, pump: FilePump): Pick<Pump, 'base'> {
   return {
     base: {
       position: [east, north, -base['below-ports']],
-      ...(friction !== undefined && { friction }),
+      ...(mount === 'resting' && resolveFriction(reading, friction, at)),
+      ...(mount === 'resting' && resolveStructure(reading, base.structure, at)),
+      ...(anchors && { anchors }),
       ...(springs && {
         springs: { rate: springs.rate, load: given(springs.load, [...path, 'load']), count: springs.count },
       }),

@@ -5,6 +5,7 @@ import { dot, guideDirections } from '../vectors.js';
 import { given, offsetVector } from './reading.js';
 import type { Pipe } from './resolve-pipe.js';
 import { resolveRods } from './resolve-rods.js';
+import { resolveAnchorStructure, resolveFriction, resolveStructure } from './resolve-structure.js';
 import { partBase, type Walking } from './walking.js';
 
 const UP: Vec3 = [0, 0, 1];
@@ -57,29 +58,57 @@ export function resolveSupport(file: FileSupports, spot: Spot): SupportPart | un
       ? { rating: given(support.rating, [...path, 'rating']) }
       : {};
   const gap = file.guide?.gap ?? file.stop?.gap;
-  const friction = file.rest?.friction ?? file.stand?.friction;
+  const at = { path, mark: support.mark, alike: walking.assumed };
+  const isResting = kind === 'rest' || kind === 'stand';
+  const friction = isResting
+    ? resolveFriction(walking.reading, file.rest?.friction ?? file.stand?.friction, at)
+    : {};
   const spring = file['spring-hanger'];
   if (kind === 'spring-hanger' && spring) {
     return {
       kind,
       ...common,
       rods: resolveRods(walking, spring, path),
+      // A spring is so much softer than what it hangs on that nothing is taken for it where nothing is said.
+      ...(spring.structure !== undefined && resolveStructure(walking.reading, spring.structure, at)),
       spring: springData(walking, spring, path),
       holds: [UP],
       oneWay: false,
     };
   }
-  if (kind === 'hanger')
-    return { kind, ...common, rods: resolveRods(walking, support, path), holds: [UP], oneWay: true };
+  if (kind === 'anchor') {
+    const anchors = resolveAnchorStructure(walking.reading, file.anchor?.structure, {
+      ...at,
+      path: [...path, 'structure'],
+    });
+    return {
+      kind,
+      ...common,
+      ...rating,
+      ...(anchors && { structure: anchors.translation, structureTurning: anchors.rotation }),
+      holds: held(kind, travel),
+      oneWay: false,
+    };
+  }
+  const structure = resolveStructure(walking.reading, structureOf(file), at);
+  if (kind === 'hanger' && file.hanger) {
+    const rods = resolveRods(walking, file.hanger, path);
+    return { kind, ...common, rods, ...structure, holds: [UP], oneWay: true };
+  }
   return {
     kind,
     ...common,
     ...rating,
     ...(gap !== undefined && { gap }),
-    ...(friction !== undefined && { friction }),
+    ...friction,
+    ...structure,
     holds: held(kind, travel),
-    oneWay: kind === 'rest' || kind === 'stand',
+    oneWay: isResting,
   };
+}
+
+function structureOf({ hanger, rest, stand, guide, stop }: FileSupports) {
+  return hanger?.structure ?? rest?.structure ?? stand?.structure ?? guide?.structure ?? stop?.structure;
 }
 
 /** A movement that no direction held can feel is told, as it was meant for something. */

@@ -4,6 +4,7 @@ import type { Covering, Part, PipeSection, Vec3 } from '../installation.js';
 import type { WalkStep } from '../schema/piping.js';
 import type { Reading } from './reading.js';
 import type { Pipe } from './resolve-pipe.js';
+import type { AssumedAlike } from './resolve-structure.js';
 
 /** What every part of the installation shares while walking. */
 export interface Walking {
@@ -12,6 +13,8 @@ export interface Walking {
   readonly rods: 'older' | 'later';
   /** Next name of a kind: `elbow 2`. Counts over the whole installation in walking order. */
   readonly name: (kind: string) => string;
+  /** What one person takes for everything alike that nothing says. */
+  readonly assumed: AssumedAlike;
   /** Materials of the pipes met. */
   readonly materials: Set<string>;
 }

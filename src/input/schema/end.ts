@@ -4,6 +4,7 @@ import { field, map, oneOf } from './field.js';
 import { exactlyOneKey } from './one-key.js';
 import { offset } from './position.js';
 import { quantity } from './quantity.js';
+import { anchorStructure } from './structure.js';
 
 const continuing = map({
   translation: field(
@@ -30,6 +31,7 @@ const anchored = map({
   'cold-movement': field(offset, 'How the anchor moves from closing up to cold', {
     up: '-1/16 in',
   }).optional(),
+  structure: anchorStructure,
 });
 
 /** The end of a walk: a word, or a map of one key. */

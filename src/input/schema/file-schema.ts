@@ -7,6 +7,7 @@ import { pump } from './pump.js';
 import { review } from './review.js';
 import { room } from './room.js';
 import { material, service } from './service.js';
+import { assumed } from './structure.js';
 
 /** The whole input file. */
 export const fileSchema = map({
@@ -37,6 +38,11 @@ export const fileSchema = map({
     schedule: 'STD',
     material: 'carbon steel',
   }),
+  assumed: field(assumed, 'What one person takes for stiffness and friction that nothing else says', {
+    by: 'R. Okafor',
+    structure: '100 kip/in',
+    friction: 0.3,
+  }).optional(),
   room: field(room, 'The room', { floor: '0 ft', ceiling: '13 ft' }).optional(),
   'service-spaces': field(serviceSpaces, "Spaces to be kept free, with the maker's or the owner's numbers", [
     {

@@ -6,6 +6,7 @@ import { offset } from './position.js';
 import { motorPractice } from './practice.js';
 import { quantity } from './quantity.js';
 import { ratio } from './ratio.js';
+import { bracket } from './structure.js';
 import { known, weight, within } from './weight.js';
 
 /** Ways of starting that need no number; the schema's own words, so that a slip can be told. */
@@ -71,6 +72,7 @@ export const motor = map({
   ),
   power: field(quantity('power', 'positive'), 'Rated power', '20 hp'),
   speed: field(quantity('speed', 'positive'), 'Rated speed', '1770 rpm'),
+  bracket,
   ...motorPractice,
   ...motorElectrical,
   start: field(start, 'How the motor is started', 'across the line').optional(),

@@ -8,6 +8,7 @@ import { inertia, motor } from './motor.js';
 import { offset, place } from './position.js';
 import { build, pumpPractice } from './practice.js';
 import { quantity, share } from './quantity.js';
+import { anchorStructure, structure } from './structure.js';
 import { known, weight, within } from './weight.js';
 
 const length = (what: string, example: string) => field(quantity('length', 'positive'), what, example);
@@ -100,6 +101,8 @@ export const pump = map({
       'below-ports': length('Underside of the casing below the height of the ports', '14 in'),
       at: field(offset, 'Where the base stands in plan, from the shaft axis', { east: '2 in' }).optional(),
       friction: field(share(), 'Coefficient of friction under a resting base', 0.3).optional(),
+      structure,
+      anchors: anchorStructure,
       springs: field(springs, 'Springs under the casing', {
         rate: '900 lb/in',
         load: '400 lb',

@@ -3,6 +3,7 @@ import { field, map, oneOf, text } from './field.js';
 import { rodSize } from './labels.js';
 import { offset } from './position.js';
 import { quantity, share } from './quantity.js';
+import { anchorStructure, structure } from './structure.js';
 
 const mark = field(text(), 'Mark of the support on the drawings, once in the file', 'H1');
 const force = (what: string, example: string) => field(quantity('force', 'positive'), what, example);
@@ -43,11 +44,15 @@ const every = { mark, 'out-of-place': outOfPlace };
 
 /** Everything that can hold the pipe, by kind. */
 export const supports = {
-  hanger: field(map({ ...every, ...rodAssembly, 'rigid-rods': rigidRods }), 'Rod hanger; holds up', {
-    mark: 'H1',
-    rod: '5/8 in',
-    length: '7 ft',
-  }),
+  hanger: field(
+    map({ ...every, ...rodAssembly, 'rigid-rods': rigidRods, structure }),
+    'Rod hanger; holds up',
+    {
+      mark: 'H1',
+      rod: '5/8 in',
+      length: '7 ft',
+    },
+  ),
   'spring-hanger': field(
     map({
       ...every,
@@ -60,18 +65,29 @@ export const supports = {
       ).optional(),
       maximum: force('Greatest load of the working range', '1200 lb').optional(),
       ...rodAssembly,
+      structure,
     }),
     'Spring hanger',
     { mark: 'V1', rate: '300 lb/in', load: '900 lb' },
   ),
-  rest: field(map({ ...every, rating, friction }), 'The pipe lies on it; holds up', { mark: 'R1' }),
-  guide: field(map({ ...every, rating, gap }), 'Holds the pipe across its run', { mark: 'G1' }),
-  stop: field(map({ ...every, rating, gap }), 'Holds the pipe along its run', { mark: 'L1' }),
-  stand: field(map({ ...every, rating, friction }), 'Stands on the floor under the pipe; holds up', {
-    mark: 'S1',
-    rating: '3000 lb',
+  rest: field(map({ ...every, rating, friction, structure }), 'The pipe lies on it; holds up', {
+    mark: 'R1',
   }),
-  anchor: field(map({ ...every, rating }), 'Holds the pipe in every direction and turn', { mark: 'A1' }),
+  guide: field(map({ ...every, rating, gap, structure }), 'Holds the pipe across its run', { mark: 'G1' }),
+  stop: field(map({ ...every, rating, gap, structure }), 'Holds the pipe along its run', { mark: 'L1' }),
+  stand: field(
+    map({ ...every, rating, friction, structure }),
+    'Stands on the floor under the pipe; holds up',
+    {
+      mark: 'S1',
+      rating: '3000 lb',
+    },
+  ),
+  anchor: field(
+    map({ ...every, rating, structure: anchorStructure }),
+    'Holds the pipe in every direction and turn',
+    { mark: 'A1' },
+  ),
 };
 
 /** A support given under another part: one key, its kind. */

@@ -30,6 +30,21 @@ export const inputBehaviourSentences = {
     tell(data, `the lowest speed, ${say(data, 'lowest')}, is above the highest, ${say(data, 'highest')}`, {
       wanted: 'lowest at or below highest',
     }),
+  'input.structure-not-resting': (data: { mount: string }) =>
+    tell(data, `a pump that is ${say(data, 'mount')} has no single stiffness of the floor under it`, {
+      wanted: 'mount resting, or no structure; a bolted base has anchors',
+      example: 'mount: resting',
+    }),
+  'input.bracket-twice': (data: IssueData) =>
+    tell(data, 'the bracket of the motor is said twice', {
+      wanted: 'either the frequency of the motor on it, or its rotation stiffness',
+      example: 'bracket: {frequency: 75 Hz}',
+    }),
+  'input.anchors-not-bolted': (data: { mount: string }) =>
+    tell(data, `a pump that is ${say(data, 'mount')} has no anchors under its base`, {
+      wanted: 'mount bolted, or no anchors; a resting base has structure',
+      example: 'mount: bolted',
+    }),
   'input.friction-not-resting': (data: { mount: string }) =>
     tell(data, `a pump that is ${say(data, 'mount')} does not slide on its base`, {
       wanted: 'mount resting, or no friction',

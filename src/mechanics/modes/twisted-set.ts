@@ -1,5 +1,5 @@
 import type { Movement, Vec3 } from '../../model/conventions.js';
-import { MOTOR_SEAT } from '../../model/frame/pump-body.js';
+import { motorPoint } from '../../model/frame/pump-body.js';
 import { norm, subtract } from '../../model/vector.js';
 import { movedMovement } from '../frame/rigid-arm.js';
 import type { LoadHistory } from '../start/load-history.js';
@@ -58,13 +58,14 @@ export function twistedSet(
 ): TwistedSet {
   const { top, radius } = motor;
   const { frame, under } = found.movements;
-  const arm = subtract(top, frame.points[MOTOR_SEAT]!);
+  const foot = motorPoint(frame.points);
+  const arm = subtract(top, frame.points[foot]!);
   const atTop = (seat: Movement): Vec3 => movedMovement(seat, arm).translation;
-  const seat = under(MOTOR_SEAT, { force: [0, 0, 0], moment: [0, 0, 1] })[MOTOR_SEAT]!;
+  const seat = under(foot, { force: [0, 0, 0], moment: [0, 0, 1] })[foot]!;
   const turn = seat.rotation[2];
   const unitTop = atTop(seat);
   const loaded = found.frequencies.modes.map(({ frequency, shape, modalMass }): SwayingMode => {
-    const own = shape[MOTOR_SEAT]!;
+    const own = shape[foot]!;
     const unit = 1 / Math.sqrt(modalMass);
     const [east, north] = atTop(own);
     return {

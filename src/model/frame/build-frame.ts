@@ -10,7 +10,7 @@ import type { Frame, FrameMaterial } from './frame.js';
 import { addPieces } from './frame-pieces.js';
 import { pumpSupport } from './part-supports.js';
 import type { Pieces } from './pieces.js';
-import { pumpBodies, pumpPoints } from './pump-body.js';
+import { bracketJoint, pumpBodies, pumpPoints } from './pump-body.js';
 import { stiffEnds } from './stiff-ends.js';
 
 /** The frame with what it was made from. */
@@ -43,6 +43,7 @@ export function buildFrameParts(installation: Installation): BuiltFrame {
   };
   Object.assign(pieces.points, pumpPoints(pump));
   pieces.bodies.push(...pumpBodies(pump));
+  pieces.joints.push(...bracketJoint(pump));
   const base = pumpSupport(pump);
   if (base !== undefined) pieces.supports.push(base);
 

@@ -35,6 +35,7 @@ export function rigidRestraint(direction: Vec3, acts: Restraint['acts'] = 'trans
  *
  * Hangers hang on rods that lengthen by load over E A / L unless declared rigid, and swing: once loaded they hold
  * sideways with load over rod length. Springs carry their setting at the set position and end at their travel limits.
+ * What they are fastened to gives with the stiffness given for it, in series: 1/k = 1/k₁ + 1/k₂; rigid where none is given.
  *
  * @param part - the support as read; stiffness [N/m], lengths [m], loads [N]
  * @param point - name of the point it holds
@@ -49,10 +50,10 @@ export function partSupport(part: SupportPart, point: string): FrameSupport {
     gap: part.gap ?? 0,
     friction: part.friction ?? 0,
     imposed: part.imposed === undefined ? 0 : dot(part.imposed, direction),
-    ...(rods?.stiffness !== undefined && { stiffness: rods.stiffness.value }),
+    stiffness: inSeries(rods?.stiffness?.value, part.structure?.value),
     ...(rods?.length !== undefined && { swingLength: rods.length }),
     ...(spring && {
-      stiffness: spring.rate,
+      stiffness: inSeries(spring.rate, part.structure?.value),
       preload: spring.load.value,
       // Where its travel is known, a spring that has topped out goes slack before it could pull down.
       sense:
@@ -61,15 +62,31 @@ export function partSupport(part: SupportPart, point: string): FrameSupport {
         spring.maximum !== undefined && { travel: { least: spring.minimum, most: spring.maximum } }),
     }),
   }));
-  if (part.holdsRotation) restraints.push(...AXES.map((axis) => rigidRestraint(axis, 'rotation')));
+  if (part.holdsRotation) {
+    const stiffness = inSeries(part.structureTurning?.value);
+    restraints.push(...AXES.map((axis) => ({ ...rigidRestraint(axis, 'rotation'), stiffness })));
+  }
   return { name: part.mark, word: part.kind.replace('-', ' '), point, restraints };
+}
+
+/**
+ * Stiffness of springs one behind the other: 1/k = Σ 1/kᵢ.
+ *
+ * @param stiffnesses - of each; what is not given or infinite is rigid [N/m] or [N·m/rad]
+ * @returns stiffness of all together; Infinity where all are rigid [N/m] or [N·m/rad]
+ * @source statics
+ */
+export function inSeries(...stiffnesses: readonly (number | undefined)[]): number {
+  const finite = stiffnesses.filter((one): one is number => one !== undefined && Number.isFinite(one));
+  if (finite.length === 1) return finite[0] ?? Number.POSITIVE_INFINITY;
+  return 1 / finite.reduce((sum, one) => sum + 1 / one, 0);
 }
 
 /**
  * What holds the end of a line, if anything does.
  *
  * @param step - the placed end
- * @returns rigid in all six freedoms when anchored, elastic when the pipe continues, nothing when free
+ * @returns held in all six freedoms when anchored, elastic when the pipe continues, nothing when free [N/m], [N·m/rad]
  * @source statics
  */
 export function endSupport(step: PlacedPart): FrameSupport | undefined {
@@ -77,8 +94,11 @@ export function endSupport(step: PlacedPart): FrameSupport | undefined {
   if (part.kind !== 'end' || part.end === 'free') return undefined;
   const stiffness = part.stiffness;
   const restraints = AXES.flatMap((axis, index) => {
-    const translation = rigidRestraint(axis);
-    const rotation = rigidRestraint(axis, 'rotation');
+    const translation = { ...rigidRestraint(axis), stiffness: inSeries(part.structure?.translation.value) };
+    const rotation = {
+      ...rigidRestraint(axis, 'rotation'),
+      stiffness: inSeries(part.structure?.rotation.value),
+    };
     if (part.end === 'anchored' || stiffness === undefined) return [translation, rotation];
     return [
       { ...translation, stiffness: stiffness.translation[index] ?? 0 },
@@ -106,11 +126,18 @@ export function pumpSupport(pump: Pump): FrameSupport | undefined {
   });
   const up = rigidRestraint(UP);
   if (pump.mount === 'resting') {
-    return support([{ ...up, sense: 'push', friction: pump.base.friction ?? 0 }]);
+    const stiffness = inSeries(pump.base.structure?.value);
+    return support([{ ...up, stiffness, sense: 'push', friction: pump.base.friction ?? 0 }]);
   }
   if (pump.mount === 'sprung' && pump.base.springs !== undefined) {
     const { rate, load, count } = pump.base.springs;
     return support([{ ...up, stiffness: rate * count, preload: load.value * count }]);
   }
-  return support(AXES.flatMap((axis) => [rigidRestraint(axis), rigidRestraint(axis, 'rotation')]));
+  const { anchors } = pump.base;
+  return support(
+    AXES.flatMap((axis) => [
+      { ...rigidRestraint(axis), stiffness: inSeries(anchors?.translation.value) },
+      { ...rigidRestraint(axis, 'rotation'), stiffness: inSeries(anchors?.rotation.value) },
+    ]),
+  );
 }

@@ -3,7 +3,7 @@ import { type PumpMode, pumpModes } from '../../analysis/motion/pump-modes.js';
 import type { Subject } from '../../analysis/subject.js';
 import { movedMovement } from '../../mechanics/frame/rigid-arm.js';
 import type { Vec3 } from '../../model/conventions.js';
-import { MOTOR_SEAT } from '../../model/frame/pump-body.js';
+import { motorPoint } from '../../model/frame/pump-body.js';
 import { norm, subtract } from '../../model/vector.js';
 
 /** Share of the largest movement from which the motor's top is what one sees moving [-]. */
@@ -21,7 +21,8 @@ const OBLIQUE = 0.5;
 export function modeWords(found: PumpMode, subject: Subject): string {
   const { layout, installation } = subject;
   const { shape } = found.mode;
-  const seat = shape[MOTOR_SEAT];
+  const foot = motorPoint(layout.frame.points);
+  const seat = shape[foot];
   const places = Object.entries(shape).map(([name, { translation }]) => ({
     name,
     translation,
@@ -29,7 +30,7 @@ export function modeWords(found: PumpMode, subject: Subject): string {
   }));
   const [first] = [...places].sort((a, b) => b.size - a.size || (a.name < b.name ? -1 : 1));
   if (first === undefined) return 'nothing moves';
-  const place = layout.frame.points[MOTOR_SEAT];
+  const place = layout.frame.points[foot];
   if (seat !== undefined && place !== undefined && found.counts) {
     const { position, outline } = installation.pump;
     const top: Vec3 = [position[0], position[1], position[2] + outline.motorTop.value];
