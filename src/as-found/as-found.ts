@@ -9,6 +9,7 @@ import { type Coded, EngineError } from '../issues/issue.js';
 import type { ConditionResponse } from '../mechanics/frame/response.js';
 import { solveFrame } from '../mechanics/frame/solve-frame.js';
 import { drySetting } from '../mechanics/what-ifs/spring-setting.js';
+import { isCommon, ofRole } from '../model/conditions/condition-roles.js';
 import type { Frame, FrameCondition } from '../model/frame/frame.js';
 import { buildLayout } from '../model/layout/build-layout.js';
 import type { ReadingsById } from '../readings/reading.js';
@@ -38,11 +39,8 @@ export type AsFound =
       readonly left: readonly LeftOut[];
     };
 
-/** Conditions that are solved again. */
-export const FOUND_CONDITIONS: readonly string[] = ['empty', 'filled', 'test', 'hot', 'cold', 'running'];
-
 /**
- * Solves the line as found.
+ * Solves the line as found, in the conditions that every line goes through.
  *
  * Heights are taken as if the pipe had been cut to the drawing and the support held it off by what was read; where the
  * pipe was cut to that height, it bears none of it. Therefore the same is solved with heights as drawn as well.
@@ -67,12 +65,10 @@ export function asFound(context: FieldContext, readings: ReadingsById): AsFound 
   try {
     const layout =
       places.installation === review.installation ? review.layout : buildLayout(places.installation);
-    const conditions = layout.frame.conditions
-      .filter(({ name }) => FOUND_CONDITIONS.includes(name))
-      .map((condition) => ({
-        ...condition,
-        stopped: [...new Set([...condition.stopped, ...found.stopped])],
-      }));
+    const conditions = layout.frame.conditions.filter(isCommon).map((condition) => ({
+      ...condition,
+      stopped: [...new Set([...condition.stopped, ...found.stopped])],
+    }));
     const solved = (heights: boolean): Subject => {
       const frame = frameAsFound({ ...layout.frame, conditions }, found, heights);
       const whole = { ...layout, frame };
@@ -99,7 +95,7 @@ function frameAsFound(drawn: Frame, found: FoundReadings, heights: boolean): Fra
   if (heights) frame = withUpright(frame, entries(found.heights, raisedBy));
   frame = withUpright(frame, entries(gapHeights(frame, found), raisedBy));
   const { target, loads } = found.springs;
-  const condition = frame.conditions.find(({ name }) => name === target);
+  const condition = ofRole(frame.conditions, target);
   if (condition === undefined || Object.keys(loads).length === 0) return frame;
   const setting = drySetting(frame, { target: condition, read: [condition] }, loads);
   const raises = new Map(setting?.springs.map(({ mark, raise }) => [mark, raise]));
@@ -112,10 +108,10 @@ function frameAsFound(drawn: Frame, found: FoundReadings, heights: boolean): Fra
  */
 function gapHeights(frame: Frame, { gaps }: FoundReadings): ReadonlyMap<string, number> {
   if (gaps.size === 0) return new Map();
-  const filled = frame.conditions.find(({ name }) => name === 'filled');
+  const filled = ofRole(frame.conditions, 'filled');
   if (filled === undefined) return new Map();
   const without: FrameCondition = { ...filled, absent: [...filled.absent, ...gaps.keys()] };
-  const hanging = solveFrame({ ...frame, conditions: [without] }).conditions.filled;
+  const hanging = solveFrame({ ...frame, conditions: [without] }).conditions[without.name];
   return new Map(
     frame.supports.flatMap(({ name, point }) => {
       const gap = gaps.get(name);

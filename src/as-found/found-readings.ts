@@ -1,4 +1,5 @@
 /** What was read of the supports, sorted by what it changes in the model. */
+import type { SingleRole } from '../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../model/layout/layout.js';
 import { choiceIn, numberIn } from '../readings/read-box.js';
 import type { ReadingsById } from '../readings/reading.js';
@@ -21,7 +22,7 @@ export interface FoundReadings {
   /** Marks of springs whose stops are in. */
   readonly stopped: readonly string[];
   /** Loads on springs, all read in one state [N]. */
-  readonly springs: { readonly target: string; readonly loads: Readonly<Record<string, number>> };
+  readonly springs: { readonly target: SingleRole; readonly loads: Readonly<Record<string, number>> };
   /** All of these but places, as they are printed. */
   readonly put: readonly ModelUpdate[];
   readonly left: readonly LeftOut[];

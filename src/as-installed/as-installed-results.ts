@@ -1,7 +1,9 @@
 /** The results of an as-installed review for machines. */
+
 import { type NozzleLoadRow, nozzleLoadRows } from '../analysis/nozzles/nozzle-load-rows.js';
-import { asDesigned, FOUND_CONDITIONS } from '../as-found/as-found.js';
+import { asDesigned } from '../as-found/as-found.js';
 import { sentenceOf } from '../issues/print.js';
+import { isCommon } from '../model/conditions/condition-roles.js';
 import type { FieldReading } from '../readings/reading.js';
 import type { AsInstalled } from './as-installed.js';
 import { AS_INSTALLED_FORMAT, type AsInstalledFile } from './as-installed-schema.js';
@@ -68,7 +70,7 @@ export function asInstalledResults(visit: AsInstalled, version: string): AsInsta
 function nozzleData(rows: readonly NozzleLoadRow[]): AsInstalledFile['asFound']['nozzles']['predicted'] {
   const plain = ([x, y, z]: readonly [number, number, number]): [number, number, number] => [x, y, z];
   const byCondition: AsInstalledFile['asFound']['nozzles']['predicted'] = {};
-  for (const { condition, nozzle, plan } of rows.filter((row) => FOUND_CONDITIONS.includes(row.condition))) {
+  for (const { condition, nozzle, plan } of rows.filter(isCommon)) {
     byCondition[condition] = {
       ...byCondition[condition],
       [nozzle]: { force: plain(plan.force), moment: plain(plan.moment) },

@@ -11,6 +11,7 @@ import {
 import type { Calculation, Finding } from '../judging/finding.js';
 import { overBounds } from '../judging/over-bounds.js';
 import { governing } from '../judging/worst-first.js';
+import { conditionTitle } from '../model/conditions/condition-roles.js';
 import type { Check, ComparedDemand, Demand, SurveyedPlace } from './define-check.js';
 
 /** A demand with its outcome. */
@@ -46,7 +47,7 @@ function findingOf(check: Check, place: SurveyedPlace): Finding {
   const data = {
     at,
     title: check.title,
-    ...(demand.condition !== undefined && { condition: demand.condition }),
+    ...(demand.condition !== undefined && { condition: conditionTitle(demand.condition) }),
     ...(demand.label !== undefined && { label: demand.label }),
     ...demand.data,
   };

@@ -1,4 +1,5 @@
 /** What is compared of a results file, and how its names are brought to those of the newer one. */
+import { conditionId, roleOfId } from '../model/conditions/condition-roles.js';
 import type { FindingSide, VerdictWord } from './comparison.js';
 
 type Three = readonly [number, number, number];
@@ -41,8 +42,8 @@ export interface ComparedResults {
 /** What a support is called now: alone, in a place such as `H3 to H9`, and in the name of the condition it is slack in. */
 export function nowCalled(name: string, renamed: ReadonlyMap<string, string> | undefined): string {
   if (!renamed || renamed.size === 0) return name;
-  const SLACK = 'slack-';
-  if (name.startsWith(SLACK)) return `${SLACK}${nowCalled(name.slice(SLACK.length), renamed)}`;
+  const role = roleOfId(name);
+  if (role.kind === 'slack') return conditionId({ ...role, support: nowCalled(role.support, renamed) });
   // All at once: marks may have been swapped.
   const marks = [...renamed.keys()].map((mark) => mark.replace(/[^\w]/gu, '\\$&')).join('|');
   const whole = new RegExp(`(?<![\\w-])(?:${marks})(?![\\w-])`, 'gu');

@@ -4,6 +4,7 @@ import type { Subject } from '../analysis/subject.js';
 import type { UnitSystem } from '../input/installation.js';
 import type { Finding } from '../judging/finding.js';
 import type { Verdict } from '../judging/verdict.js';
+import { conditionTitle, ofRole } from '../model/conditions/condition-roles.js';
 import type { Vec3 } from '../model/conventions.js';
 import { orderedConditions } from './words/condition-order.js';
 import { findingSentence, worstFirst } from './words/finding-row.js';
@@ -77,7 +78,7 @@ export function reviewSummary(subject: ReviewedSubject, units: UnitSystem): Revi
       verdict: finding.verdict,
       title: finding.title,
       at: finding.at,
-      condition: finding.condition ?? NO_NUMBER,
+      condition: finding.condition === undefined ? NO_NUMBER : conditionTitle(finding.condition),
     })),
     unlisted: Math.max(0, trouble.length - listed.length),
     supports: supportRows(subject, write),
@@ -108,11 +109,10 @@ function countsOf(findings: readonly Finding[]): ReviewSummary['counts'] {
 
 function supportRows({ layout, response }: ReviewedSubject, write: Writer): readonly SummarySupport[] {
   const conditions = orderedConditions(response);
-  const loadIn = (name: string, mark: string): Vec3 | undefined =>
-    response.conditions[name]?.supports[mark]?.load.force;
+  const filled = ofRole(conditions, 'filled');
   return layout.supports.map((support) => {
-    const all = conditions.flatMap(({ name }) => {
-      const force = loadIn(name, support.mark);
+    const all = conditions.flatMap(({ title: name, supports }) => {
+      const force: Vec3 | undefined = supports[support.mark]?.load.force;
       return force === undefined ? [] : [{ name, size: Math.hypot(...force) }];
     });
     const largest = all.reduce((worst, next) => (next.size > worst.size * (1 + ROUNDING) ? next : worst), {
@@ -122,7 +122,9 @@ function supportRows({ layout, response }: ReviewedSubject, write: Writer): read
     return {
       mark: support.mark,
       word: supportWord(support),
-      filled: carriesWeight(support) ? vertical(loadIn('filled', support.mark), write) : NO_NUMBER,
+      filled: carriesWeight(support)
+        ? vertical(filled?.supports[support.mark]?.load.force, write)
+        : NO_NUMBER,
       largest: largest.size === 0 ? NO_NUMBER : write.quantity(largest.size, 'force'),
       condition: largest.name,
     };

@@ -2,11 +2,13 @@
  * From answers to a new file: lay out, solve once with plain hangers, choose rods and springs for what hangs on them,
  * and write. The file is read back before it is handed out.
  */
+
 import { rodRating, rodSizes } from '../catalog/index.js';
 import type { Installation } from '../input/installation.js';
 import { type ReadInstallation, readInstallation } from '../input/read-installation.js';
 import { type Issue, issueOf } from '../issues/issue.js';
 import { solveFrame } from '../mechanics/frame/solve-frame.js';
+import { inCondition } from '../model/conditions/condition-roles.js';
 import { buildLayout } from '../model/layout/build-layout.js';
 import type { UnitSystem } from '../units/index.js';
 import { layLines } from './lines.js';
@@ -66,7 +68,7 @@ function loadsOf(installation: Installation): Loads {
       const all = Object.values(conditions).map(({ supports }) =>
         Math.hypot(...(supports[mark]?.load.force ?? [0])),
       );
-      const filled = -(conditions.filled?.supports[mark]?.load.force[2] ?? 0);
+      const filled = -(inCondition(conditions, 'filled')?.supports[mark]?.load.force[2] ?? 0);
       return [mark, { filled, largest: Math.max(0, ...all) }];
     }),
   );

@@ -57,7 +57,7 @@ const mayImport: Readonly<Record<string, Row>> = {
     folders: ['geometry', 'model', 'mechanics', 'analysis', 'judging', 'checks', 'units'],
     types: ['input'],
   },
-  compare: { folders: ['input', 'judging'] },
+  compare: { folders: ['input', 'judging', 'model'] },
   report: {
     folders: [...BELOW_CHECKS, 'checks', 'study', 'compare', 'drawing'],
     // Shape, types and published schema of the results file are one definition.

@@ -31,7 +31,7 @@ const named: readonly (readonly [Exclude<ConditionRole, { kind: 'other' }>, stri
   [{ kind: 'motor-off' }, 'motor-off', 'motor removed'],
   [{ kind: 'slack', support: 'H3' }, 'slack-H3', 'H3 unloaded'],
   [{ kind: 'slack', support: 'slack-1' }, 'slack-slack-1', 'slack-1 unloaded'],
-  [{ kind: 'lateral', towards: 'west' }, 'lateral-west', 'sideways load, west'],
+  [{ kind: 'lateral', towards: 'west' }, 'lateral-west', 'sideways, west'],
   [{ kind: 'start', sense: 'forward' }, 'starting', 'start'],
   [{ kind: 'start', sense: 'reverse' }, 'starting-opposite', 'start, reverse torque'],
 ];

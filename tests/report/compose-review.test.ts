@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { isPractice } from '../../src/checks/practice/practice-checks.js';
+import { conditionTitle } from '../../src/model/conditions/condition-roles.js';
 import { composeReview } from '../../src/report/compose-review.js';
 import type { Reader } from '../../src/report/context.js';
 import { reviewed, reviewedCramped } from './fixture.js';
@@ -80,7 +81,7 @@ describe.each(['us', 'si'] as const)('the balance in %s units', (units) => {
 
   test('is printed for every condition', () => {
     const printed = balance.map((row) => row.condition);
-    expect([...printed].sort()).toEqual(Object.keys(whole.response.conditions).sort());
+    expect([...printed].sort()).toEqual(Object.keys(whole.response.conditions).map(conditionTitle).sort());
     expect(printed.slice(0, 6)).toEqual(['empty', 'filled', 'test', 'running', 'hot', 'cold']);
   });
 

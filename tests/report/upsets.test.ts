@@ -36,11 +36,11 @@ const still = sectionOf('upsets', undefined);
 test('every direction has its loads on both nozzles, beside the filled line and the motor lifted away', () => {
   expect(rows(sideways, 'nozzles').map(({ condition }) => condition)).toEqual([
     'filled',
-    'motor-off',
-    'lateral-north',
-    'lateral-south',
-    'lateral-east',
-    'lateral-west',
+    'motor removed',
+    'sideways, north',
+    'sideways, south',
+    'sideways, east',
+    'sideways, west',
   ]);
   for (const { loads } of rows(sideways, 'nozzles'))
     expect((loads as readonly string[]).map(number)).not.toContain(Number.NaN);
@@ -69,12 +69,12 @@ test('the most a support carries is not less than the least, and a load of nothi
 
 test('without a coefficient only the motor lifted away is printed', () => {
   expect(still).toMatchObject({ hasSideways: false, coefficient: '', origin: '' });
-  expect(rows(still, 'nozzles').map(({ condition }) => condition)).toEqual(['filled', 'motor-off']);
+  expect(rows(still, 'nozzles').map(({ condition }) => condition)).toEqual(['filled', 'motor removed']);
 });
 
 test('occasional stress is printed for each line and condition, and never below the sustained stress there', () => {
   const view = sectionOf('stress', 0.3);
-  const sideways = (row: { readonly condition?: unknown }) => String(row.condition).startsWith('lateral');
+  const sideways = (row: { readonly condition?: unknown }) => String(row.condition).startsWith('sideways');
   const found = rows(view, 'occasional').filter(sideways);
   const places = new Set(found.map(({ line, condition }) => `${String(line)} ${String(condition)}`));
   expect(places.size).toBe(found.length);
@@ -88,7 +88,7 @@ test('occasional stress is printed for each line and condition, and never below 
   const starts = rows(sectionOf('stress', undefined), 'occasional');
   expect(starts.filter(sideways)).toEqual([]);
   expect(new Set(starts.map(({ condition }) => condition))).toEqual(
-    new Set(['starting', 'starting-opposite']),
+    new Set(['start', 'start, reverse torque']),
   );
 });
 

@@ -7,12 +7,10 @@ import type { ModelUpdate } from '../../as-found/model-update.js';
 import { nozzleLimits } from '../../checks/nozzles/nozzle-limits.js';
 import { coded } from '../../issues/issue.js';
 import { sentenceOf } from '../../issues/print.js';
+import { conditionTitle, inCondition, isService } from '../../model/conditions/condition-roles.js';
 import { supportWord } from '../../report/words/support-word.js';
 import { siteText } from '../../sheet/field-context.js';
 import type { AsInstalled } from '../as-installed.js';
-
-/** Conditions in which loads are set side by side. */
-const SIDE_BY_SIDE: readonly string[] = ['filled', 'running', 'hot', 'cold'];
 
 /**
  * Loads on nozzles and supports as predicted, as designed and as found.
@@ -34,7 +32,7 @@ export function loadsView(visit: AsInstalled) {
   };
   const picked = (rows: readonly NozzleLoadRow[] | undefined, condition: string, nozzle: string) =>
     rows?.find((row) => row.condition === condition && row.nozzle === nozzle)?.own;
-  const shown = subjects.predicted.filter(({ condition }) => SIDE_BY_SIDE.includes(condition));
+  const shown = subjects.predicted.filter(isService);
   const table = (of: 'resultantForce' | 'resultantMoment', dimension: 'force' | 'moment') => {
     const each = shown.map(({ condition, nozzle, own }) => ({
       condition,
@@ -52,7 +50,14 @@ export function loadsView(visit: AsInstalled) {
     );
     return each.map(({ condition, nozzle, values }) => {
       const [predicted = '', designedText = '', found = '', levelled = ''] = values.map(show);
-      return { condition, nozzle, predicted, designed: designedText, found, levelled };
+      return {
+        condition: conditionTitle(condition),
+        nozzle,
+        predicted,
+        designed: designedText,
+        found,
+        levelled,
+      };
     });
   };
   return {
@@ -109,7 +114,7 @@ function limitTexts({ review, write }: AsInstalled) {
 
 function supportRows({ review, asFound, write }: AsInstalled) {
   const load = (conditions: AsInstalled['review']['response']['conditions'], mark: string) => {
-    const force = conditions.filled?.supports[mark]?.load.force[2];
+    const force = inCondition(conditions, 'filled')?.supports[mark]?.load.force[2];
     return force === undefined ? undefined : -force;
   };
   const designed = asDesigned(review);

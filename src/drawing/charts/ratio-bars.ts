@@ -2,6 +2,7 @@
 
 import type { UnitSystem } from '../../input/installation.js';
 import type { Finding } from '../../judging/finding.js';
+import { conditionTitle } from '../../model/conditions/condition-roles.js';
 import { type Dimension, formatNumber, formatQuantity } from '../../units/index.js';
 import type { Drawing, Shape, Xy } from '../drawing.js';
 import { line } from '../isometric/tube.js';
@@ -76,7 +77,7 @@ function chosenRows(findings: readonly Finding[]): {
 
 /** Words before a bar. */
 function nameOf(finding: Finding): string {
-  const condition = finding.condition === undefined ? '' : `, ${finding.condition}`;
+  const condition = finding.condition === undefined ? '' : `, ${conditionTitle(finding.condition)}`;
   return `${finding.at}: ${finding.title}${condition}${finding.comparison ? ' (comparison)' : ''}`;
 }
 

@@ -3,6 +3,7 @@
 import type { Installation, UnitSystem } from '../../input/installation.js';
 import type { Finding } from '../../judging/finding.js';
 import type { Response } from '../../mechanics/frame/response.js';
+import { conditionTitle } from '../../model/conditions/condition-roles.js';
 import type { Layout } from '../../model/layout/layout.js';
 import type { Drawing, Shape, Xy } from '../drawing.js';
 import { type Label, labelShapes } from '../labels/label.js';
@@ -179,7 +180,9 @@ function baseEdge(request: IsometricRequest, picture: LinePicture): Xy {
 
 function noteText(request: IsometricRequest, picture: LinePicture, placement: Placement): string {
   const loads =
-    request.condition === undefined ? 'largest load of all conditions' : `load ${request.condition}`;
+    request.condition === undefined
+      ? 'largest load of all conditions'
+      : `load ${conditionTitle(request.condition)}`;
   const parts = [
     `Seen from the ${picture.projection.view.corner}, not to scale`,
     ...(picture.drawn.anyShortened ? ['long runs shortened at the break marks'] : []),

@@ -3,7 +3,7 @@
 import type { UnitSystem } from '../../input/installation.js';
 import type { Finding } from '../../judging/finding.js';
 import type { Response, Vec3 } from '../../mechanics/frame/response.js';
-import { isHypothetical } from '../../model/conditions/condition-roles.js';
+import { conditionTitle, isHypothetical } from '../../model/conditions/condition-roles.js';
 import type { Layout, PlacedNozzle, PlacedSupport } from '../../model/layout/layout.js';
 import { dot } from '../../model/vector.js';
 import { formatQuantity } from '../../units/index.js';
@@ -98,11 +98,11 @@ export function supportRows(support: PlacedSupport, subject: LoadSubject): reado
   const rows = [
     mark,
     note(
-      `${formatQuantity(size, 'force', subject.units)} ${shown.condition}`,
+      `${formatQuantity(size, 'force', subject.units)} ${conditionTitle(shown.condition)}`,
       size < 1e-6 ? undefined : arrow,
     ),
   ];
-  return lifted === undefined ? rows : [...rows, note(`lifts off: ${lifted}`)];
+  return lifted === undefined ? rows : [...rows, note(`lifts off: ${conditionTitle(lifted)}`)];
 }
 
 /**
@@ -139,9 +139,13 @@ export function nozzleRows(
   if (force === undefined || moment === undefined)
     return [...rows, { text: 'no load worked out', size: NOTE_SIZE, weight: 'regular', ink }];
   const axial = Math.abs(dot(force.force, nozzle.axis));
-  note(`force ${formatQuantity(Math.hypot(...force.force), 'force', subject.units)} ${force.condition}`);
+  note(
+    `force ${formatQuantity(Math.hypot(...force.force), 'force', subject.units)} ${conditionTitle(force.condition)}`,
+  );
   note(`(axial ${formatQuantity(axial, 'force', subject.units)})`);
-  note(`moment ${formatQuantity(Math.hypot(...moment.force), 'moment', subject.units)} ${moment.condition}`);
+  note(
+    `moment ${formatQuantity(Math.hypot(...moment.force), 'moment', subject.units)} ${conditionTitle(moment.condition)}`,
+  );
   return rows;
 }
 

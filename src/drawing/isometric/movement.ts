@@ -1,6 +1,8 @@
 /** How the line moves in one condition: as it was set in thin line, as it moves, enlarged, in dash-dot. */
+
 import type { Installation, UnitSystem } from '../../input/installation.js';
 import type { Response } from '../../mechanics/frame/response.js';
+import { conditionTitle } from '../../model/conditions/condition-roles.js';
 import type { Layout } from '../../model/layout/layout.js';
 import { add, scale } from '../../model/vector.js';
 import { formatNumber, formatQuantity } from '../../units/index.js';
@@ -84,8 +86,8 @@ export function movementDrawing(request: MovementRequest): Drawing {
     ...footNote(noteText(request, largest, factor, picture), width, height),
   ];
   const listed = numbered.map((m) => `${m.name} ${formatQuantity(m.size, 'length', request.units)}`);
-  const alt = `Movement of ${installation.pump.mark} and its piping, condition ${condition}, seen from the ${picture.projection.view.corner}. Largest movements: ${listed.join('; ') || 'none'}. ${noteText(request, largest, factor, picture)}`;
-  return { name: 'movement', width, height, title: `Movement, ${condition}`, alt, shapes };
+  const alt = `Movement of ${installation.pump.mark} and its piping, condition ${conditionTitle(condition)}, seen from the ${picture.projection.view.corner}. Largest movements: ${listed.join('; ') || 'none'}. ${noteText(request, largest, factor, picture)}`;
+  return { name: 'movement', width, height, title: `Movement, ${conditionTitle(condition)}`, alt, shapes };
 }
 
 /** The pump stays in the background. */
@@ -176,9 +178,9 @@ function noteText(
 ): string {
   const short = picture.drawn.anyShortened ? ' Long runs shortened.' : '';
   if (request.response.conditions[request.condition] === undefined)
-    return `Condition ${request.condition} was not solved.`;
+    return `Condition ${conditionTitle(request.condition)} was not solved.`;
   if (largest === undefined || !(largest.size > NOTHING))
-    return `Nothing moves in condition ${request.condition}.${short}`;
+    return `Nothing moves in condition ${conditionTitle(request.condition)}.${short}`;
   const times = formatNumber(factor / 100, 'ratio', request.units, { significant: 1 });
-  return `Thin: as set. Dash-dot: ${request.condition}, movements drawn ${times} times as large as they are. Largest ${formatQuantity(largest.size, 'length', request.units)} at ${largest.name}.${short}`;
+  return `Thin: as set. Dash-dot: ${conditionTitle(request.condition)}, movements drawn ${times} times as large as they are. Largest ${formatQuantity(largest.size, 'length', request.units)} at ${largest.name}.${short}`;
 }

@@ -181,6 +181,20 @@ export function conditionId(role: SingleRole | Exclude<ConditionRole, { kind: 'o
 }
 
 /**
+ * What a record by condition holds for a single role.
+ *
+ * @param byId - responses or loads by id of the condition
+ * @param role - for example `filled`
+ * @returns the entry, where there is one
+ */
+export function inCondition<Entry>(
+  byId: Readonly<Record<string, Entry>>,
+  role: SingleRole,
+): Entry | undefined {
+  return byId[conditionId(role)];
+}
+
+/**
  * The role an id was made from: the way back from findings and results files, which carry ids only.
  *
  * @param id - name of a condition
@@ -225,7 +239,7 @@ function titleFor(role: ConditionRole, id: string): string {
     case 'slack':
       return `${role.support} unloaded`;
     case 'lateral':
-      return `sideways load, ${role.towards}`;
+      return `sideways, ${role.towards}`;
     case 'start':
       return role.sense === 'forward' ? 'start' : 'start, reverse torque';
     default:

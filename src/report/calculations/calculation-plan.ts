@@ -1,5 +1,7 @@
 /** Which calculations a review works out in full, and which of them each finding rests on. */
+
 import type { Finding } from '../../judging/finding.js';
+import { conditionTitle, inCondition } from '../../model/conditions/condition-roles.js';
 import { type Citation, citationText } from '../../sources/index.js';
 import type { ReportContext } from '../context.js';
 import { placeId } from '../words/place-id.js';
@@ -80,7 +82,7 @@ export function calculationOf(
 function weightQuestions(context: ReportContext): readonly WorkedQuestion[] {
   const { layout, response } = context.subject;
   const { system } = context.write;
-  const filled = response.conditions.filled;
+  const filled = inCondition(response.conditions, 'filled');
   if (filled === undefined || layout.supports.length > MOST_SUPPORTS) return [];
   const sum = (part: 'dry' | 'contents' | 'covering'): number =>
     layout.weights.reduce((all, row) => all + row[part], 0);
@@ -153,7 +155,7 @@ function governing(context: ReportContext): readonly PlannedCalculation[] {
         undefined,
       );
     if (worst?.calculation === undefined) return [];
-    const condition = worst.condition === undefined ? '' : `, ${worst.condition}`;
+    const condition = worst.condition === undefined ? '' : `, ${conditionTitle(worst.condition)}`;
     const about = {
       id: `calculation-${placeId(check)}`,
       title: `${worst.title}: ${worst.at}${condition}`,

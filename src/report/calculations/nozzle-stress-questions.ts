@@ -1,6 +1,7 @@
 import { nozzleLoadRows } from '../../analysis/nozzles/nozzle-load-rows.js';
 import { findPipe } from '../../catalog/index.js';
 import type { Calculation, Finding } from '../../judging/finding.js';
+import { conditionTitle } from '../../model/conditions/condition-roles.js';
 import { citationText } from '../../sources/index.js';
 import type { ReportContext } from '../context.js';
 import { questionOfFinding, type WorkedQuestion } from './worked-calculation.js';
@@ -59,7 +60,7 @@ export function nozzleStressQuestions(finding: Finding, context: ReportContext):
       ...section,
     ],
   };
-  const place = `${finding.at}, ${row.condition}`;
+  const place = `${finding.at}, ${conditionTitle(row.condition)}`;
   const source = citationText(finding.basis);
   return [
     questionOfFinding(

@@ -3,6 +3,7 @@
 import { nozzleLoadRows } from '../../analysis/nozzles/nozzle-load-rows.js';
 import type { Subject } from '../../analysis/subject.js';
 import type { ConditionResponse } from '../../mechanics/frame/response.js';
+import { inCondition } from '../../model/conditions/condition-roles.js';
 import { STANDARD_GRAVITY, type Vec3 } from '../../model/conventions.js';
 
 /** A force [N] and a moment [N·m] at a place [m], as they act on the pipe and the pump. */
@@ -83,10 +84,10 @@ export function turnsAbout(centre: Vec3, { at, force, moment }: PlacedForce): Ve
 export function pumpForces(subject: Subject): readonly { readonly name: string; readonly up: number }[] {
   const own = weightForces(subject).find(({ name }) => name === 'pump');
   const nozzles = nozzleLoadRows(subject)
-    .filter(({ condition }) => condition === 'filled')
+    .filter(({ role }) => role.kind === 'filled')
     .map(({ nozzle, plan }) => ({ name: `pipe at the ${nozzle} nozzle`, up: plan.force[2] }));
   const held = subject.layout.supports.flatMap(({ mark, line }) => {
-    const load = subject.response.conditions.filled?.supports[mark]?.load.force[2];
+    const load = inCondition(subject.response.conditions, 'filled')?.supports[mark]?.load.force[2];
     return line === 'pump' && load !== undefined ? [{ name: mark, up: -load }] : [];
   });
   return own === undefined || nozzles.length === 0

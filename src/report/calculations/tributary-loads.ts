@@ -2,7 +2,9 @@
  * Support loads by hand: every part's weight is shared between the two supports beside it, by its distance from
  * each along the pipe. Ignores that the pipe runs on over its supports, so it is a check of order, not of digits.
  */
+
 import type { Subject } from '../../analysis/subject.js';
+import { inCondition } from '../../model/conditions/condition-roles.js';
 import { STANDARD_GRAVITY, type Vec3 } from '../../model/conventions.js';
 import type { PlacedSpan, PlacedSupport, Stroke, WeightRow } from '../../model/layout/layout.js';
 
@@ -38,7 +40,7 @@ const LEVEL = 0.95;
  */
 export function tributaryLoads(subject: Subject): readonly TributaryLoad[] {
   const { layout, response } = subject;
-  const filled = response.conditions.filled;
+  const filled = inCondition(response.conditions, 'filled');
   if (filled === undefined) return [];
   return layout.supports.flatMap((support) => {
     const before = meaningful(layout.spans, support, 'to');

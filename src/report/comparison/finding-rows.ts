@@ -1,6 +1,7 @@
 import { allChecks } from '../../checks/all-checks.js';
 import type { FindingChange, FindingSide } from '../../compare/comparison.js';
 import type { CheckUnit } from '../../judging/finding.js';
+import { conditionTitle } from '../../model/conditions/condition-roles.js';
 import { findingDimension } from '../words/finding-row.js';
 import type { Writer } from '../writer.js';
 
@@ -64,7 +65,7 @@ function rowOf(change: FindingChange, title: string, write: Writer): FindingChan
   return {
     title: comparison ? `${title} (comparison)` : title,
     at: change.atBefore === undefined ? at : `${at} (before: ${change.atBefore})`,
-    condition: condition ?? '',
+    condition: condition === undefined ? '' : conditionTitle(condition),
     verdictBefore: before?.verdict ?? 'does-not-apply',
     verdictAfter: after?.verdict ?? 'does-not-apply',
     isWorse:

@@ -1,4 +1,5 @@
 import type { ValueChange } from '../../compare/comparison.js';
+import { conditionTitle } from '../../model/conditions/condition-roles.js';
 import type { Dimension } from '../../units/index.js';
 import type { Writer } from '../writer.js';
 
@@ -58,7 +59,7 @@ function rowsOf(group: readonly ValueChange[], write: Writer): readonly ValueRow
     {
       at: of === 'nozzle' ? `${at} nozzle` : at,
       what,
-      condition: condition ?? '',
+      condition: condition === undefined ? '' : conditionTitle(condition),
       before: withUnit(before),
       after: withUnit(after),
       change: changeText(most, write, dimension),

@@ -5,6 +5,7 @@ import { hoopAllowable } from '../../checks/pipes/hoop-stress.js';
 import { occasionalAllowable } from '../../checks/pipes/occasional-stress.js';
 import { testHead } from '../../checks/pipes/test-stress.js';
 import { hoopStress, pressureDesignWall } from '../../mechanics/stress/code-stress-hoop.js';
+import { conditionTitle } from '../../model/conditions/condition-roles.js';
 import type { ReportContext } from '../context.js';
 
 /** Coefficient of the code for steel below 482 °C, and what the mill may take off a wall [-]. */
@@ -32,7 +33,7 @@ export function occasionalRows(context: ReportContext) {
       .filter((row) => row.line === line)
       .map((row) => ({
         line,
-        condition: row.condition,
+        condition: conditionTitle(row.condition),
         part: row.part,
         sustained: write.number(stressOf(subject, row.state), 'stress', { significant: 3 }),
         together: write.number(row.stress, 'stress', { significant: 3 }),

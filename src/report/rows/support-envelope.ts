@@ -1,4 +1,4 @@
-import { isHypothetical, roleOfId } from '../../model/conditions/condition-roles.js';
+import { isHypothetical } from '../../model/conditions/condition-roles.js';
 import type { ReportContext } from '../context.js';
 import { everyCondition } from '../words/condition-order.js';
 import { carriesWeight } from '../words/support-word.js';
@@ -11,12 +11,12 @@ import { carriesWeight } from '../words/support-word.js';
  */
 export function supportEnvelope(context: ReportContext) {
   const { layout, response } = context.subject;
-  const conditions = everyCondition(response).filter(({ name }) => !isHypothetical({ role: roleOfId(name) }));
+  const conditions = everyCondition(response).filter((condition) => !isHypothetical(condition));
   const rows = layout.supports.filter(carriesWeight).map((support) => {
     const loads = conditions.flatMap((condition) => {
       const own = condition.supports[support.mark];
       const isThere = own?.states.some((state) => state !== 'absent') ?? false;
-      return own === undefined || !isThere ? [] : [{ load: -own.load.force[2], name: condition.name }];
+      return own === undefined || !isThere ? [] : [{ load: -own.load.force[2], name: condition.title }];
     });
     const pick = (sign: 1 | -1) =>
       loads.reduce<(typeof loads)[number] | undefined>(

@@ -1,6 +1,12 @@
 /** The supports of a review as rows of numbers, to order from: every support of the file, with its loads. */
 
 import type { UnitSystem } from '../../input/installation.js';
+import {
+  isHypothetical,
+  isService,
+  ofRole,
+  type SingleRole,
+} from '../../model/conditions/condition-roles.js';
 import type { Vec3 } from '../../model/conventions.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import { printUnits } from '../../units/print-units.js';
@@ -108,30 +114,28 @@ function partOf(support: PlacedSupport, units: UnitSystem) {
   };
 }
 
-/** Conditions of service, in which the travel of a spring counts. */
-const SERVICE = ['filled', 'running', 'hot', 'cold'];
-
 function loadsOf(support: PlacedSupport, { response }: ReviewedSubject, units: UnitSystem) {
   const { mark, point } = support;
   const number = converter(units);
   const carries = carriesWeight(support);
-  const forceIn = (name: string): Vec3 | undefined => response.conditions[name]?.supports[mark]?.load.force;
-  const down = (name: string): number | undefined => {
-    const force = forceIn(name);
+  const conditions = everyCondition(response);
+  const down = (kind: SingleRole): number | undefined => {
+    const force = ofRole(conditions, kind)?.supports[mark]?.load.force;
     return force === undefined || !carries ? undefined : -force[2];
   };
-  const all = everyCondition(response).flatMap(({ name }) => {
-    const force = forceIn(name);
-    return force === undefined || name.startsWith('slack-') ? [] : [{ name, force }];
+  const all = conditions.flatMap((condition) => {
+    const force: Vec3 | undefined = condition.supports[mark]?.load.force;
+    return force === undefined || isHypothetical(condition) ? [] : [{ name: condition.title, force }];
   });
   const largest = all.reduce<{ name: string; down: number } | undefined>(
     (worst, { name, force }) =>
       worst === undefined || -force[2] > worst.down * (1 + 1e-9) ? { name, down: -force[2] } : worst,
     undefined,
   );
-  const heights = SERVICE.flatMap(
-    (name) => response.conditions[name]?.movements[point]?.translation[2] ?? [],
-  );
+  // In service, where the travel of a spring counts.
+  const heights = conditions
+    .filter(isService)
+    .flatMap(({ movements }) => movements[point]?.translation[2] ?? []);
   return {
     empty: number(down('empty'), 'force'),
     filled: number(down('filled'), 'force'),

@@ -1,3 +1,4 @@
+import { conditionId, conditionTitle } from '../../model/conditions/condition-roles.js';
 import type { Bands, FindingBand, NozzleBand } from '../../study/bands/bands.js';
 import { COVERAGE } from '../../study/bands/uncertainty.js';
 import { shortCitation } from '../citations/source-marks.js';
@@ -106,7 +107,7 @@ function nozzleRows(found: Bands | undefined, write: Writer) {
   const moment = write.scaled('moment', of('resultantMoment'));
   const conditions = [...new Set(loads.map(({ condition }) => condition))];
   return conditions.map((condition) => ({
-    condition,
+    condition: conditionTitle(condition),
     loads: (['suction', 'discharge'] as const).flatMap((nozzle) =>
       (['resultantForce', 'resultantMoment'] as const).map((key) => {
         const one = loads.find(
@@ -137,7 +138,7 @@ function supportRows(found: Bands | undefined, write: Writer) {
   return marks.map((mark) => ({
     mark,
     loads: SUPPORT_CONDITIONS.map((condition) => {
-      const one = loads.find((each) => each.mark === mark && each.condition === condition);
+      const one = loads.find((each) => each.mark === mark && each.condition === conditionId(condition));
       return { load: force(one?.value), band: force(COVERAGE * (one?.standard ?? Number.NaN)) };
     }),
   }));

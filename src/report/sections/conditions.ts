@@ -14,18 +14,19 @@ export function conditions(context: ReportContext) {
   const rows = everyCondition(response).flatMap((solved) => {
     const condition = layout.frame.conditions.find((one) => one.name === solved.name);
     if (condition === undefined) return [];
+    const { kind } = solved.role;
     return [
       {
-        name: condition.name,
-        isEmpty: condition.name === 'empty',
-        isFilled: condition.name === 'filled',
-        isTest: condition.name === 'test',
-        isRunning: condition.name === 'running',
-        isHot: condition.name === 'hot',
-        isCold: condition.name === 'cold',
-        isPumpOut: condition.name === 'pump-out',
-        isMotorOff: condition.name === 'motor-off',
-        isSlack: condition.name.startsWith('slack-'),
+        name: solved.title,
+        isEmpty: kind === 'empty',
+        isFilled: kind === 'filled',
+        isTest: kind === 'test',
+        isRunning: kind === 'running',
+        isHot: kind === 'hot',
+        isCold: kind === 'cold',
+        isPumpOut: kind === 'pump-out',
+        isMotorOff: kind === 'motor-off',
+        isSlack: kind === 'slack',
         isSideways: condition.gravity[0] !== 0 || condition.gravity[1] !== 0,
         full: condition.contentsDensity > 0,
         density: write.quantity(condition.contentsDensity, 'density'),
@@ -66,6 +67,6 @@ function liftedRows(context: ReportContext) {
     const marks = Object.entries(condition.supports)
       .filter(([, support]) => support.states.includes('lifted'))
       .map(([mark]) => mark);
-    return marks.length === 0 ? [] : [{ condition: condition.name, marks: marks.join(', ') }];
+    return marks.length === 0 ? [] : [{ condition: condition.title, marks: marks.join(', ') }];
   });
 }

@@ -1,5 +1,6 @@
 import { connectorsOf, type PlacedConnector } from '../../analysis/pipes/connectors.js';
 import type { ConnectorEffect } from '../../mechanics/what-ifs/connector-effect.js';
+import { conditionId, conditionTitle } from '../../model/conditions/condition-roles.js';
 import type { ReportContext, View } from '../context.js';
 
 /**
@@ -28,7 +29,7 @@ function sentenceOf(
     (most, effect) => (most !== undefined && most.thrust >= effect.thrust ? most : effect),
     undefined,
   );
-  const working = effects.find(({ condition }) => condition === 'filled');
+  const working = effects.find(({ condition }) => condition === conditionId('filled'));
   const finding = findings.find(({ check, at }) => check === 'flexible-connector' && at === part.name);
   const needed = findings.find(({ check, at }) => check === 'connector-needed' && at === `${side} side`);
   return {
@@ -60,7 +61,7 @@ function rowsOf(all: readonly PlacedConnector[], { write }: ReportContext) {
       const at = (name: string) => read.find((face) => face.name === name);
       return {
         name: part.name,
-        condition,
+        condition: conditionTitle(condition),
         pressure: write.quantity(pressure, 'pressure'),
         thrust: force(thrust),
         hasRods: rods !== 'none',

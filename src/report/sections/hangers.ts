@@ -1,4 +1,5 @@
 import type { ConditionResponse } from '../../mechanics/frame/response.js';
+import { inCondition } from '../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import type { ReportContext, View } from '../context.js';
 import { supportEnvelope } from '../rows/support-envelope.js';
@@ -20,8 +21,8 @@ export function hangers(context: ReportContext) {
   const { write } = context;
   const carrying = layout.supports.filter(carriesWeight);
   const extremes = supportEnvelope(context);
-  const down = (name: string, support: PlacedSupport): number | undefined => {
-    const load = standing(response.conditions[name], support)?.load.force[2];
+  const down = (name: (typeof COLUMNS)[number], support: PlacedSupport): number | undefined => {
+    const load = standing(inCondition(response.conditions, name), support)?.load.force[2];
     return load === undefined ? undefined : -load;
   };
   const show = write.scaled(
@@ -42,7 +43,7 @@ export function hangers(context: ReportContext) {
       rodLength: write.quantity(rods?.length, 'length', { feetInches: true }),
       loads: COLUMNS.map((name) => ({
         load: show(down(name, support)),
-        lifts: standing(response.conditions[name], support)?.states.includes('lifted') ?? false,
+        lifts: standing(inCondition(response.conditions, name), support)?.states.includes('lifted') ?? false,
       })),
       most: extreme?.most ?? NO_NUMBER,
       mostCondition: extreme?.mostCondition ?? NO_NUMBER,

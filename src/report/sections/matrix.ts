@@ -1,6 +1,7 @@
 import { allChecks } from '../../checks/all-checks.js';
 import { judgeDemand } from '../../checks/run-check.js';
 import { governing } from '../../judging/worst-first.js';
+import { conditionTitle } from '../../model/conditions/condition-roles.js';
 import type { ReportContext, View } from '../context.js';
 import { isNozzleCheck } from '../rows/nozzle-checks.js';
 import { everyCondition } from '../words/condition-order.js';
@@ -50,7 +51,7 @@ export function matrix(context: ReportContext) {
       finding: findingOf(column, context),
     })),
     rows: conditions.map((condition) => ({
-      condition,
+      condition: conditionTitle(condition),
       ratios: columns.map((column) => {
         const cell = column.ratios.get(condition);
         return { ratio: write.ratio(cell?.ratio), isOver: cell?.isOver ?? false };

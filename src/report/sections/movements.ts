@@ -1,9 +1,7 @@
+import { isService, ofRoles } from '../../model/conditions/condition-roles.js';
 import type { ReportContext, View } from '../context.js';
 import { orderedConditions } from '../words/condition-order.js';
 import { supportWord } from '../words/support-word.js';
-
-/** Conditions in which movement matters, the still ones last. */
-const SHOWN = ['filled', 'running', 'hot', 'cold'];
 
 /**
  * Movement of nozzles, supports and ends in each condition, from the line as drawn, without load.
@@ -13,8 +11,9 @@ const SHOWN = ['filled', 'running', 'hot', 'cold'];
  */
 export function movements(context: ReportContext) {
   const { layout, response } = context.subject;
-  const wanted = context.reader === 'engineer' ? SHOWN : ['hot', 'cold'];
-  const conditions = orderedConditions(response).filter((condition) => wanted.includes(condition.name));
+  const solved = orderedConditions(response);
+  const conditions =
+    context.reader === 'engineer' ? solved.filter(isService) : ofRoles(solved, ['hot', 'cold']);
   const { suction, discharge } = layout.nozzles;
   const places = [
     { name: 'suction nozzle', kind: 'pump', point: suction.point },
@@ -29,7 +28,7 @@ export function movements(context: ReportContext) {
   const show = (value: number | undefined): string => context.write.number(value, 'length', { decimals });
   return {
     unit: context.write.unit('length'),
-    conditions: conditions.map((condition) => condition.name),
+    conditions: conditions.map((condition) => condition.title),
     rows: places.map((place) => ({
       name: place.name,
       kind: place.kind,

@@ -1,4 +1,5 @@
 import { nozzleLoadRows } from '../../analysis/nozzles/nozzle-load-rows.js';
+import { conditionTitle } from '../../model/conditions/condition-roles.js';
 import type { PlacedNozzle } from '../../model/layout/layout.js';
 import type { ReportContext, View } from '../context.js';
 import { everyCondition } from '../words/condition-order.js';
@@ -40,7 +41,7 @@ function nozzleRows(nozzle: PlacedNozzle, conditions: readonly string[], context
     axis: context.write.bearing(nozzle.axis),
     cross: context.write.bearing(crossOf(nozzle.axis)),
     rows: found.map(({ condition, plan, own }) => ({
-      condition,
+      condition: conditionTitle(condition),
       loads: [
         ...plan.force.map((value) => force(value)),
         force(own.axialForce),

@@ -1,18 +1,19 @@
 import type { Response } from '../../mechanics/frame/response.js';
+import { conditionId, conditionTitle } from '../../model/conditions/condition-roles.js';
 import type { ReportContext, View } from '../context.js';
 
 /** Conditions of which the one that moves most is drawn. */
-const MOVING = ['hot', 'cold', 'running', 'filled'];
+const MOVING = (['hot', 'cold', 'running', 'filled'] as const).map((role) => conditionId(role));
 
 /**
  * How the line moves, drawn larger than it does.
  *
  * @param context - results
- * @returns name of the condition whose movement is drawn
+ * @returns title of the condition whose movement is drawn
  */
 export function picture(context: ReportContext) {
   return {
-    movementCondition: drawnMovement(context.subject.response),
+    movementCondition: conditionTitle(drawnMovement(context.subject.response)),
   } satisfies View;
 }
 

@@ -1,3 +1,4 @@
+import { inCondition, type SingleRole } from '../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import { type Citation, citationText } from '../../sources/index.js';
 import type { ReportContext, View } from '../context.js';
@@ -68,15 +69,15 @@ const NO_DROP = 2e-4;
 function supportRow(support: PlacedSupport, context: ReportContext) {
   const { response } = context.subject;
   const { write } = context;
-  const load = (condition: string): number | undefined => {
-    const force = response.conditions[condition]?.supports[support.mark]?.load.force[2];
+  const load = (condition: SingleRole): number | undefined => {
+    const force = inCondition(response.conditions, condition)?.supports[support.mark]?.load.force[2];
     return force === undefined ? undefined : -force;
   };
-  const height = (condition: string): number | undefined =>
-    response.conditions[condition]?.movements[support.point]?.translation[2];
+  const height = (condition: SingleRole): number | undefined =>
+    inCondition(response.conditions, condition)?.movements[support.point]?.translation[2];
   const [filled, hot] = [height('filled'), height('hot')];
   const rise = filled === undefined || hot === undefined ? undefined : hot - filled;
-  const loads = ['empty', 'filled', 'hot'].map(load);
+  const loads = (['empty', 'filled', 'hot'] as const).map(load);
   const show = write.scaled('force', loads);
   const spring = support.part?.spring;
   const drop =

@@ -3,13 +3,19 @@ import { type SupportSettings, supportSettings } from '../../analysis/supports/s
 import type { ConditionResponse } from '../../mechanics/frame/response.js';
 import type { SpringSetting } from '../../mechanics/what-ifs/spring-setting.js';
 import type { RaisingEffect } from '../../mechanics/what-ifs/support-setting.js';
+import {
+  conditionId,
+  conditionTitle,
+  inCondition,
+  type SingleRole,
+} from '../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import type { ReportContext, View } from '../context.js';
 import { bothText } from '../words/flange-words.js';
 import { supportWord } from '../words/support-word.js';
 import { fitStep } from './fit-up.js';
 
-const NOTHING: SupportSettings = { raising: [], target: 'filled' };
+const NOTHING: SupportSettings = { raising: [], target: conditionId('filled') };
 
 /** Heights nearer than this to the file's are as good as it: a tenth of a millimetre [m]. */
 const SAME_HEIGHT = 1e-4;
@@ -37,7 +43,7 @@ export function setting(context: ReportContext) {
     unit: context.write.unit('force'),
     momentUnit: context.write.unit('moment'),
     step: step.text,
-    target,
+    target: conditionTitle(target),
     springs: settings.map((spring) => springRow(spring, placed(spring.mark), context)),
     hasSprings: settings.length > 0,
     hasUnreached: settings.some(({ reached }) => !reached),
@@ -53,7 +59,7 @@ function springRow(spring: SpringSetting, support: PlacedSupport | undefined, co
   const { mark, design, raise, loads, reached } = spring;
   const threads = support?.part?.rods?.threads;
   const show = write.scaled('force', [design, ...Object.values(loads)]);
-  const [dry, filled, running, hot, cold] = READ.map((name) => show(loads[name]));
+  const [dry, filled, running, hot, cold] = READ.map((name) => show(inCondition(loads, name)));
   const stays = Math.abs(raise) < SAME_HEIGHT;
   const direction = raise > 0 ? 'higher' : 'lower';
   return {
@@ -76,8 +82,8 @@ function rigidRows(
   placed: (mark: string) => PlacedSupport | undefined,
   context: ReportContext,
 ) {
-  const load = (name: string, mark: string) => {
-    const force = responses[name]?.supports[mark]?.load.force[2];
+  const load = (name: SingleRole, mark: string) => {
+    const force = inCondition(responses, name)?.supports[mark]?.load.force[2];
     return force === undefined ? undefined : -force;
   };
   const show = context.write.scaled(

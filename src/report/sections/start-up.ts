@@ -2,14 +2,17 @@ import { nozzleLoadRows } from '../../analysis/nozzles/nozzle-load-rows.js';
 import { startMovements } from '../../checks/motion/start-movement.js';
 import { sentenceOf } from '../../issues/print.js';
 import type { StartRun, WorkedStart } from '../../mechanics/start/start-up.js';
+import { conditionTitle, identityOf } from '../../model/conditions/condition-roles.js';
 import { norm, subtract } from '../../model/vector.js';
 import { startQuestions } from '../calculations/start-questions.js';
 import { workedCalculation } from '../calculations/worked-calculation.js';
 import type { ReportContext, View } from '../context.js';
 import { startWords } from '../words/start-words.js';
 
-/** Conditions of a start, in the order they are printed. */
-const STARTING = ['starting', 'starting-opposite'];
+/** The two conditions of a start as they are printed. */
+const STARTS = (['forward', 'reverse'] as const)
+  .map((sense) => `"${identityOf({ kind: 'start', sense }).title}"`)
+  .join(' and ');
 /** How far the time history must be above the factor to be spoken of [-]. */
 const LEADS = 1.02;
 /** Twist that is nothing beside the weight of a pump [N·m]. */
@@ -145,7 +148,7 @@ function numberRows(start: WorkedStart, context: ReportContext) {
       origin: 'computed',
     },
     {
-      what: 'Twist in the conditions starting and starting-opposite',
+      what: `Twist in the conditions ${STARTS}`,
       value: moment(start.twist),
       origin: 'computed',
     },
@@ -175,9 +178,9 @@ function runRow(run: StartRun, { write }: ReportContext) {
 function nozzleChanges({ subject }: ReportContext) {
   const rows = nozzleLoadRows(subject);
   return rows
-    .filter(({ condition }) => STARTING.includes(condition))
+    .filter(({ role }) => role.kind === 'start')
     .flatMap((row) => {
-      const running = rows.find((one) => one.nozzle === row.nozzle && one.condition === 'running');
+      const running = rows.find((one) => one.nozzle === row.nozzle && one.role.kind === 'running');
       if (running === undefined) return [];
       return [
         {
@@ -203,7 +206,7 @@ function nozzles(context: ReportContext) {
   return {
     nozzles: changes.map(({ row, running, force: change, moment: turn }) => ({
       nozzle: row.nozzle,
-      condition: row.condition,
+      condition: conditionTitle(row.condition),
       runningForce: force(running.own.resultantForce),
       force: force(row.own.resultantForce),
       forceChange: force(change),

@@ -1,4 +1,5 @@
 import type { Finding } from '../../judging/finding.js';
+import { inCondition } from '../../model/conditions/condition-roles.js';
 import type { ReportContext, View } from '../context.js';
 import { supportEnvelope } from '../rows/support-envelope.js';
 import { uncertaintyWidth } from '../words/band-words.js';
@@ -81,7 +82,7 @@ function loadsInBrief(context: ReportContext) {
   const { layout, response } = context.subject;
   const extremes = supportEnvelope(context);
   const down = (mark: string): number | undefined => {
-    const up = response.conditions.filled?.supports[mark]?.load.force[2];
+    const up = inCondition(response.conditions, 'filled')?.supports[mark]?.load.force[2];
     return up === undefined ? undefined : -up;
   };
   const carrying = layout.supports.filter(carriesWeight);

@@ -1,8 +1,14 @@
 import type { ConditionResponse } from '../../mechanics/frame/response.js';
+import { ofRole, type SingleRole } from '../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import type { ReportContext, View } from '../context.js';
 import { supportEnvelope } from '../rows/support-envelope.js';
-import { evenGroups, everyCondition, orderedConditions } from '../words/condition-order.js';
+import {
+  evenGroups,
+  everyCondition,
+  orderedConditions,
+  type PrintedCondition,
+} from '../words/condition-order.js';
 import { sourcedMark } from '../words/origin-mark.js';
 import { carriesWeight, rodText, supportWord } from '../words/support-word.js';
 
@@ -43,7 +49,7 @@ export function supportLoads(context: ReportContext) {
       marks: group.map((support) => support.mark),
       isLast: i === groups.length - 1,
       rows: conditions.map((condition, k) => ({
-        condition: condition.name,
+        condition: condition.title,
         // What is judged is service and test; what if something is missing is only told.
         startsUpsets: condition === conditions[service.length],
         loads: group.map((support) => ({
@@ -90,7 +96,7 @@ function isUndetermined(condition: ConditionResponse, support: PlacedSupport): b
 /** Supports of which a load is not determined in some condition, each with what of it. */
 function undeterminedSupports(
   supports: readonly PlacedSupport[],
-  conditions: readonly ConditionResponse[],
+  conditions: readonly PrintedCondition[],
 ): readonly { readonly mark: string; readonly parts: string }[] {
   return supports.flatMap(({ mark }) => {
     const parts = new Set(conditions.flatMap((condition) => condition.supports[mark]?.undetermined ?? []));
@@ -104,7 +110,7 @@ function distanceText(support: PlacedSupport, context: ReportContext): string {
     : context.write.quantity(support.station, 'length', { feetInches: true });
 }
 
-function rodRow(support: PlacedSupport, conditions: readonly ConditionResponse[], context: ReportContext) {
+function rodRow(support: PlacedSupport, conditions: readonly PrintedCondition[], context: ReportContext) {
   const { write } = context;
   const rods = support.part?.rods;
   const worst = greatest(conditions, (condition) => down(condition, support));
@@ -125,10 +131,10 @@ function rodRow(support: PlacedSupport, conditions: readonly ConditionResponse[]
   };
 }
 
-function springRow(support: PlacedSupport, conditions: readonly ConditionResponse[], context: ReportContext) {
+function springRow(support: PlacedSupport, conditions: readonly PrintedCondition[], context: ReportContext) {
   const spring = support.part?.spring;
-  const at = (name: string): number | undefined => {
-    const found = conditions.find((condition) => condition.name === name);
+  const at = (kind: SingleRole): number | undefined => {
+    const found = ofRole(conditions, kind);
     return found === undefined ? undefined : down(found, support);
   };
   const show = context.write.scaled('force', [spring?.load.value, spring?.minimum, spring?.maximum]);
@@ -147,7 +153,7 @@ function springRow(support: PlacedSupport, conditions: readonly ConditionRespons
 
 function sidewaysRows(
   supports: readonly PlacedSupport[],
-  conditions: readonly ConditionResponse[],
+  conditions: readonly PrintedCondition[],
   context: ReportContext,
 ) {
   const rows = supports.flatMap((support) => {
@@ -188,7 +194,7 @@ function sidewaysRows(
  */
 function balanceRows(
   supports: readonly PlacedSupport[],
-  conditions: readonly ConditionResponse[],
+  conditions: readonly PrintedCondition[],
   context: ReportContext,
 ) {
   const digits = { significant: 5 };
@@ -196,7 +202,7 @@ function balanceRows(
     const sum = supports.reduce((total, support) => total + (down(condition, support) ?? 0), 0);
     const show = context.write.scaled('force', [condition.weight], digits);
     return {
-      condition: condition.name,
+      condition: condition.title,
       weight: show(condition.weight),
       supports: show(sum),
       difference: show(condition.weight - sum),
@@ -211,21 +217,21 @@ interface Extreme {
 }
 
 function greatest(
-  conditions: readonly ConditionResponse[],
+  conditions: readonly PrintedCondition[],
   read: (condition: ConditionResponse) => number | undefined,
 ): Extreme {
   return pick(conditions, read, (value) => value);
 }
 
 function extreme(
-  conditions: readonly ConditionResponse[],
+  conditions: readonly PrintedCondition[],
   read: (condition: ConditionResponse) => number | undefined,
 ): Extreme {
   return pick(conditions, read, Math.abs);
 }
 
 function pick(
-  conditions: readonly ConditionResponse[],
+  conditions: readonly PrintedCondition[],
   read: (condition: ConditionResponse) => number | undefined,
   size: (value: number) => number,
 ): Extreme {
@@ -234,7 +240,7 @@ function pick(
     const value = read(condition);
     if (value === undefined || !Number.isFinite(value)) continue;
     if (best.value === undefined || size(value) > size(best.value))
-      best = { value, condition: condition.name };
+      best = { value, condition: condition.title };
   }
   return best;
 }

@@ -1,9 +1,11 @@
 import { nozzleLoadRows } from '../../analysis/nozzles/nozzle-load-rows.js';
 import type { Origin } from '../../input/installation.js';
 import type { ConditionResponse } from '../../mechanics/frame/response.js';
+import { conditionId, conditionTitle, inCondition } from '../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import { citationText } from '../../sources/index.js';
 import type { ReportContext, View } from '../context.js';
+import { everyCondition, type PrintedCondition } from '../words/condition-order.js';
 import { carriesWeight, supportWord } from '../words/support-word.js';
 
 /**
@@ -16,17 +18,18 @@ import { carriesWeight, supportWord } from '../words/support-word.js';
 export function upsets(context: ReportContext) {
   const { subject, write } = context;
   const { conditions, unsolved } = subject.response;
-  const filled = conditions.filled;
-  const motorOff = conditions['motor-off'];
-  const sideways = Object.values(conditions).filter(({ name }) => name.startsWith('lateral-'));
+  const filled = inCondition(conditions, 'filled');
+  const motorOff = inCondition(conditions, 'motor-off');
+  const sideways = everyCondition(subject.response).filter(({ role }) => role.kind === 'lateral');
   const shown = [filled, motorOff, ...sideways].flatMap((condition) => condition ?? []);
   const lateral = subject.installation.limits.lateral?.coefficient;
   const supports = supportRows(context, { filled, motorOff, sideways });
   return {
+    motorOff: conditionTitle(conditionId('motor-off')),
     hasSideways: sideways.length > 0,
     coefficient: lateral === undefined ? '' : write.plain(lateral.value),
     origin: lateral === undefined ? '' : groundsOf(lateral.origin),
-    motorStands: unsolved?.['motor-off'] === undefined,
+    motorStands: inCondition(unsolved ?? {}, 'motor-off') === undefined,
     forceUnit: write.unit('force'),
     momentUnit: write.unit('moment'),
     nozzles: nozzleRows(context, shown),
@@ -63,8 +66,8 @@ function nozzleRows(context: ReportContext, conditions: readonly ConditionRespon
     const own = (nozzle: 'suction' | 'discharge') =>
       shown.find((row) => row.condition === name && row.nozzle === nozzle)?.own;
     return {
-      condition: name,
-      isFilled: name === 'filled',
+      condition: conditionTitle(name),
+      isFilled: name === conditionId('filled'),
       loads: (['suction', 'discharge'] as const).flatMap((nozzle) => [
         force(own(nozzle)?.resultantForce),
         moment(own(nozzle)?.resultantMoment),
@@ -76,7 +79,7 @@ function nozzleRows(context: ReportContext, conditions: readonly ConditionRespon
 interface Shown {
   readonly filled: ConditionResponse | undefined;
   readonly motorOff: ConditionResponse | undefined;
-  readonly sideways: readonly ConditionResponse[];
+  readonly sideways: readonly PrintedCondition[];
 }
 
 /** Every support that carries weight or is pushed sideways: down when filled, without the motor, and under the sideways load. */
@@ -137,17 +140,19 @@ function negative(value: number | undefined): number | undefined {
   return value === undefined ? undefined : 0 - value;
 }
 
+/** Way in plan in which a sideways load acts. */
+const towards = ({ role, title }: PrintedCondition): string =>
+  role.kind === 'lateral' ? role.towards : title;
+
 function greatest(
-  conditions: readonly ConditionResponse[],
+  conditions: readonly PrintedCondition[],
   read: (condition: ConditionResponse) => number | undefined,
 ): { readonly value?: number; readonly condition: string } {
   return conditions.reduce<{ readonly value?: number; readonly condition: string }>(
     (best, condition) => {
       const value = read(condition);
       if (value === undefined || !Number.isFinite(value)) return best;
-      return best.value === undefined || value > best.value
-        ? { value, condition: condition.name.replace('lateral-', '') }
-        : best;
+      return best.value === undefined || value > best.value ? { value, condition: towards(condition) } : best;
     },
     { condition: '–' },
   );

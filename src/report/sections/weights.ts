@@ -1,3 +1,4 @@
+import { inCondition } from '../../model/conditions/condition-roles.js';
 import type { WeightRow } from '../../model/layout/layout.js';
 import type { ReportContext, View } from '../context.js';
 import { originMark } from '../words/origin-mark.js';
@@ -21,7 +22,7 @@ export function weights(context: ReportContext) {
     covering: mass(sum((row) => row.covering, chosen)),
     total: mass(sum(total, chosen)),
   });
-  const filled = response.conditions.filled;
+  const filled = inCondition(response.conditions, 'filled');
   return {
     unit: context.write.unit('mass'),
     groups: lines.map((line) => {

@@ -1,16 +1,27 @@
 import type { ConditionResponse, Response } from '../../mechanics/frame/response.js';
+import {
+  type ConditionRole,
+  conditionTitle,
+  inPrintedOrder,
+  isCommon,
+  roleOfId,
+} from '../../model/conditions/condition-roles.js';
 
-/** Conditions of service, in the order a reader expects. Upsets and starts have tables of their own. */
-const ORDER = ['empty', 'filled', 'test', 'running', 'hot', 'cold'];
+/** A solved condition with what it stands for and what is printed for it. */
+export interface PrintedCondition extends ConditionResponse {
+  readonly role: ConditionRole;
+  readonly title: string;
+}
 
 /**
- * The solved conditions of service in the order a reader expects: from the empty line to the extremes of temperature.
+ * The solved conditions that every line goes through, in the order a reader expects: from the empty line to the extremes
+ * of temperature. Upsets and starts have tables of their own.
  *
  * @param response - solved conditions
  * @returns conditions in printing order
  */
-export function orderedConditions(response: Response): readonly ConditionResponse[] {
-  return ORDER.flatMap((name) => response.conditions[name] ?? []);
+export function orderedConditions(response: Response): readonly PrintedCondition[] {
+  return everyCondition(response).filter(isCommon);
 }
 
 /**
@@ -19,12 +30,14 @@ export function orderedConditions(response: Response): readonly ConditionRespons
  * @param response - solved conditions
  * @returns conditions in printing order
  */
-export function everyCondition(response: Response): readonly ConditionResponse[] {
-  const service = orderedConditions(response);
-  return [
-    ...service,
-    ...Object.values(response.conditions).filter((condition) => !service.includes(condition)),
-  ];
+export function everyCondition(response: Response): readonly PrintedCondition[] {
+  return inPrintedOrder(
+    Object.values(response.conditions).map((condition) => ({
+      ...condition,
+      role: roleOfId(condition.name),
+      title: conditionTitle(condition.name),
+    })),
+  );
 }
 
 /**

@@ -3,6 +3,7 @@ import { sentenceOf } from '../../issues/print.js';
 import type { Sentence } from '../../issues/sentences/sentence.js';
 import type { Finding } from '../../judging/finding.js';
 import { worstFirst as gravestFirst } from '../../judging/worst-first.js';
+import { conditionTitle } from '../../model/conditions/condition-roles.js';
 import { citationText } from '../../sources/index.js';
 import type { Dimension } from '../../units/index.js';
 import type { ReportContext, View } from '../context.js';
@@ -67,7 +68,7 @@ export function findingRow(finding: Finding, context: ReportContext) {
     check: finding.check,
     title: finding.title,
     at: finding.at,
-    condition: finding.condition ?? '–',
+    condition: finding.condition === undefined ? '–' : conditionTitle(finding.condition),
     hasCondition: finding.condition !== undefined,
     demand: together(numberOf(finding, finding.demand, write, 3)),
     limit: together(numberOf(finding, finding.limit, write, 4)),

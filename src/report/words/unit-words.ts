@@ -5,6 +5,7 @@ import { lineAt } from '../../analysis/nozzles/nozzle-faces.js';
 import { pumpOutLines } from '../../analysis/supports/pump-out-lines.js';
 import { disconnectDistance } from '../../checks/electrical/disconnect-in-sight.js';
 import type { Installation, Sourced } from '../../input/installation.js';
+import { inCondition } from '../../model/conditions/condition-roles.js';
 import { LOAD_CONSTANT } from '../../model/room/hand-lift.js';
 import type { FormatOptions } from '../../units/index.js';
 import type { ReportContext } from '../context.js';
@@ -112,7 +113,7 @@ export function handLiftText({ write }: ReportContext): string {
 export function springTexts({ subject, write }: ReportContext): readonly string[] {
   const { layout, response, installation } = subject;
   const load = (mark: string): string => {
-    const force = response.conditions.filled?.supports[mark]?.load.force[2];
+    const force = inCondition(response.conditions, 'filled')?.supports[mark]?.load.force[2];
     return force === undefined ? '' : `\u00a0${glued(write.quantity(Math.abs(force), 'force'))}`;
   };
   const hung = layout.supports

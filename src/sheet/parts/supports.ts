@@ -1,3 +1,4 @@
+import { inCondition, type SingleRole } from '../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import { rodText, supportWord } from '../../report/words/support-word.js';
 import { choiceBox, limitWords, numberBox, type RowWords, sheetRow } from '../boxes.js';
@@ -38,16 +39,16 @@ export const supports: PartDefinition = {
 /** Height of the pipe's centre line at a support over the floor, or as an elevation [m]. */
 export function heightOf(
   support: PlacedSupport,
-  condition: string,
+  condition: SingleRole,
   { review }: FieldContext,
 ): number | undefined {
-  const moved = review.response.conditions[condition]?.movements[support.point]?.translation[2];
+  const moved = inCondition(review.response.conditions, condition)?.movements[support.point]?.translation[2];
   return moved === undefined ? undefined : support.at[2] + moved - (review.installation.room.floor ?? 0);
 }
 
 /** Load of the pipe on a support, downward [N]. */
-export function loadOf(mark: string, condition: string, { review }: FieldContext): number | undefined {
-  const force = review.response.conditions[condition]?.supports[mark]?.load.force[2];
+export function loadOf(mark: string, condition: SingleRole, { review }: FieldContext): number | undefined {
+  const force = inCondition(review.response.conditions, condition)?.supports[mark]?.load.force[2];
   return force === undefined ? undefined : -force;
 }
 
@@ -138,7 +139,7 @@ function springRows(support: PlacedSupport, word: string, context: FieldContext)
   if (spring === undefined) return [];
   const ids = supportBoxes(word);
   const { mark } = support;
-  const load = (id: string, label: string, condition: string) =>
+  const load = (id: string, label: string, condition: SingleRole) =>
     numberBox(
       { id, label, tip: `Load on the scale of ${mark}, ${label}` },
       'force',
