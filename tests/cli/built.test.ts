@@ -1,13 +1,13 @@
 import { spawn, spawnSync } from 'node:child_process';
 import { cpSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { beforeAll, expect, test } from 'vitest';
 import { version } from '../../src/app/version.js';
 import { builtCommand, ensureBuilt, root } from '../tooling/ensure-built.mjs';
 import { temporaryFolder } from './temporary-folder.js';
 
-beforeAll(ensureBuilt, 120_000);
+beforeAll(ensureBuilt, 600_000);
 
 const sample = readdirSync(join(root, 'samples')).find((name) => name.endsWith('.yaml')) ?? '';
 const sampleText = () => readFileSync(join(root, 'samples', sample), 'utf8');
@@ -46,9 +46,9 @@ const partOf = (name: string) =>
 const signs = {
   zod: 'ZodError',
   yaml: 'YAMLParseError',
-  mathjs: 'createUnitClass',
+  mathjs: 'OperatorNode',
   'pdf-lib': 'PDFDocument',
-  handlebars: 'HandlebarsEnvironment',
+  handlebars: 'Handlebars',
 } as const;
 const packagesIn = (text: string) =>
   Object.entries(signs).flatMap(([name, sign]) => (text.includes(sign) ? [name] : []));
@@ -147,13 +147,3 @@ test.each([40, 150, 250, 350, 450])(
     expect(content === 'earlier' || content.trimEnd().endsWith('%%EOF')).toBe(true);
   },
 );
-
-test('the library is there with its declarations and schemas, and asks for its packages by name', async () => {
-  const names = readdirSync(join(root, 'dist'));
-  for (const name of ['index.js', 'types', 'schema.json', 'results.schema.json'])
-    expect(names).toContain(name);
-  const library = (await import(join(root, 'dist/index.js'))) as typeof import('../../src/index.js');
-  const reading = library.readInstallation(sampleText(), { file: basename(sample) });
-  expect(reading.ok).toBe(true);
-  expect(packagesIn(readFileSync(join(root, 'dist/index.js'), 'utf8'))).not.toContain('mathjs');
-});

@@ -1,76 +1,70 @@
 /**
- * Builds dist/: the command line as bundles split by command, the library with its packages left outside, the
- * declarations, the schemas, and the notices of what the bundles hold. `--no-types` leaves the declarations out.
+ * Builds dist/: the command line as bundles split by command, the library as bundles split by door, templates and fonts
+ * as data, the declarations, the schemas, and the notices of what the bundles hold. `--no-types` leaves the
+ * declarations out.
  */
 import { spawnSync } from 'node:child_process';
-import { chmodSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { chmodSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
+import { writeDeclarations } from './declarations.mjs';
+import { paperModules } from './paper-modules.mjs';
 import { thirdPartyNotices } from './third-party-notices.mjs';
+import { trimPackages } from './trim-packages.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const at = (...parts) => join(root, ...parts);
-const { dependencies } = JSON.parse(readFileSync(at('package.json'), 'utf8'));
+const doors = ['index', 'frame', 'review', 'print'];
 
 const shared = {
   absWorkingDir: root,
   bundle: true,
   splitting: true,
   format: 'esm',
-  platform: 'node',
-  target: 'node20.19',
-  chunkNames: '[name]-[hash]',
+  plugins: trimPackages,
+  // Names of functions stay, so that a fault says where it happened.
+  minifyWhitespace: true,
+  minifySyntax: true,
+  charset: 'utf8',
+  legalComments: 'none',
   metafile: true,
   logLevel: 'warning',
 };
 
-/** The schema library speaks forty languages; the product says everything itself, so English is kept and no other. */
-const onlyEnglish = {
-  name: 'only-english',
-  setup({ onLoad }) {
-    onLoad({ filter: /[\\/]zod[\\/]v4[\\/]locales[\\/]index\.js$/ }, () => ({
-      contents: "export { default as en } from './en.js';",
-      loader: 'js',
-    }));
-  },
-};
-
 /** Packages in, an entry for the process and one for its threads, one part per command: a start loads what it needs. */
 async function buildCommandLine() {
-  const result = await build({
+  const { metafile } = await build({
     ...shared,
     entryPoints: { main: 'src/cli/main.ts', worker: 'src/cli/workers/worker.ts' },
     outdir: 'dist/cli',
-    plugins: [onlyEnglish],
-    // Names of functions stay, so that a fault says where it happened.
-    minifyWhitespace: true,
-    minifySyntax: true,
-    legalComments: 'none',
+    platform: 'node',
+    target: 'node20.19',
+    chunkNames: '[name]-[hash]',
     banner: {
       js: "import{createRequire as pipeborneRequire}from'node:module';const require=pipeborneRequire(import.meta.url);",
     },
   });
   chmodSync(at('dist/cli/main.js'), 0o755);
-  writeFileSync(at('dist/THIRD-PARTY.txt'), thirdPartyNotices(root, Object.keys(result.metafile.inputs)));
-  return result.metafile;
+  return metafile;
 }
 
-/** Packages out: whoever uses the library has them once, in the versions of their own lock file. */
+/**
+ * Packages in as well, for Node and browsers alike: of most a small part is used, and loading them whole takes ten times
+ * the start of Node. For the platform of browsers a module of Node does not resolve, so none can come in.
+ */
 async function buildLibrary() {
-  await build({
+  const { metafile } = await build({
     ...shared,
-    entryPoints: { index: 'src/index.ts' },
+    entryPoints: Object.fromEntries(doors.map((door) => [door, `src/${door}.ts`])),
     outdir: 'dist',
-    external: Object.keys(dependencies).flatMap((name) => [name, `${name}/*`]),
+    platform: 'browser',
+    target: 'es2022',
+    chunkNames: 'parts/[name]-[hash]',
   });
-}
-
-function writeDeclarations() {
-  const compiler = at('node_modules/typescript/bin/tsc');
-  const args = [compiler, '-p', at('tests/tooling/tsconfig.types.json')];
-  const { status } = spawnSync(process.execPath, args, { stdio: 'inherit' });
-  if (status !== 0) throw new Error('the declarations could not be written');
+  for (const [name, text] of Object.entries(paperModules(at('templates'))))
+    writeFileSync(at('dist', name), text);
+  return metafile;
 }
 
 async function writeSchemas() {
@@ -92,14 +86,16 @@ function writeReference() {
 }
 
 rmSync(at('dist'), { recursive: true, force: true });
-const metafile = await buildCommandLine();
-await buildLibrary();
-if (!process.argv.includes('--no-types')) writeDeclarations();
+const made = [await buildCommandLine(), await buildLibrary()];
+const inside = made.flatMap(({ inputs }) => Object.keys(inputs));
+writeFileSync(at('dist/THIRD-PARTY.txt'), thirdPartyNotices(root, inside));
+if (!process.argv.includes('--no-types')) await writeDeclarations(root, doors);
 await writeSchemas();
 writeReference();
 if (process.argv.includes('--sizes')) {
-  for (const [name, { bytes }] of Object.entries(metafile.outputs)) {
-    console.log(`${String(bytes).padStart(9)} ${name}`);
+  for (const { outputs } of made) {
+    for (const [name, { bytes }] of Object.entries(outputs))
+      console.log(`${String(bytes).padStart(9)} ${name}`);
   }
 }
 console.log('built dist/');

@@ -9,7 +9,8 @@ export const root = fileURLToPath(new URL('../..', import.meta.url));
 /** Built command line. */
 export const builtCommand = join(root, 'dist/cli/main.js');
 
-const madeOf = ['src', 'package.json', 'tests/tooling/build.mjs', 'tests/tooling/third-party-notices.mjs'];
+const tools = ['build', 'declarations', 'paper-modules', 'third-party-notices', 'trim-packages'];
+const madeOf = ['src', 'templates', 'package.json', ...tools.map((name) => `tests/tooling/${name}.mjs`)];
 /** Written last, so its time is that of the whole build. */
 const lastWritten = join(root, 'dist/results.schema.json');
 

@@ -10,7 +10,8 @@ import { join } from 'node:path';
 export function thirdPartyNotices(root, inputs) {
   const folders = new Set(inputs.map(packageFolder).filter((folder) => folder !== undefined));
   const sections = [...folders].sort().map((folder) => section(join(root, folder)));
-  const head = 'The command line of pipeborne contains the following packages, each under its own licence.\n';
+  const head =
+    'The command line and the library of pipeborne contain the following packages, each under its own licence.\n';
   return [head, ...sections].join(`\n${'-'.repeat(80)}\n\n`);
 }
 

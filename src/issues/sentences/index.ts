@@ -1,4 +1,5 @@
 import { adviseSentences } from './advise.js';
+import { argumentSentences } from './argument.js';
 import { checksSentences } from './checks.js';
 import { cliSentences } from './cli.js';
 import { drawingSentences } from './drawing.js';
@@ -36,4 +37,5 @@ export const sentences = {
   ...fieldworkRunningSentences,
   ...cliSentences,
   ...adviseSentences,
+  ...argumentSentences,
 } as const satisfies Sentences;
