@@ -48,7 +48,7 @@ const signs = {
   yaml: 'YAMLParseError',
   mathjs: 'OperatorNode',
   'pdf-lib': 'PDFDocument',
-  handlebars: 'Handlebars',
+  handlebars: 'WhitespaceControl',
 } as const;
 const packagesIn = (text: string) =>
   Object.entries(signs).flatMap(([name, sign]) => (text.includes(sign) ? [name] : []));
