@@ -131,7 +131,7 @@ describe.each(pages)('$title', ({ title }) => {
       reached.push(focus.index);
     }
     expect(reached.filter((index) => links.includes(index))).toEqual(links);
-  }, 120_000);
+  });
 
   test('leads past the title, to a finding and back', async () => {
     const { page } = await at(title);

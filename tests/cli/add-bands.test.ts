@@ -10,7 +10,7 @@ import { runTrial, trialBase } from '../../src/study/bands/evaluate.js';
 import { uncertaintiesOf } from '../../src/study/bands/uncertainties.js';
 import { ensureBuilt, root } from '../tooling/ensure-built.mjs';
 
-beforeAll(ensureBuilt, 240_000);
+beforeAll(ensureBuilt);
 
 test('trials in threads of the build give the numbers of trials in the thread that asks', async () => {
   const reading = readInstallation(readFileSync(join(root, 'samples/pool-hot-water.yaml'), 'utf8'));

@@ -34,7 +34,7 @@ test('the changed file gives exactly the findings promised', async () => {
   expect(readFileSync(join(folder, 'changed.yaml'), 'utf8')).toBe(
     changed(thinRod, ['{mark: H3, rod: 1/2 in', '{mark: H3, rod: 5/8 in']),
   );
-}, 60_000);
+});
 
 test('the picture fits eighty columns, says what to do, what to heed and what differs', async () => {
   const run = await runFake(['advise', 'pump.yaml'], { folder: folderWith(thinRod) });
@@ -47,7 +47,7 @@ test('the picture fits eighty columns, says what to do, what to heed and what di
   expect(run.output).toMatch(/^\+.*mark: H3, rod: 5\/8 in/m);
   const prose = run.output.split('\n').filter((line) => !/^[-+ ] {4}|^(---|\+\+\+|@@)/.test(line));
   for (const line of prose) expect(line.length, line).toBeLessThanOrEqual(80);
-}, 60_000);
+});
 
 test('the page names the file without its folder, and is the same from wherever it is written', async () => {
   const folder = folderWith(thinRod);
@@ -56,7 +56,7 @@ test('the page names the file without its folder, and is the same from wherever 
   expect((await advise(join(folder, 'pump.yaml'), 'b.pdf')).messages).toBe('');
   const [a, b] = ['a.pdf', 'b.pdf'].map((name) => readFileSync(join(folder, name)));
   expect(a?.equals(b as Uint8Array)).toBe(true);
-}, 60_000);
+});
 
 test('progress is shown to a person at a terminal only, and is gone in the end', async () => {
   const run = await runFake(['advise', 'pump.yaml', '--no-color'], {
@@ -65,7 +65,7 @@ test('progress is shown to a person at a terminal only, and is gone in the end',
   });
   expect(run.messages).toMatch(/\r\d+ trials, .*Ctrl-C/);
   expect(run.messages.endsWith(`\r${' '.repeat(79)}\r`)).toBe(true);
-}, 60_000);
+});
 
 test('an interrupt ends the search with the best so far', async () => {
   const said = { output: '', messages: '' };
@@ -81,7 +81,7 @@ test('an interrupt ends the search with the best so far', async () => {
   expect(said.messages).toContain('stopped after 64 trials: this is the best so far');
   expect(said.output).toContain('swap the rod of H3');
   expect(status).toBe(0);
-}, 60_000);
+});
 
 test('a file that meets needs nothing, and nothing is written', async () => {
   const folder = folderWith(pool);

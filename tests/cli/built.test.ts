@@ -7,7 +7,7 @@ import { version } from '../../src/app/version.js';
 import { builtCommand, ensureBuilt, root } from '../tooling/ensure-built.mjs';
 import { temporaryFolder } from './temporary-folder.js';
 
-beforeAll(ensureBuilt, 600_000);
+beforeAll(ensureBuilt);
 
 const sample = readdirSync(join(root, 'samples')).find((name) => name.endsWith('.yaml')) ?? '';
 const sampleText = () => readFileSync(join(root, 'samples', sample), 'utf8');

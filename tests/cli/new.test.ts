@@ -8,7 +8,7 @@ import { builtCommand, ensureBuilt } from '../tooling/ensure-built.mjs';
 import { runFake } from './fake-environment.js';
 import { temporaryFolder } from './temporary-folder.js';
 
-beforeAll(ensureBuilt, 240_000);
+beforeAll(ensureBuilt);
 
 const ENTER = '\r';
 const DOWN = '\u001B[B';

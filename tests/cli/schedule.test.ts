@@ -49,7 +49,7 @@ test('the schedule lists every support with its loads, and what to order of each
     ['3/4', '4', '4', '8.5'],
     ['7/8', '5', '6', '27'],
   ]);
-}, 60_000);
+});
 
 test('a word that a spreadsheet would take for a formula is text, in CSV by an apostrophe, in a workbook by its type', async () => {
   const folder = plant();
@@ -63,7 +63,7 @@ test('a word that a spreadsheet would take for a formula is text, in CSV by an a
   const [sheet] = await readWorkbook(join(folder, 's.xlsx'));
   const rows = sheet?.data ?? [];
   expect(rows[1]?.[0]).toBe('=1+1');
-}, 60_000);
+});
 
 test('a workbook holds numbers as numbers with units in the heads, and the rods on a second sheet', async () => {
   const folder = plant();
@@ -82,7 +82,7 @@ test('a workbook holds numbers as numbers with units in the heads, and the rods 
   const first = readFileSync(join(folder, 's.xlsx'));
   await runFake(['schedule', 'plant', '-o', 's.xlsx', '--units', 'si'], { folder });
   expect(readFileSync(join(folder, 's.xlsx')).equals(first)).toBe(true);
-}, 60_000);
+});
 
 test('a bad file is told and does not keep the others out', async () => {
   const folder = plant();
@@ -91,7 +91,7 @@ test('a bad file is told and does not keep the others out', async () => {
   expect(status).toBe(2);
   expect(messages).toContain('c.yaml');
   expect(tablesOf(output)[0]).toHaveLength(12);
-}, 60_000);
+});
 
 test('a name of another kind is refused before anything is read', async () => {
   const { status, messages } = await runFake(['schedule', 'none.yaml', '-o', 's.pdf'], { folder: plant() });

@@ -58,7 +58,7 @@ test('each save is checked, errors are shown and watched on, and an interrupt en
   interrupt();
   expect(await ended).toBe(0);
   expect(said.output).not.toContain('\u001B');
-}, 120_000);
+});
 
 test('a terminal is cleared before each picture', async () => {
   const folder = temporaryFolder();
@@ -68,7 +68,7 @@ test('a terminal is cleared before each picture', async () => {
   expect(said.output.startsWith('\u001B[H\u001B[2J')).toBe(true);
   interrupt();
   await ended;
-}, 60_000);
+});
 
 test('standard input cannot be watched', async () => {
   const { status, messages } = await runFake(['check', '-', '--watch'], { standardInput: pool });

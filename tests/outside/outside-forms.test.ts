@@ -150,7 +150,7 @@ describe('a sheet filled in by programs of others comes back whole', () => {
   const browser = findBrowser();
   test.skipIf(!isRequired && browser === undefined)(
     'a browser’s own viewer, by pointer and keys',
-    { timeout: 120_000, retry: 2 },
+    { retry: 2 },
     async () => {
       const { folder, name } = folderWithSheet();
       const pdf = await PDFDocument.load(blank, { updateMetadata: false });

@@ -57,7 +57,7 @@ test('two faults that have nothing to do with each other take two changes, and n
   expect(first?.solves).toBe(true);
   expect(first?.pairs.filter(({ became }) => became === 'mended').length).toBeGreaterThanOrEqual(2);
   expect(first?.pairs.filter(({ became }) => became === 'exceeds now')).toEqual([]);
-}, 60_000);
+});
 
 test('what is promised is what a review of the changed file says', async () => {
   const { advice } = await adviceOn(thinRod);
@@ -113,13 +113,13 @@ test('limits that nothing can meet are told with the least that was left', async
   const nozzle = advice.unsolved.find(({ finding }) => finding.check === 'nozzle-loads');
   expect(nozzle?.why).toBe('not enough');
   expect(nozzle?.best).toBeGreaterThan(1);
-}, 60_000);
+});
 
 test('a search ends after the trials it was given, and says so', async () => {
   const { advice } = await adviceOn(library, { trials: 100 });
   expect(advice.trials).toBe(100);
   expect(advice.ended).toBe('out of trials');
-}, 60_000);
+});
 
 test('a search that is stopped gives the best so far', async () => {
   let asked = 0;

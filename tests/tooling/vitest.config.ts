@@ -1,6 +1,9 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
+/** A test still running after this long hangs [ms]. */
+const HANGS = 20 * 60_000;
+
 export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),
   test: {
@@ -13,6 +16,8 @@ export default defineConfig({
     isolate: false,
     // Every core has a worker: what waits on another process leaves its core to the rest.
     maxWorkers: '100%',
-    testTimeout: 60_000,
+    // Ends what hangs, and nothing that is only slow: no test is to depend on a quiet machine.
+    testTimeout: HANGS,
+    hookTimeout: HANGS,
   },
 });

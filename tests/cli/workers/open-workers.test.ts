@@ -9,7 +9,7 @@ import { openPool } from '../../../src/cli/workers/pool.js';
 import { IssuesError } from '../../../src/issues/issue.js';
 import { ensureBuilt, root } from '../../tooling/ensure-built.mjs';
 
-beforeAll(ensureBuilt, 600_000);
+beforeAll(ensureBuilt);
 
 const inputs = readdirSync(join(root, 'samples'))
   .filter((name) => name.endsWith('.yaml'))
