@@ -12,7 +12,7 @@ import { ensureBuilt, root } from '../tooling/ensure-built.mjs';
 const DOORS = ['pipeborne', 'pipeborne/frame', 'pipeborne/review', 'pipeborne/print'];
 const sampleFile = readdirSync(join(root, 'samples')).find((name) => name.endsWith('.yaml')) ?? '';
 
-beforeAll(ensureBuilt, 600_000);
+beforeAll(ensureBuilt);
 
 /** An empty folder of a program that has the package as a dependency. */
 function program(): string {
