@@ -76,6 +76,12 @@ export const lanes = {
     proves: 'behaviour',
     folders: ['cli'],
   },
+  library: {
+    holds: 'the package as others use it: entry points, a frame written by hand, sizes',
+    quick: false,
+    proves: 'behaviour',
+    folders: ['library'],
+  },
   browser: {
     holds: 'the page in a real browser: keyboard, width, contrast, paper',
     quick: false,
