@@ -1,6 +1,8 @@
 /** What was read of the supports, sorted by what it changes in the model. */
+
 import type { SingleRole } from '../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../model/layout/layout.js';
+import { supportFacts } from '../model/support-parts.js';
 import { choiceIn, numberIn } from '../readings/read-box.js';
 import type { ReadingsById } from '../readings/reading.js';
 import type { FieldContext } from '../sheet/field-context.js';
@@ -96,8 +98,7 @@ export function foundReadings(context: FieldContext, readings: ReadingsById): Fo
   };
 }
 
-const carries = ({ kind }: PlacedSupport): boolean =>
-  kind === 'rest' || kind === 'stand' || kind === 'pump base';
+const carries = (support: PlacedSupport): boolean => supportFacts(support).bears;
 
 function springLoads(
   named: ReturnType<typeof namedSupports>,

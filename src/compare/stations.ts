@@ -1,9 +1,9 @@
 /** A walk as its parts, with the straight pipe between them, and the supports by how far past a part they stand. */
+
 import { writtenLength } from '../input/written-value.js';
+import { SUPPORT_KINDS } from '../model/support-parts.js';
 import type { InputChange, Side } from './comparison.js';
 import { entryOf, isMap, sameData, written } from './plain.js';
-
-const SUPPORTS: readonly string[] = ['hanger', 'spring-hanger', 'rest', 'guide', 'stop', 'stand', 'anchor'];
 
 /** A part that is neither straight pipe nor a support of its own. */
 export interface WalkPart {
@@ -55,7 +55,7 @@ export function stationsOf(walk: readonly unknown[]): Stations {
       continue;
     }
     const mark = entryOf(value, 'mark');
-    if (SUPPORTS.includes(kind) && mark !== undefined) {
+    if (SUPPORT_KINDS.has(kind) && mark !== undefined) {
       supports.push({ kind, mark: String(mark), value, past: parts.length - 1, run: [...run] });
       continue;
     }

@@ -1,6 +1,7 @@
 import { type DrySetting, drySetting } from '../../mechanics/what-ifs/spring-setting.js';
 import { type RaisingEffect, raisingEffects } from '../../mechanics/what-ifs/support-setting.js';
 import { conditionId, inPrintedOrder, isReadable } from '../../model/conditions/condition-roles.js';
+import { supportFacts } from '../../model/support-parts.js';
 import { conditionOf } from '../conditions.js';
 import { memoized } from '../memoized.js';
 import { nozzleFaces, pumpBody } from '../nozzles/nozzle-faces.js';
@@ -16,9 +17,6 @@ export interface SupportSettings {
   readonly target: string;
 }
 
-/** Kinds whose height a nut or a shim sets. */
-const ADJUSTED: readonly string[] = ['hanger', 'spring-hanger', 'rest', 'stand'];
-
 /** Settings of the supports. Worked out once for each review. */
 export const supportSettings = memoized((subject: Subject): SupportSettings => {
   const { frame, supports } = subject.layout;
@@ -28,7 +26,7 @@ export const supportSettings = memoized((subject: Subject): SupportSettings => {
   if (filled === undefined || running === undefined || pump === undefined) {
     return { raising: [], target: conditionId('filled') };
   }
-  const marks = supports.filter(({ kind }) => ADJUSTED.includes(kind)).map(({ mark }) => mark);
+  const marks = supports.filter((support) => supportFacts(support).adjustable).map(({ mark }) => mark);
   const read = inPrintedOrder(frame.conditions).filter(isReadable);
   const springs = drySetting(frame, { target: running, read });
   return {

@@ -1,10 +1,9 @@
+import { supportFacts } from '../../model/support-parts.js';
 import { numberIn } from '../../readings/read-box.js';
 import { siteText } from '../../sheet/field-context.js';
 import { loadOf } from '../../sheet/parts/supports.js';
 import { namedSupports, supportBoxes } from '../../sheet/support-ids.js';
 import type { FieldComparison, Judge } from '../judge.js';
-
-const STANDS: readonly string[] = ['rest', 'stand', 'pump base'];
 
 /** What the review takes as carrying carries: paper is held under it. */
 export const supportContact: Judge = {
@@ -16,7 +15,7 @@ export const supportContact: Judge = {
   compare: (subject) =>
     namedSupports(subject.review.layout.supports).flatMap(({ support, word }): readonly FieldComparison[] => {
       const box = supportBoxes(word).gap;
-      if (!STANDS.includes(support.kind) || !subject.asked.has(box)) return [];
+      if (!supportFacts(support).bears || !subject.asked.has(box)) return [];
       const gap = numberIn(subject.readings, box);
       const predicted = loadOf(support.mark, 'filled', subject);
       const carries = predicted !== undefined && predicted > 0;

@@ -1,5 +1,6 @@
 import { judgedConditions } from '../../analysis/conditions.js';
 import { supportForce } from '../../analysis/supports/support-force.js';
+import { supportFacts } from '../../model/support-parts.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
 import { defineCheck } from '../define-check.js';
@@ -21,9 +22,7 @@ export const rodLoad = defineCheck({
   exceeds: 'checks.rod-load.exceeds',
   noPlace: 'checks.rod-load.no-place',
   places: ({ layout }) =>
-    layout.supports.filter(
-      ({ kind, part }) => part?.rods !== undefined || kind === 'hanger' || kind === 'spring-hanger',
-    ),
+    layout.supports.filter((support) => support.part?.rods !== undefined || supportFacts(support).hangs),
   at: (support) => support.mark,
   demands: (support, subject) => {
     const rods = support.part?.rods;

@@ -1,5 +1,7 @@
 /** Every support as a piece of the picture. */
+
 import type { Layout, PlacedSupport } from '../../model/layout/layout.js';
+import { supportFacts } from '../../model/support-parts.js';
 import type { Shape } from '../drawing.js';
 import { along, levelAcross } from '../space.js';
 import type { Piece } from './paint-order.js';
@@ -45,7 +47,7 @@ export function supportPieces(
         upright: Math.abs(support.along[2]) > 0.8,
         ring: nearHalfRing(support.along, projection.view),
       };
-      const hung = support.kind === 'hanger' || support.kind === 'spring-hanger';
+      const hung = supportFacts(support).hangs;
       const top = along(at, [0, 0, 1], hung ? (radius + ROD_LENGTH) / projection.scale : 0);
       return {
         segments: [{ from: at, to: top }],

@@ -3,18 +3,11 @@ import { STANDARD_GRAVITY, type Vec3 } from '../conventions.js';
 import type { FrameCondition } from '../frame/frame.js';
 import { MOTOR_SEAT } from '../frame/pump-body.js';
 import type { PlacedSupport } from '../layout/layout.js';
+import { supportFacts } from '../support-parts.js';
 import { identityOf, type PlanDirection } from './condition-roles.js';
 
 /** How many weight-carrying supports of each line count as near the pump when one of them is taken to be slack. */
 const NEAR_SUPPORTS = 2;
-
-/** Kinds that carry weight and can go slack or be left unset. */
-const CAN_GO_SLACK: ReadonlySet<PlacedSupport['kind']> = new Set([
-  'hanger',
-  'spring-hanger',
-  'rest',
-  'stand',
-]);
 
 /** The four ways a sideways coefficient may act. */
 const PLAN_DIRECTIONS: readonly (readonly [PlanDirection, Vec3])[] = [
@@ -93,7 +86,7 @@ function lateral(installation: Installation, filled: FrameCondition): readonly F
 function nearPump(supports: readonly PlacedSupport[]): readonly string[] {
   const seen = new Map<string, number>();
   return supports.flatMap((support) => {
-    if (!CAN_GO_SLACK.has(support.kind)) return [];
+    if (!supportFacts(support).adjustable) return [];
     const count = seen.get(support.line) ?? 0;
     seen.set(support.line, count + 1);
     return count < NEAR_SUPPORTS ? [support.mark] : [];

@@ -2,6 +2,7 @@
  * The layout: what stands where along each line. Built together with the frame, it lets checks, drawings and
  * tables speak of `H3`, `elbow 2` or the span between two hangers without knowing how the frame was made.
  */
+
 import type {
   Covering,
   ElbowPart,
@@ -15,6 +16,7 @@ import type {
 } from '../../input/installation.js';
 import type { Vec3 } from '../conventions.js';
 import type { Frame } from '../frame/frame.js';
+import type { PlacedKind } from '../support-parts.js';
 
 /** A nozzle of the pump. */
 export interface PlacedNozzle {
@@ -31,7 +33,7 @@ export interface PlacedNozzle {
 
 export interface PlacedSupport {
   readonly mark: string;
-  readonly kind: SupportPart['kind'] | 'pump base' | 'end';
+  readonly kind: PlacedKind;
   readonly point: string;
   readonly at: Vec3;
   /** Line name, or `pump`. */

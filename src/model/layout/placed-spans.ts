@@ -1,16 +1,7 @@
 import type { PipeSection } from '../../input/installation.js';
+import { supportFacts } from '../support-parts.js';
 import type { PlacedSpan, PlacedSupport } from './layout.js';
 import type { PlacedPart } from './place-parts.js';
-
-/** Supports that carry weight and so end a span. */
-const CARRIES_WEIGHT: ReadonlySet<PlacedSupport['kind']> = new Set([
-  'hanger',
-  'spring-hanger',
-  'rest',
-  'stand',
-  'anchor',
-  'end',
-]);
 
 /** Parts that put a lump of weight into a span. */
 const LUMPS: ReadonlySet<string> = new Set([
@@ -44,7 +35,7 @@ export function placedSpans(
   };
   collect(placed);
   return [...lines].flatMap(([line, steps]) => {
-    const holders = supports.filter((support) => support.line === line && CARRIES_WEIGHT.has(support.kind));
+    const holders = supports.filter((support) => support.line === line && supportFacts(support).endsSpan);
     const first = steps[0];
     if (first === undefined) return [];
     const fromPump = first.from.name.startsWith('pump ');

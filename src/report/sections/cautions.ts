@@ -1,3 +1,4 @@
+import { supportFacts } from '../../model/support-parts.js';
 import type { ReportContext, View } from '../context.js';
 import { roughly } from '../rows/isolation-points.js';
 import { glued, hottest, SCALDS, springTexts, starterOf } from '../words/unit-words.js';
@@ -54,7 +55,7 @@ function highestWork({ subject }: ReportContext): { readonly name: string; reado
   const { pump } = subject.installation;
   const motor = { name: 'the motor top', up: pump.position[2] + pump.outline.motorTop.value };
   const supports = subject.layout.supports
-    .filter(({ kind }) => kind === 'hanger' || kind === 'spring-hanger')
+    .filter((support) => supportFacts(support).hangs)
     .map(({ mark, at }) => ({ name: `the pipe at ${mark}`, up: at[2] }));
   return [motor, ...supports].reduce((best, next) => (next.up > best.up ? next : best));
 }

@@ -1,16 +1,5 @@
 import type { PlacedSupport } from '../../model/layout/layout.js';
-
-const WORDS: Readonly<Record<PlacedSupport['kind'], string>> = {
-  hanger: 'hanger',
-  'spring-hanger': 'spring hanger',
-  rest: 'rest',
-  guide: 'guide',
-  stop: 'stop',
-  anchor: 'anchor',
-  stand: 'stand',
-  'pump base': 'pump base',
-  end: 'end of the line',
-};
+import { supportFacts } from '../../model/support-parts.js';
 
 /**
  * Trade word of a support, as printed in tables.
@@ -19,7 +8,7 @@ const WORDS: Readonly<Record<PlacedSupport['kind'], string>> = {
  * @returns for example `spring hanger`
  */
 export function supportWord(support: PlacedSupport): string {
-  return WORDS[support.kind];
+  return supportFacts(support).word;
 }
 
 /**
@@ -29,7 +18,7 @@ export function supportWord(support: PlacedSupport): string {
  * @returns true where its load on the structure includes weight
  */
 export function carriesWeight(support: PlacedSupport): boolean {
-  return support.kind !== 'guide' && support.kind !== 'stop';
+  return supportFacts(support).carriesWeight;
 }
 
 /**

@@ -1,5 +1,6 @@
 import { inCondition, type SingleRole } from '../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
+import { supportFacts } from '../../model/support-parts.js';
 import { rodText, supportWord } from '../../report/words/support-word.js';
 import { choiceBox, limitWords, numberBox, type RowWords, sheetRow } from '../boxes.js';
 import { type FieldContext, siteText } from '../field-context.js';
@@ -52,8 +53,6 @@ export function loadOf(mark: string, condition: SingleRole, { review }: FieldCon
   return force === undefined ? undefined : -force;
 }
 
-const HAS_HEIGHT: readonly PlacedSupport['kind'][] = ['hanger', 'rest', 'stand'];
-
 function placeRows(
   support: PlacedSupport,
   word: string,
@@ -79,7 +78,7 @@ function placeRows(
             place.distance,
           ),
         ]),
-    ...(HAS_HEIGHT.includes(support.kind)
+    ...(supportFacts(support).adjustable && support.part?.spring === undefined
       ? [
           numberBox(
             {

@@ -33,7 +33,7 @@ export interface Stretch {
   readonly after: Part['kind'];
 }
 
-const WITHOUT_LENGTH: ReadonlySet<Part['kind']> = new Set([...SUPPORT_KINDS, 'weight', 'fitting']);
+const WITHOUT_LENGTH: ReadonlySet<string> = new Set([...SUPPORT_KINDS, 'weight', 'fitting']);
 
 /**
  * Every stretch of straight pipe of an installation.

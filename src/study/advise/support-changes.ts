@@ -2,7 +2,7 @@
 
 import type { SupportPart } from '../../input/installation.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
-import { isSupportPart } from '../../model/support-parts.js';
+import { isSupportPart, supportFacts } from '../../model/support-parts.js';
 import type { Change } from './change.js';
 import type { Edit } from './edit.js';
 import type { Overhead, RoomForSupports } from './room-for-supports.js';
@@ -23,9 +23,6 @@ export interface Workshop {
 export const CLEAR_OF_FITTING = 0.075;
 export const CLEAR_OF_SUPPORT = 0.3;
 
-/** Kinds that a contractor moves: what they are fixed to can be met elsewhere. */
-const MOVED: readonly string[] = ['hanger', 'spring-hanger', 'stand', 'guide', 'stop'];
-
 /**
  * Every support moved along its stretch of straight pipe, both ways.
  *
@@ -36,7 +33,7 @@ export function moveChanges(workshop: Workshop): readonly Change[] {
   const { stretches, units } = workshop;
   return stretches.flatMap((stretch) =>
     stretch.items.flatMap((item, place) =>
-      isSupportPart(item.part) && MOVED.includes(item.part.kind)
+      isSupportPart(item.part) && supportFacts(item.part).movable
         ? units.moves
             .flatMap((distance) => [distance, -distance])
             .flatMap((distance) => moved(workshop, stretch, place, distance) ?? [])
