@@ -7,20 +7,11 @@ import { coded } from '../issues/issue.js';
 import type { Finding } from '../judging/finding.js';
 import type { AsFound } from './as-found.js';
 
-/** Checks that turn on where supports stand and what they carry. */
-const TURN_ON_SUPPORTS: readonly string[] = [
-  'nozzle-loads',
-  'nozzle-principal-stress',
-  'nozzle-combined',
-  'sustained-stress',
-  'support-span',
-  'rod-load',
-  'attachment-load',
-  'support-load',
-  'first-support-pump',
-  'first-support-bend',
-  'support-uplift',
-];
+/** Checks that turn on where supports stand and what they carry, and need no more than the line solved again. */
+const TURN_ON_SUPPORTS = allChecks.filter(
+  ({ dependsOn, cost, standing }) =>
+    dependsOn.includes('supports') && cost === 'quick' && standing === 'decides',
+);
 
 /** Code of what exceeds only where heights are taken as forced on the pipe. */
 export const ONLY_IF_FORCED = 'fieldwork.as-found.only-if-forced';
@@ -47,7 +38,5 @@ export function foundFindings(found: AsFound): readonly Finding[] {
 }
 
 function findingsOf(subject: Subject): readonly Finding[] {
-  return allChecks
-    .filter(({ id }) => TURN_ON_SUPPORTS.includes(id))
-    .flatMap((check) => runCheck(check, subject));
+  return TURN_ON_SUPPORTS.flatMap((check) => runCheck(check, subject));
 }

@@ -1,10 +1,11 @@
 /** Shape of the results of an as-installed review: types, published JSON Schema and tests follow from it. */
 import * as z from 'zod';
+import { VERDICTS } from '../judging/verdict.js';
 
 /** Format of the file. */
 export const AS_INSTALLED_FORMAT = 'pipeborne-as-installed/1';
 
-const verdict = z.enum(['meets', 'exceeds', 'cannot-tell', 'does-not-apply']);
+const verdict = z.enum(VERDICTS);
 const confidence = z.enum(['read', 'two sources', 'memory', 'common practice', 'computed']);
 const basis = z.strictObject({ source: z.string(), clause: z.string(), confidence });
 const three = z.tuple([z.number(), z.number(), z.number()]);

@@ -2,14 +2,26 @@
 
 import { ONLY_IF_FORCED } from '../as-found/found-findings.js';
 import { FLANGES, gapsAt } from '../as-installed/read-flange.js';
+import type { Trade } from '../checks/rule-facts.js';
 import { sentenceOf } from '../issues/print.js';
 import type { Finding } from '../judging/finding.js';
 import { findingRow, findingSentence } from '../report/words/finding-row.js';
+import { tradeOf } from '../report/words/trades.js';
+import type { TRADES } from '../sheet/parts/open-items.js';
 import { reportContextOf } from '../sheet/report-context.js';
 import type { AsInstalled } from './as-installed.js';
 import { blocks } from './as-installed.js';
 import type { Judgement } from './judgement.js';
 import { judgementRow } from './judgement-row.js';
+
+/** Trades of the sheet, by which open items are sorted, for those that act on a check of the review. */
+const FIELD_TRADE = {
+  'Design engineer': 'engineer',
+  'Structural engineer': 'engineer',
+  'Pipe fitter': 'pipe fitter',
+  'Rigger, and coordination of trades': 'millwright',
+  Electrician: 'electrician',
+} as const satisfies Record<Trade, (typeof TRADES)[number]>;
 
 /** One open item. */
 export interface OpenItem {
@@ -131,8 +143,7 @@ function foundItems(visit: AsInstalled): readonly OpenItem[] {
     const sentence = findingSentence(finding);
     const numbers = row.hasNumbers ? `${row.demand} against ${row.limit}` : 'as found';
     return {
-      trade:
-        finding.check.startsWith('nozzle') || finding.check.includes('stress') ? 'engineer' : 'pipe fitter',
+      trade: FIELD_TRADE[tradeOf(finding)],
       at: finding.at,
       title: `${finding.title}, as found`,
       finding: sentence?.message ?? finding.title,

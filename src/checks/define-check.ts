@@ -7,6 +7,7 @@ import type { Subject } from '../analysis/subject.js';
 import type { IssueCode } from '../issues/issue.js';
 import type { Calculation, CheckUnit } from '../judging/finding.js';
 import type { Citation } from '../sources/index.js';
+import type { RuleFacts } from './rule-facts.js';
 
 /** Words and numbers a sentence is made of. */
 export type ReasonData = Readonly<Record<string, string | number>>;
@@ -76,15 +77,14 @@ export interface NoDemand extends DemandBase {
 export type Demand = ComparedDemand | ForbiddenDemand | NoDemand;
 
 /** What the author of a check writes. `Place` is whatever the check finds handy: a support, a joint, a name. */
-export interface CheckDefinition<Place> {
+export interface CheckDefinition<Id extends string, Place> extends RuleFacts {
   /** A promise: `rod-load`. */
-  readonly id: string;
+  readonly id: Id;
+  /** As printed, in the words of the trade. */
   readonly title: string;
   readonly unit: CheckUnit;
   /** Published grounds; the first holds unless a demand names its own. */
   readonly basis: readonly [Citation, ...Citation[]];
-  /** True when it never decides the verdict of a review. */
-  readonly comparison?: boolean;
   /** Code of the advice when it exceeds. */
   readonly exceeds: IssueCode;
   /** Code of the reason when an installation has no place for it. */
@@ -97,14 +97,8 @@ export interface CheckDefinition<Place> {
 }
 
 /** A check with its kind of place sealed in, so that all of them fit one registry. */
-export interface Check {
-  readonly id: string;
-  readonly title: string;
-  readonly unit: CheckUnit;
-  readonly basis: readonly [Citation, ...Citation[]];
-  readonly comparison: boolean;
-  readonly exceeds: IssueCode;
-  readonly noPlace: IssueCode;
+export interface Check<Id extends string = string>
+  extends Omit<CheckDefinition<Id, never>, 'places' | 'at' | 'demands'> {
   /** The demands at every place of a subject. */
   readonly survey: (subject: Subject) => readonly SurveyedPlace[];
 }
@@ -118,23 +112,21 @@ export interface SurveyedPlace {
 /**
  * Makes a check out of its definition.
  *
- * @param definition - identity, grounds, places and demands
+ * @param definition - identity, facts, grounds, places and demands
  * @returns the check as the registry holds it
  */
-export function defineCheck<Place>(definition: CheckDefinition<Place>): Check {
-  const { id, title, unit, basis, exceeds, noPlace } = definition;
+export function defineCheck<const Id extends string, Place>({
+  places,
+  at,
+  demands,
+  ...facts
+}: CheckDefinition<Id, Place>): Check<Id> {
   return {
-    id,
-    title,
-    unit,
-    basis,
-    exceeds,
-    noPlace,
-    comparison: definition.comparison ?? false,
+    ...facts,
     survey: (subject) =>
-      definition.places(subject).map((place) => ({
-        at: definition.at(place, subject),
-        demands: definition.demands(place, subject),
+      places(subject).map((place) => ({
+        at: at(place, subject),
+        demands: demands(place, subject),
       })),
   };
 }

@@ -57,7 +57,7 @@ function findingOf(check: Check, place: SurveyedPlace): Finding {
     at,
     unit: demand.unit ?? check.unit,
     ...outcome,
-    comparison: check.comparison || (demand.comparison ?? false),
+    comparison: check.standing === 'compares' || (demand.comparison ?? false),
     basis: demand.basis ?? check.basis[0],
     ...(demand.condition !== undefined && { condition: demand.condition }),
     ...(code !== undefined && { reason: coded(code, data as never) }),

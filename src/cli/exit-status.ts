@@ -42,6 +42,13 @@ export function worstStatus(statuses: readonly ExitStatus[]): ExitStatus {
   return worstFirst.find((status) => statuses.includes(status)) ?? exitStatus.meets;
 }
 
+const STATUS = {
+  meets: exitStatus.meets,
+  exceeds: exitStatus.exceeds,
+  'cannot-tell': exitStatus.cannotTell,
+  'does-not-apply': exitStatus.cannotTell,
+} as const satisfies Record<Verdict, ExitStatus>;
+
 /**
  * Status for the verdict of a review. A review in which nothing applies has judged nothing, which is no pass.
  *
@@ -49,8 +56,7 @@ export function worstStatus(statuses: readonly ExitStatus[]): ExitStatus {
  * @returns 0, 1 or 4
  */
 export function statusOfVerdict(verdict: Verdict): ExitStatus {
-  if (verdict === 'meets') return exitStatus.meets;
-  return verdict === 'exceeds' ? exitStatus.exceeds : exitStatus.cannotTell;
+  return STATUS[verdict];
 }
 
 /**

@@ -3,8 +3,11 @@
  * asked for by the compiler wherever one is told apart from another.
  */
 
+/** Every verdict, in the order in which the published schemas list them. */
+export const VERDICTS = ['meets', 'exceeds', 'cannot-tell', 'does-not-apply'] as const;
+
 /** Outcome of one comparison at one place. Only `meets` is a pass. */
-export type Verdict = 'meets' | 'exceeds' | 'cannot-tell' | 'does-not-apply';
+export type Verdict = (typeof VERDICTS)[number];
 
 /** What is known of a verdict. */
 interface VerdictFacts {

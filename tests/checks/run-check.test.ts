@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { allChecks, runChecks } from '../../src/checks/all-checks.js';
 import { type Demand, defineCheck } from '../../src/checks/define-check.js';
+import type { RuleFacts } from '../../src/checks/rule-facts.js';
 import { runCheck } from '../../src/checks/run-check.js';
 import { checksSentences } from '../../src/issues/sentences/checks.js';
 import { sentences } from '../../src/issues/sentences/index.js';
@@ -9,10 +10,20 @@ import { overallVerdict } from '../../src/judging/verdict.js';
 import { worstFirst } from '../../src/judging/worst-first.js';
 import { subject, UNUSABLE } from './fixture.js';
 
+const FACTS = {
+  trade: 'Pipe fitter',
+  section: 'support-loads',
+  dependsOn: ['supports'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
+} as const satisfies RuleFacts;
+
 const of = (...demands: readonly Demand[]) =>
   defineCheck({
     id: 'trial',
     title: 'Trial',
+    ...FACTS,
     unit: 'N',
     basis: [{ source: 'statics', clause: '', confidence: 'computed' }],
     exceeds: 'checks.rod-load.exceeds',
@@ -159,6 +170,7 @@ test('a check without a place is said not to apply, never to be met', () => {
   const check = defineCheck({
     id: 'trial',
     title: 'Trial',
+    ...FACTS,
     unit: 'N',
     basis: [{ source: 'statics', clause: '', confidence: 'computed' }],
     exceeds: 'checks.rod-load.exceeds',

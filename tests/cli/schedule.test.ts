@@ -36,7 +36,7 @@ test('the schedule lists every support with its loads, and what to order of each
   expect(h2).toMatchObject({ Kind: 'hanger', Rods: '1', 'Rod size (in)': '7/8', 'Rod length (ft)': '3' });
   // The printed review of this sample says 3,830 lb.
   expect(Number(h2?.['Load filled (lb)'])).toBeCloseTo(3830, -1);
-  expect(h2?.Remarks).toContain('Load of hanger rods');
+  expect(h2?.Remarks).toContain('Hanger rod load');
   const spring = supports.find(({ Mark }) => Mark === 'V1');
   expect(spring).toMatchObject({ 'Spring rate (lb/in)': '900', 'Spring set load (lb)': '1700' });
   const guide = supports.find(({ Mark }) => Mark === 'G1');

@@ -23,7 +23,7 @@ const motor: Uncertainty = {
 };
 const band = (change: Partial<FindingBand>): FindingBand => ({
   check: 'rod-load',
-  title: 'Load of hanger rods',
+  title: 'Hanger rod load',
   at: 'H1',
   comparison: false,
   value: 0.8,

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { isPractice } from '../../src/checks/practice/practice-checks.js';
 import { conditionTitle } from '../../src/model/conditions/condition-roles.js';
 import { composeReview } from '../../src/report/compose-review.js';
 import type { Reader } from '../../src/report/context.js';
+import { isPractice } from '../../src/report/words/finding-row.js';
 import { reviewed, reviewedCramped } from './fixture.js';
 
 const whole = reviewed();
@@ -179,7 +179,7 @@ test('a duct over the motor is where the headroom ends', () => {
     hasObstacles: boolean;
   };
   expect(access.hasObstacles).toBe(true);
-  expect(access.spaces.find(({ purpose }) => purpose === 'Room to draw the motor')?.nearest).toBe('duct');
+  expect(access.spaces.find(({ purpose }) => purpose === 'Motor removal clearance')?.nearest).toBe('duct');
 });
 
 test('a space that is short says by how much in both units, and the smallest move that clears', () => {
@@ -189,7 +189,7 @@ test('a space that is short says by how much in both units, and the smallest mov
     heights: readonly { what: string }[];
     hasLiftPicture: boolean;
   };
-  const motor = access.spaces.find(({ purpose }) => purpose === 'Room to draw the motor');
+  const motor = access.spaces.find(({ purpose }) => purpose === 'Motor removal clearance');
   expect(motor).toMatchObject({
     verdict: 'exceeds',
     short: '200.0 mm (7.874 in)',

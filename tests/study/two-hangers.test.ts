@@ -66,7 +66,7 @@ test('the hanger goes as far as statics asks for the load of its rod, to the ste
   // Only the rod of the second hanger is in question.
   const plan = {
     conditions: ['filled', 'test', 'hot', 'cold'],
-    checks: ['rod-load'],
+    checks: ['rod-load'] as const,
     starts: [],
     slack: [],
     exceeding: { 'rod-load | H2': ratio - 1 },

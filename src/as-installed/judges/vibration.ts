@@ -1,3 +1,4 @@
+import { compareWithLimit } from '../../judging/compare-with-limit.js';
 import { numberIn } from '../../readings/read-box.js';
 import { siteLimit } from '../../readings/site-limit.js';
 import { siteText } from '../../sheet/field-context.js';
@@ -34,7 +35,7 @@ export const vibration: Judge = {
         const worst = Math.max(...read.map((value) => value ?? 0));
         const at = directions[read.indexOf(worst)]?.word ?? '';
         // One direction over its limit is enough; to be within it takes all three.
-        const known = whole || (limit !== undefined && worst > limit.value);
+        const known = whole || compareWithLimit({ demand: worst, limit: limit?.value }).verdict === 'exceeds';
         const zone = zones && zoneOf(worst, zones);
         return {
           kind: 'measured',

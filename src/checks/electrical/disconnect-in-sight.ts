@@ -13,7 +13,13 @@ import { accessOf } from '../room/access-subject.js';
  */
 export const disconnectInSight = defineCheck({
   id: 'disconnect-in-sight',
-  title: 'Disconnect in sight of the motor',
+  title: 'Disconnect within sight of motor',
+  trade: 'Electrician',
+  section: 'electrical',
+  dependsOn: ['room'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'm',
   basis: [IN_SIGHT_CITATION],
   exceeds: 'checks.disconnect-in-sight.exceeds',

@@ -26,7 +26,13 @@ const SHEET = 0.001;
  */
 export const electricalSpace = defineCheck({
   id: 'electrical-space',
-  title: 'Working space in front of a panel',
+  title: 'Electrical working space',
+  trade: 'Electrician',
+  section: 'electrical',
+  dependsOn: ['room'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'm',
   basis: [TABLE],
   exceeds: 'checks.electrical-space.exceeds',

@@ -12,10 +12,15 @@ import { panelsOf, surroundings } from './panel-surroundings.js';
  */
 export const pipingAbovePanel = defineCheck({
   id: 'piping-above-panel',
-  title: 'Pipes above a panel',
+  title: 'Piping above electrical panels',
+  trade: 'Electrician',
+  section: 'electrical',
+  dependsOn: ['room'],
+  cost: 'quick',
+  standing: 'compares',
+  blocks: 'nothing',
   unit: 'm',
   basis: [DEDICATED_CITATION],
-  comparison: true,
   exceeds: 'checks.piping-above-panel.exceeds',
   noPlace: 'checks.piping-above-panel.no-place',
   places: panelsOf,

@@ -21,7 +21,14 @@ const RATINGS: Citation = {
  */
 export const flangeClass = defineCheck({
   id: 'flange-class',
-  title: 'Flange class for pressure and temperature',
+  title: 'Flange pressure-temperature rating',
+  trade: 'Design engineer',
+  section: 'flanges',
+  dependsOn: ['pressure', 'parts'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
+  pascals: 'pressure',
   unit: 'Pa',
   basis: [RATINGS],
   exceeds: 'checks.flange-class.exceeds',

@@ -20,7 +20,13 @@ const BOLT_CIRCLE_TOLERANCE = 0.0015;
  */
 export const flangeDrilling = defineCheck({
   id: 'flange-drilling',
-  title: 'Bolt holes of mating flanges',
+  title: 'Flange drilling',
+  trade: 'Pipe fitter',
+  section: 'flanges',
+  dependsOn: ['parts'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'm',
   basis: [DRILLING],
   exceeds: 'checks.flange-drilling.exceeds',

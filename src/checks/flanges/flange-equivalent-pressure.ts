@@ -28,7 +28,14 @@ const METHOD: Citation = {
  */
 export const flangeEquivalentPressure = defineCheck({
   id: 'flange-equivalent-pressure',
-  title: 'Flange joints under pressure, moment and pull',
+  title: 'Flange joint equivalent pressure',
+  trade: 'Pipe fitter',
+  section: 'flanges',
+  dependsOn: ['supports', 'weights', 'pressure'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
+  pascals: 'pressure',
   unit: 'Pa',
   basis: [METHOD],
   exceeds: 'checks.flange-equivalent-pressure.exceeds',

@@ -17,7 +17,13 @@ const FLAT_ON_FLAT: Citation = {
  */
 export const raisedFaceOnFlatIron = defineCheck({
   id: 'raised-face-on-flat-iron',
-  title: 'Raised face on flat cast iron',
+  title: 'Raised face on flat-face cast iron',
+  trade: 'Pipe fitter',
+  section: 'flanges',
+  dependsOn: ['parts'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: '-',
   basis: [FLAT_ON_FLAT],
   exceeds: 'checks.raised-face-on-flat-iron.exceeds',

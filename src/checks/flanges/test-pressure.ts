@@ -24,14 +24,20 @@ type TestPlace = 'least' | readonly FlangeSide[];
  * Why: a test below one and a half times the design pressure proves too little; above what the weakest flange may see it
  * breaks what it should prove. What pumps, valves and gauges may see is for their makers to say.
  */
-export const testPressure = defineCheck<TestPlace>({
+export const testPressure = defineCheck({
   id: 'test-pressure',
-  title: 'Pressure of the test',
+  title: 'Test pressure',
+  trade: 'Pipe fitter',
+  section: 'stress',
+  dependsOn: ['pressure'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'Pa',
   basis: [TEST, FLANGES],
   exceeds: 'checks.test-pressure.exceeds',
   noPlace: 'checks.test-pressure.no-place',
-  places: (subject) => {
+  places: (subject): readonly TestPlace[] => {
     const sides = describedSides(subject);
     return ['least', ...(sides.length === 0 ? [] : [sides])];
   },

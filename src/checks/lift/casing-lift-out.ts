@@ -19,7 +19,13 @@ const MAKER: Citation = {
  */
 export const casingLiftOut = defineCheck({
   id: 'casing-lift-out',
-  title: 'Room to lift the casing out',
+  title: 'Casing removal clearance',
+  trade: 'Rigger, and coordination of trades',
+  section: 'access',
+  dependsOn: ['room'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'm',
   basis: [MAKER],
   exceeds: 'checks.casing-lift-out.exceeds',

@@ -26,10 +26,15 @@ interface Piece {
  */
 export const handLift = defineCheck({
   id: 'hand-lift',
-  title: 'Pieces lifted by hand',
+  title: 'Manual lifting',
+  trade: 'Rigger, and coordination of trades',
+  section: 'lift',
+  dependsOn: ['weights'],
+  cost: 'quick',
+  standing: 'compares',
+  blocks: 'nothing',
   unit: 'N',
   basis: [MANUAL],
-  comparison: true,
   exceeds: 'checks.hand-lift.exceeds',
   noPlace: 'checks.hand-lift.no-place',
   places: piecesOf,

@@ -24,7 +24,13 @@ const OWNER: Citation = {
  */
 export const liftAnchor = defineCheck({
   id: 'lift-anchor',
-  title: 'Anchor over the motor',
+  title: 'Lifting point',
+  trade: 'Rigger, and coordination of trades',
+  section: 'lift',
+  dependsOn: ['room', 'weights'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'm',
   basis: [PLUMB, OWNER],
   exceeds: 'checks.lift-anchor.off-centre',

@@ -21,7 +21,13 @@ const FLATTEST = Math.PI / 6;
  */
 export const slingLegs = defineCheck({
   id: 'sling-legs',
-  title: 'Legs of the sling',
+  title: 'Sling load',
+  trade: 'Rigger, and coordination of trades',
+  section: 'lift',
+  dependsOn: ['room', 'weights'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'rad',
   basis: [TABLE],
   exceeds: 'checks.sling-legs.flat',

@@ -27,7 +27,13 @@ const SPECIFICATION: Citation = {
  */
 export const frequencyMargin = defineCheck({
   id: 'frequency-margin',
-  title: 'Natural frequencies against the speed',
+  title: 'Natural frequency margin',
+  trade: 'Design engineer',
+  section: 'frequencies',
+  dependsOn: ['supports', 'weights', 'duty'],
+  cost: 'slow',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: '-',
   basis: [SPECIFICATION],
   exceeds: 'checks.frequency-margin.exceeds',

@@ -21,7 +21,13 @@ const LIMIT: Citation = { source: 'input', clause: 'limits.start-movement', conf
  */
 export const startMovement = defineCheck({
   id: 'start-movement',
-  title: 'Movement of the motor top at start',
+  title: 'Motor top movement at start',
+  trade: 'Design engineer',
+  section: 'start-up',
+  dependsOn: ['supports', 'weights', 'start'],
+  cost: 'slow',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'm',
   basis: [LIMIT],
   exceeds: 'checks.start-movement.exceeds',

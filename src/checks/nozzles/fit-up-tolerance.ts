@@ -38,7 +38,13 @@ interface Tolerance {
  */
 export const fitUpTolerance = defineCheck({
   id: 'fit-up-tolerance',
-  title: 'Nozzle loads when the permitted misfit is pulled shut',
+  title: 'Nozzle loads from flange misalignment',
+  trade: 'Pipe fitter',
+  section: 'fit-up',
+  dependsOn: ['supports', 'weights'],
+  cost: 'slow',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'N',
   basis: [BASIS],
   exceeds: 'checks.fit-up-tolerance.exceeds',

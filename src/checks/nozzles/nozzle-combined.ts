@@ -27,10 +27,15 @@ const BOTH_NOZZLES = 1.5;
  */
 export const nozzleCombined = defineCheck({
   id: 'nozzle-combined',
-  title: 'Loads of both nozzles together',
+  title: 'Combined nozzle loads',
+  trade: 'Design engineer',
+  section: 'nozzle-loads',
+  dependsOn: ['supports', 'weights'],
+  cost: 'quick',
+  standing: 'compares',
+  blocks: 'nothing',
   unit: '-',
   basis: [ANNEX],
-  comparison: true,
   exceeds: 'checks.nozzle-combined.exceeds',
   noPlace: 'checks.nozzle-combined.no-place',
   places: ({ installation }) => (installation.pump.mount === 'bolted' ? [installation.pump.mark] : []),

@@ -27,10 +27,15 @@ interface Compared {
  */
 export const nozzleComparison = defineCheck({
   id: 'nozzle-comparison',
-  title: 'Nozzle loads beside other limits',
+  title: 'Nozzle loads, other limits',
+  trade: 'Design engineer',
+  section: 'nozzle-loads',
+  dependsOn: ['supports', 'weights'],
+  cost: 'quick',
+  standing: 'compares',
+  blocks: 'nothing',
   unit: 'N',
   basis: [givenIn('comparisons of the nozzle loads')],
-  comparison: true,
   exceeds: 'checks.nozzle-comparison.exceeds',
   noPlace: 'checks.nozzle-comparison.no-place',
   places: ({ installation, layout }): readonly Compared[] => {

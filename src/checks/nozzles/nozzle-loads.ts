@@ -12,7 +12,13 @@ import { nozzleLimits } from './nozzle-limits.js';
  */
 export const nozzleLoads = defineCheck({
   id: 'nozzle-loads',
-  title: 'Loads on the pump nozzles',
+  title: 'Nozzle loads',
+  trade: 'Design engineer',
+  section: 'nozzle-loads',
+  dependsOn: ['supports', 'weights'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'N',
   basis: [givenIn('basis of the nozzle loads')],
   exceeds: 'checks.nozzle-loads.exceeds',

@@ -25,7 +25,13 @@ const LARGEST_STRESS = 41e6;
  */
 export const nozzlePrincipalStress = defineCheck({
   id: 'nozzle-principal-stress',
-  title: 'Principal stress in the nozzles',
+  title: 'Nozzle principal stress',
+  trade: 'Design engineer',
+  section: 'nozzle-loads',
+  dependsOn: ['supports', 'weights'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'Pa',
   basis: [ANNEX],
   exceeds: 'checks.nozzle-principal-stress.exceeds',

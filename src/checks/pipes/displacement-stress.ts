@@ -27,7 +27,13 @@ const POWER: Citation = { source: 'asme-b31.1', clause: 'para 104.8.3 and 102.3.
  */
 export const displacementStress = defineCheck({
   id: 'displacement-stress',
-  title: 'Stress range from expansion',
+  title: 'Displacement stress range',
+  trade: 'Design engineer',
+  section: 'stress',
+  dependsOn: ['supports', 'weights'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'Pa',
   basis: [BUILDING, POWER],
   exceeds: 'checks.displacement-stress.exceeds',

@@ -21,7 +21,13 @@ const STATICS: Citation = {
  */
 export const flexibleConnector = defineCheck({
   id: 'flexible-connector',
-  title: 'Thrust of flexible connectors',
+  title: 'Flexible connector thrust',
+  trade: 'Pipe fitter',
+  section: 'connectors',
+  dependsOn: ['supports', 'weights', 'pressure', 'parts'],
+  cost: 'slow',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'N',
   basis: [STATICS],
   exceeds: 'checks.flexible-connector.exceeds',

@@ -24,7 +24,13 @@ export const THIN_WALL = 6;
  */
 export const hoopStress = defineCheck({
   id: 'hoop-stress',
-  title: 'Stress around the pipe from pressure',
+  title: 'Hoop stress',
+  trade: 'Design engineer',
+  section: 'stress',
+  dependsOn: ['pressure'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'Pa',
   basis: [BUILDING, POWER],
   exceeds: 'checks.hoop-stress.exceeds',

@@ -21,7 +21,13 @@ const POWER: Citation = { source: 'asme-b31.1', clause: 'para 104.8.2 and 102.2.
  */
 export const occasionalStress = defineCheck({
   id: 'occasional-stress',
-  title: 'Stress from occasional loads',
+  title: 'Occasional stress',
+  trade: 'Design engineer',
+  section: 'stress',
+  dependsOn: ['supports', 'weights', 'pressure'],
+  cost: 'slow',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'Pa',
   basis: [BUILDING, POWER],
   exceeds: 'checks.occasional-stress.exceeds',

@@ -18,7 +18,13 @@ const POWER: Citation = { source: 'asme-b31.1', clause: 'para 104.8.1', confiden
  */
 export const sustainedStress = defineCheck({
   id: 'sustained-stress',
-  title: 'Stress from pressure and weight',
+  title: 'Sustained stress',
+  trade: 'Design engineer',
+  section: 'stress',
+  dependsOn: ['supports', 'weights', 'pressure'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'Pa',
   basis: [BUILDING, POWER],
   exceeds: 'checks.sustained-stress.exceeds',

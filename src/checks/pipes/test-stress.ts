@@ -22,7 +22,13 @@ const YIELD_SHARE = 0.9;
  */
 export const testStress = defineCheck({
   id: 'test-stress',
-  title: 'Stress around the pipe in the test',
+  title: 'Hoop stress at test pressure',
+  trade: 'Design engineer',
+  section: 'stress',
+  dependsOn: ['pressure'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'Pa',
   basis: [TEST],
   exceeds: 'checks.test-stress.exceeds',

@@ -22,10 +22,15 @@ const DIAMETERS = [
  */
 export const checkValveDistance = defineCheck({
   id: 'check-valve-distance',
-  title: 'Distance from the pump to the check valve',
+  title: 'Check valve distance from pump',
+  trade: 'Pipe fitter',
+  section: 'practice',
+  dependsOn: ['parts'],
+  cost: 'quick',
+  standing: 'compares',
+  blocks: 'nothing',
   unit: 'm',
   basis: [RULES],
-  comparison: true,
   exceeds: 'checks.check-valve-distance.exceeds',
   noPlace: 'checks.check-valve-distance.no-place',
   places: checkValveDistances,

@@ -17,7 +17,13 @@ const PRACTICE: Citation = {
  */
 export const checkValve = defineCheck({
   id: 'check-valve',
-  title: 'Check valve on the discharge',
+  title: 'Discharge check valve',
+  trade: 'Pipe fitter',
+  section: 'practice',
+  dependsOn: ['parts'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: '-',
   basis: [PRACTICE],
   exceeds: 'checks.check-valve.exceeds',

@@ -17,10 +17,15 @@ const MANUAL: Citation = {
  */
 export const connectorNeeded = defineCheck({
   id: 'connector-needed',
-  title: 'Flexible connectors at a hung pump',
+  title: 'Flexible connectors at pump',
+  trade: 'Pipe fitter',
+  section: 'practice',
+  dependsOn: ['parts'],
+  cost: 'quick',
+  standing: 'compares',
+  blocks: 'nothing',
   unit: '-',
   basis: [MANUAL],
-  comparison: true,
   exceeds: 'checks.connector-needed.exceeds',
   noPlace: 'checks.connector-needed.no-place',
   places: ({ installation }) =>

@@ -16,7 +16,13 @@ const OWN: Citation = {
  */
 export const dischargeVelocity = defineCheck({
   id: 'discharge-velocity',
-  title: 'Velocity in the discharge pipe',
+  title: 'Discharge velocity',
+  trade: 'Design engineer',
+  section: 'practice',
+  dependsOn: ['duty', 'parts'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'm/s',
   basis: [OWN],
   exceeds: 'checks.discharge-velocity.exceeds',

@@ -31,14 +31,20 @@ type Wanted = (typeof WANTED)[keyof typeof WANTED] | 'behind';
  * counts at the height of its ports. Liquid behind a check valve does not come back to the drain: whether that stretch
  * has one of its own is shown for comparison.
  */
-export const drainAndVent = defineCheck<Wanted>({
+export const drainAndVent = defineCheck({
   id: 'drain-and-vent',
-  title: 'Drain below and vent above',
+  title: 'Low-point drain, high-point vent',
+  trade: 'Pipe fitter',
+  section: 'practice',
+  dependsOn: ['parts'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'm',
   basis: [PRACTICE],
   exceeds: 'checks.drain-and-vent.none',
   noPlace: 'checks.drain-and-vent.no-place',
-  places: (subject) => [
+  places: (subject): readonly Wanted[] => [
     WANTED.drain,
     WANTED.vent,
     ...(behindCheck(subject).length > 0 ? ['behind' as const] : []),

@@ -17,7 +17,13 @@ const PRACTICE: Citation = {
  */
 export const gaugeTaps = defineCheck({
   id: 'gauge-taps',
-  title: 'Taps for pressure gauges',
+  title: 'Gauge tappings',
+  trade: 'Pipe fitter',
+  section: 'practice',
+  dependsOn: ['parts'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: '-',
   basis: [PRACTICE],
   exceeds: 'checks.gauge-taps.exceeds',

@@ -20,10 +20,15 @@ const FAULTS: Citation = {
  */
 export const isolationBridged = defineCheck({
   id: 'isolation-bridged',
-  title: 'Rigid supports that bridge the springs',
+  title: 'Vibration isolation bridged',
+  trade: 'Pipe fitter',
+  section: 'practice',
+  dependsOn: ['supports', 'parts'],
+  cost: 'quick',
+  standing: 'compares',
+  blocks: 'nothing',
   unit: '-',
   basis: [FAULTS],
-  comparison: true,
   exceeds: 'checks.isolation-bridged.exceeds',
   noPlace: 'checks.isolation-bridged.no-place',
   places: (subject) =>

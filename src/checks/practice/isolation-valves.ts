@@ -17,7 +17,13 @@ const PRACTICE: Citation = {
  */
 export const isolationValves = defineCheck({
   id: 'isolation-valves',
-  title: 'Valves that shut the pump off',
+  title: 'Isolation valves',
+  trade: 'Pipe fitter',
+  section: 'practice',
+  dependsOn: ['parts'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: '-',
   basis: [PRACTICE],
   exceeds: 'checks.isolation-valves.exceeds',

@@ -15,7 +15,13 @@ const MAKER: Citation = {
  */
 export const motorOrientation = defineCheck({
   id: 'motor-orientation',
-  title: 'Position the motor is allowed to stand in',
+  title: 'Motor mounting orientation',
+  trade: 'Design engineer',
+  section: 'practice',
+  dependsOn: ['site'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: '-',
   basis: [MAKER],
   exceeds: 'checks.motor-orientation.exceeds',

@@ -1,4 +1,5 @@
 import type { Subject } from '../../analysis/subject.js';
+import { compareWithLimit } from '../../judging/compare-with-limit.js';
 import { STANDARD_GRAVITY } from '../../model/conventions.js';
 import type { Citation } from '../../sources/index.js';
 import { type Demand, defineCheck } from '../define-check.js';
@@ -29,7 +30,13 @@ export function hydraulicPower({ installation }: Subject): number {
  */
 export const motorPower = defineCheck({
   id: 'motor-power',
-  title: 'Power of the motor for the duty',
+  title: 'Motor power at duty',
+  trade: 'Design engineer',
+  section: 'practice',
+  dependsOn: ['duty'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'W',
   basis: [POWER],
   exceeds: 'checks.motor-power.exceeds',
@@ -41,9 +48,10 @@ export const motorPower = defineCheck({
     const hydraulic = hydraulicPower(subject);
     const limit = motor.power * (motor.serviceFactor?.value ?? 1);
     const taken = efficiency === undefined ? undefined : hydraulic / efficiency;
-    const certain = hydraulic > limit ? hydraulic : undefined;
+    const exceeds = (power: number) => compareWithLimit({ demand: power, limit }).verdict === 'exceeds';
+    const certain = exceeds(hydraulic) ? hydraulic : undefined;
     const demand = taken ?? certain;
-    if (motor.serviceFactor === undefined && demand !== undefined && demand > limit)
+    if (motor.serviceFactor === undefined && demand !== undefined && exceeds(demand))
       return [{ kind: 'cannot-tell', code: 'checks.motor-power.no-service-factor' }];
     return [{ kind: 'compared', demand, limit, missing: 'checks.motor-power.no-efficiency' }];
   },

@@ -25,14 +25,20 @@ interface SuctionReducer {
  * Why: air gathers under the widest crown of the pipe and goes through the pump in gulps. Where the supply comes down
  * from above, air finds its way back up and the flat side may lie below. Upright reducers hold no air either way.
  */
-export const reducerFlatSide = defineCheck<SuctionReducer>({
+export const reducerFlatSide = defineCheck({
   id: 'reducer-flat-side',
-  title: 'Flat side of reducers in the suction',
+  title: 'Eccentric reducer orientation',
+  trade: 'Pipe fitter',
+  section: 'practice',
+  dependsOn: ['parts'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: '-',
   basis: [FLAT_ON_TOP],
   exceeds: 'checks.reducer-flat-side.exceeds',
   noPlace: 'checks.reducer-flat-side.no-place',
-  places: (subject) =>
+  places: (subject): readonly SuctionReducer[] =>
     courseOf(subject, 'suction').flatMap((step) =>
       step.part.kind === 'reducer' ? [{ step, part: step.part }] : [],
     ),

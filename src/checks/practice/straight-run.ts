@@ -36,7 +36,13 @@ const DIAMETERS = 5;
  */
 export const straightRun = defineCheck({
   id: 'straight-run',
-  title: 'Straight pipe before the suction',
+  title: 'Straight pipe at suction',
+  trade: 'Pipe fitter',
+  section: 'practice',
+  dependsOn: ['parts'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'm',
   basis: [FIVE_DIAMETERS, BY_FITTING],
   exceeds: 'checks.straight-run.exceeds',

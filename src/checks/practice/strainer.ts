@@ -18,7 +18,13 @@ const PRACTICE: Citation = {
  */
 export const strainer = defineCheck({
   id: 'strainer',
-  title: 'Strainer ahead of the pump',
+  title: 'Suction strainer',
+  trade: 'Pipe fitter',
+  section: 'practice',
+  dependsOn: ['parts'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: '-',
   basis: [PRACTICE],
   exceeds: 'checks.strainer.exceeds',

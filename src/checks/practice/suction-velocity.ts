@@ -18,7 +18,13 @@ const QUOTED = 8 * 0.3048;
  */
 export const suctionVelocity = defineCheck({
   id: 'suction-velocity',
-  title: 'Velocity in the suction pipe',
+  title: 'Suction velocity',
+  trade: 'Design engineer',
+  section: 'practice',
+  dependsOn: ['duty', 'parts'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'm/s',
   basis: [EIGHT_FEET],
   exceeds: 'checks.suction-velocity.exceeds',

@@ -17,7 +17,13 @@ const PRACTICE: Citation = {
  */
 export const valveOrder = defineCheck({
   id: 'valve-order',
-  title: 'Check valve inside the shut-off valve',
+  title: 'Check valve between pump and isolation valve',
+  trade: 'Pipe fitter',
+  section: 'practice',
+  dependsOn: ['parts'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: '-',
   basis: [PRACTICE],
   exceeds: 'checks.valve-order.exceeds',

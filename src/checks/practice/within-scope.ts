@@ -27,12 +27,17 @@ type Matter = (typeof MATTERS)[number];
  * base are refused when the file is read. What the file leaves open is listed here, with what is not judged of a
  * close-coupled pump or of a hot line; none of it decides.
  */
-export const withinScope = defineCheck<Matter>({
+export const withinScope = defineCheck({
   id: 'within-scope',
-  title: 'Inside what is reviewed',
+  title: 'Scope of review',
+  trade: 'Design engineer',
+  section: 'scope',
+  dependsOn: ['site'],
+  cost: 'quick',
+  standing: 'compares',
+  blocks: 'nothing',
   unit: 'K',
   basis: [SCOPE],
-  comparison: true,
   exceeds: 'checks.within-scope.hot',
   noPlace: 'checks.within-scope.no-place',
   places: () => MATTERS,

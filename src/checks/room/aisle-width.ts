@@ -21,7 +21,13 @@ const STRIP = 0.001;
  */
 export const aisleWidth = defineCheck({
   id: 'aisle-width',
-  title: 'Width of aisles',
+  title: 'Aisle width',
+  trade: 'Rigger, and coordination of trades',
+  section: 'access',
+  dependsOn: ['room'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'm',
   basis: [OWNER],
   exceeds: 'checks.aisle-width.exceeds',

@@ -39,7 +39,13 @@ export interface FreeSide {
  */
 export const couplingSpace = defineCheck({
   id: 'coupling-space',
-  title: 'Room to draw coupling and seal',
+  title: 'Coupling and seal removal clearance',
+  trade: 'Rigger, and coordination of trades',
+  section: 'access',
+  dependsOn: ['room'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'm',
   basis: [MAKER],
   exceeds: 'checks.coupling-space.exceeds',

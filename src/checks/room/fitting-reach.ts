@@ -21,7 +21,13 @@ const SHEET = 0.001;
  */
 export const fittingReach = defineCheck({
   id: 'fitting-reach',
-  title: 'Reach to drains, vents and gauges',
+  title: 'Access to drains, vents and gauges',
+  trade: 'Pipe fitter',
+  section: 'access',
+  dependsOn: ['room', 'parts'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'm',
   basis: [OWNER],
   exceeds: 'checks.fitting-reach.exceeds',

@@ -24,7 +24,13 @@ const HALVINGS = 12;
  */
 export const handleSweep = defineCheck({
   id: 'handle-sweep',
-  title: 'Sweep of the handles',
+  title: 'Valve handle clearance',
+  trade: 'Pipe fitter',
+  section: 'access',
+  dependsOn: ['room', 'parts'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'm',
   basis: [MAKER],
   exceeds: 'checks.handle-sweep.exceeds',

@@ -28,7 +28,13 @@ const CHAIN = 0.0127;
  */
 export const motorWithdrawal = defineCheck({
   id: 'motor-withdrawal',
-  title: 'Room to draw the motor',
+  title: 'Motor removal clearance',
+  trade: 'Rigger, and coordination of trades',
+  section: 'access',
+  dependsOn: ['room'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'm',
   basis: [MAKER, STATICS],
   exceeds: 'checks.motor-withdrawal.exceeds',

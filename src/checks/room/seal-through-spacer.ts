@@ -16,7 +16,13 @@ const GEOMETRY: Citation = {
  */
 export const sealThroughSpacer = defineCheck({
   id: 'seal-through-spacer',
-  title: 'Seal change without lifting the motor',
+  title: 'Seal replacement with motor in place',
+  trade: 'Rigger, and coordination of trades',
+  section: 'access',
+  dependsOn: ['room'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'm',
   basis: [GEOMETRY],
   exceeds: 'checks.seal-through-spacer.exceeds',

@@ -47,7 +47,13 @@ export interface MotorWay {
  */
 export const wayOut = defineCheck({
   id: 'way-out',
-  title: 'Way out for the motor',
+  title: 'Removal path',
+  trade: 'Rigger, and coordination of trades',
+  section: 'access',
+  dependsOn: ['room'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'm',
   basis: [CODE, SIZE],
   exceeds: 'checks.way-out.exceeds',

@@ -45,7 +45,13 @@ export interface StandingPlace {
  */
 export const workingSpace = defineCheck({
   id: 'working-space',
-  title: 'Level working space at the pump',
+  title: 'Working space at pump',
+  trade: 'Rigger, and coordination of trades',
+  section: 'access',
+  dependsOn: ['room'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'm',
   basis: [CODE],
   exceeds: 'checks.working-space.exceeds',

@@ -18,7 +18,13 @@ const MAKER: Citation = {
  */
 export const wrenchRoom = defineCheck({
   id: 'wrench-room',
-  title: 'Room for tools round the coupling',
+  title: 'Tool clearance at coupling',
+  trade: 'Rigger, and coordination of trades',
+  section: 'access',
+  dependsOn: ['room'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'm',
   basis: [MAKER],
   exceeds: 'checks.wrench-room.exceeds',

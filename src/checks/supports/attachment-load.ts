@@ -11,7 +11,13 @@ import { defineCheck } from '../define-check.js';
  */
 export const attachmentLoad = defineCheck({
   id: 'attachment-load',
-  title: 'Load of attachments to the structure',
+  title: 'Structural attachment load',
+  trade: 'Structural engineer',
+  section: 'support-loads',
+  dependsOn: ['supports', 'weights'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'N',
   basis: [givenIn('rating of the attachment')],
   exceeds: 'checks.attachment-load.exceeds',

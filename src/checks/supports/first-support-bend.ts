@@ -28,6 +28,12 @@ const BESIDE_HUNG_PUMP = {
 export const firstSupportBend = defineCheck({
   id: 'first-support-bend',
   title: 'Support near each bend',
+  trade: 'Pipe fitter',
+  section: 'support-loads',
+  dependsOn: ['supports'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'm',
   basis: [GUIDE],
   exceeds: 'checks.first-support-bend.exceeds',

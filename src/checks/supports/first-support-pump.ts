@@ -17,7 +17,13 @@ const PRACTICE: Citation = {
  */
 export const firstSupportPump = defineCheck({
   id: 'first-support-pump',
-  title: 'First support from the pump',
+  title: 'First support from pump',
+  trade: 'Pipe fitter',
+  section: 'support-loads',
+  dependsOn: ['supports'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'm',
   basis: [PRACTICE],
   exceeds: 'checks.first-support-pump.exceeds',

@@ -20,7 +20,13 @@ const STATICS: Citation = {
  */
 export const pumpOutSupports = defineCheck({
   id: 'pump-out-supports',
-  title: 'Lines left alone when the pump is out',
+  title: 'Piping with pump removed',
+  trade: 'Pipe fitter',
+  section: 'pump-out',
+  dependsOn: ['supports', 'weights'],
+  cost: 'slow',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'm',
   basis: [STATICS],
   exceeds: 'checks.pump-out-supports.exceeds',

@@ -16,7 +16,13 @@ const BASIS: Citation = { source: 'mss-sp-58', clause: 'table of hanger rod rati
  */
 export const rodLoad = defineCheck({
   id: 'rod-load',
-  title: 'Load of hanger rods',
+  title: 'Hanger rod load',
+  trade: 'Pipe fitter',
+  section: 'support-loads',
+  dependsOn: ['supports', 'weights'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'N',
   basis: [BASIS],
   exceeds: 'checks.rod-load.exceeds',

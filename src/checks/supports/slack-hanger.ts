@@ -19,7 +19,13 @@ const BASIS: Citation = {
  */
 export const slackHanger = defineCheck({
   id: 'slack-hanger',
-  title: 'Nozzle loads with a hanger slack',
+  title: 'Nozzle loads, support unloaded',
+  trade: 'Pipe fitter',
+  section: 'slack',
+  dependsOn: ['supports', 'weights'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'acceptance',
   unit: 'N',
   basis: [BASIS],
   exceeds: 'checks.slack-hanger.exceeds',

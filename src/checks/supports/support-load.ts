@@ -15,7 +15,14 @@ import { type Demand, defineCheck } from '../define-check.js';
  */
 export const supportLoad = defineCheck({
   id: 'support-load',
-  title: 'Load of rated supports and springs',
+  title: 'Support and spring load',
+  trade: 'Pipe fitter',
+  section: 'support-loads',
+  dependsOn: ['supports', 'weights'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
+  turnsUnannounced: true,
   unit: 'N',
   basis: [givenIn('rating of the support')],
   exceeds: 'checks.support-load.exceeds',

@@ -22,7 +22,13 @@ const RISING_SHARE = 0.05;
  */
 export const supportSpan = defineCheck({
   id: 'support-span',
-  title: 'Span between supports',
+  title: 'Support span',
+  trade: 'Pipe fitter',
+  section: 'support-loads',
+  dependsOn: ['supports'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
   unit: 'm',
   basis: [TABLE],
   exceeds: 'checks.support-span.exceeds',

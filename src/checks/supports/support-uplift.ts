@@ -24,7 +24,14 @@ const NOISE = 1e-6;
  */
 export const supportUplift = defineCheck({
   id: 'support-uplift',
-  title: 'Supports that lift off or go slack',
+  title: 'Support uplift',
+  trade: 'Pipe fitter',
+  section: 'support-loads',
+  dependsOn: ['supports', 'weights'],
+  cost: 'quick',
+  standing: 'decides',
+  blocks: 'start',
+  turnsUnannounced: true,
   unit: 'N',
   basis: [STATICS],
   exceeds: 'checks.support-uplift.exceeds',

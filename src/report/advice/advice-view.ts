@@ -1,3 +1,4 @@
+import { isOf } from '../../checks/all-checks.js';
 /** Advice as finished text, for a terminal, a page or a file for machines. */
 
 import type { UnitSystem } from '../../input/installation.js';
@@ -109,7 +110,11 @@ function alternativeView(one: Alternative, index: number, write: Writer): Altern
 /** A new hanger can push an old one out of those that the review takes to be slack; the trials still asked. */
 function noLongerAsked({ pairs, solves }: Alternative): readonly string[] {
   return pairs.flatMap(({ before, became }) =>
-    solves && became === 'gone' && before?.check === 'slack-hanger' && before.verdict === 'exceeds'
+    solves &&
+    became === 'gone' &&
+    before !== undefined &&
+    isOf(before, 'slack-hanger') &&
+    before.verdict === 'exceeds'
       ? [sentenceOf({ code: 'advise.caution.no-longer-asked', data: { at: before.at } }).message]
       : [],
   );

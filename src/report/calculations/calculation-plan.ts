@@ -1,3 +1,4 @@
+import { isOf } from '../../checks/all-checks.js';
 /** Which calculations a review works out in full, and which of them each finding rests on. */
 
 import type { Finding } from '../../judging/finding.js';
@@ -162,7 +163,7 @@ function governing(context: ReportContext): readonly PlannedCalculation[] {
       source: citationText(worst.basis),
       ...(worst.limit !== undefined && worst.ratio !== undefined && { limit: worst.limit }),
     };
-    const steps = check === 'nozzle-principal-stress' ? nozzleStressQuestions(worst, context) : [];
+    const steps = isOf({ check }, 'nozzle-principal-stress') ? nozzleStressQuestions(worst, context) : [];
     return [...steps, questionOfFinding(worst.calculation, about, context.write)].map((question) => ({
       question,
       citation: worst.basis,

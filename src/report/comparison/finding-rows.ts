@@ -1,6 +1,7 @@
-import { allChecks } from '../../checks/all-checks.js';
+import { ruleOf } from '../../checks/all-checks.js';
 import type { FindingChange, FindingSide } from '../../compare/comparison.js';
 import type { CheckUnit } from '../../judging/finding.js';
+import { graverBy } from '../../judging/verdict.js';
 import { conditionTitle } from '../../model/conditions/condition-roles.js';
 import { findingDimension } from '../words/finding-row.js';
 import type { Writer } from '../writer.js';
@@ -29,8 +30,6 @@ export interface FindingRows {
   readonly gone: readonly FindingChangeRow[];
 }
 
-const WORST_FIRST = ['exceeds', 'cannot-tell', 'meets', 'does-not-apply'];
-
 /**
  * Changed findings as printed, the worst first.
  *
@@ -39,17 +38,15 @@ const WORST_FIRST = ['exceeds', 'cannot-tell', 'meets', 'does-not-apply'];
  * @returns rows by kind of change
  */
 export function findingRows(changes: readonly FindingChange[], write: Writer): FindingRows {
-  const titles = new Map(allChecks.map(({ id, title }) => [id, title]));
   const rows = (kind: FindingChange['kind']): readonly FindingChangeRow[] =>
     changes
       .filter((change) => change.kind === kind)
-      .sort((a, b) => rank(a) - rank(b) || ratio(b) - ratio(a))
-      .map((change) => rowOf(change, titles.get(change.check) ?? change.check.replaceAll('-', ' '), write));
+      .sort((a, b) => graverBy(verdict(b), verdict(a)) || ratio(b) - ratio(a))
+      .map((change) => rowOf(change, ruleOf(change)?.title ?? change.check.replaceAll('-', ' '), write));
   return { flipped: rows('flipped'), moved: rows('moved'), appeared: rows('new'), gone: rows('gone') };
 }
 
-const rank = ({ before, after }: FindingChange): number =>
-  WORST_FIRST.indexOf((after ?? before)?.verdict ?? 'meets');
+const verdict = ({ before, after }: FindingChange) => (after ?? before)?.verdict ?? 'meets';
 const ratio = ({ before, after }: FindingChange): number => (after ?? before)?.ratio ?? 0;
 
 function rowOf(change: FindingChange, title: string, write: Writer): FindingChangeRow {
@@ -68,10 +65,7 @@ function rowOf(change: FindingChange, title: string, write: Writer): FindingChan
     condition: condition === undefined ? '' : conditionTitle(condition),
     verdictBefore: before?.verdict ?? 'does-not-apply',
     verdictAfter: after?.verdict ?? 'does-not-apply',
-    isWorse:
-      before !== undefined &&
-      after !== undefined &&
-      WORST_FIRST.indexOf(after.verdict) < WORST_FIRST.indexOf(before.verdict),
+    isWorse: before !== undefined && after !== undefined && graverBy(after.verdict, before.verdict) > 0,
     ratioBefore: write.ratio(before?.ratio),
     ratioAfter: write.ratio(after?.ratio),
     numbersBefore: numbers(before),

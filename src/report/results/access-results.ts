@@ -1,6 +1,6 @@
 import type * as z from 'zod';
 import type { Subject } from '../../analysis/subject.js';
-import { isAccess } from '../../checks/room/access-checks.js';
+import { ruleOf } from '../../checks/all-checks.js';
 import { accessOf } from '../../checks/room/access-subject.js';
 import type { Finding } from '../../judging/finding.js';
 import { STANDARD_GRAVITY } from '../../model/conventions.js';
@@ -8,9 +8,6 @@ import { legPull } from '../../model/room/lift-geometry.js';
 import type { accessShape } from './access-schema.js';
 
 type AccessResults = z.infer<typeof accessShape>;
-
-/** Checks whose numbers are not lengths of a space. */
-const OTHERS: readonly string[] = ['lift-anchor', 'sling-legs', 'hand-lift'];
 
 /**
  * What the results file says of access.
@@ -29,7 +26,7 @@ export function accessResults(
   const { lift, withdrawal } = accessOf(subject);
   const sling = room.lift?.sling;
   const spaces = findings
-    .filter((each) => isAccess(each) && !OTHERS.includes(each.check) && each.verdict !== 'does-not-apply')
+    .filter((each) => ruleOf(each)?.section === 'access' && each.verdict !== 'does-not-apply')
     .map((finding) => spaceResult(finding));
   return {
     access: {

@@ -1,5 +1,6 @@
 /** Shape of the results file, one definition for the types, the published JSON Schema and the tests. */
 import * as z from 'zod';
+import { VERDICTS } from '../../judging/verdict.js';
 import { accessShape } from './access-schema.js';
 import { bandsShape } from './band-schema.js';
 import { fitUpShape, pumpOutShape, settingShape } from './installation-schema.js';
@@ -9,7 +10,7 @@ const wrench = z.strictObject({
   force: vector.describe('east, north, up [N]'),
   moment: vector.describe('about the stated point [N·m]'),
 });
-const verdict = z.enum(['meets', 'exceeds', 'cannot-tell', 'does-not-apply']);
+const verdict = z.enum(VERDICTS);
 const confidence = z.enum(['read', 'two sources', 'memory', 'common practice', 'computed']);
 
 const condition = z.strictObject({

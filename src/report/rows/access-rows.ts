@@ -1,12 +1,9 @@
-import { isAccess } from '../../checks/room/access-checks.js';
+import { isOf, ruleOf } from '../../checks/all-checks.js';
 import type { Finding } from '../../judging/finding.js';
 import { citationText } from '../../sources/index.js';
 import type { ReportContext, View } from '../context.js';
 import { findingRow } from '../words/finding-row.js';
 import { bothText } from '../words/flange-words.js';
-
-/** Checks of the lift and of hand lifts, which have tables of their own. */
-const LIFTING: readonly string[] = ['lift-anchor', 'sling-legs', 'hand-lift'];
 
 /**
  * Table of the spaces: what each is for, how much is needed and found, what stands nearest and how much is missing.
@@ -16,7 +13,7 @@ const LIFTING: readonly string[] = ['lift-anchor', 'sling-legs', 'hand-lift'];
  */
 export function spaceRows(context: ReportContext) {
   return context.findings
-    .filter((finding) => isAccess(finding) && !LIFTING.includes(finding.check))
+    .filter((finding) => ruleOf(finding)?.section === 'access')
     .filter(({ verdict }) => verdict !== 'does-not-apply')
     .map((finding) => spaceRow(finding, context));
 }
@@ -60,7 +57,7 @@ function foundText({ verdict, limit, reason }: Finding, text: string): string {
  */
 export function handRows(context: ReportContext) {
   return context.findings
-    .filter(({ check, verdict }) => check === 'hand-lift' && verdict !== 'does-not-apply')
+    .filter((finding) => isOf(finding, 'hand-lift') && finding.verdict !== 'does-not-apply')
     .sort((a, b) => (b.demand ?? 0) - (a.demand ?? 0))
     .map((finding) => ({
       piece: finding.at,

@@ -1,3 +1,4 @@
+import { isOf } from '../../checks/all-checks.js';
 import { accessOf } from '../../checks/room/access-subject.js';
 import { STANDARD_GRAVITY } from '../../model/conventions.js';
 import { carryingLegs, legPull, slingFactor } from '../../model/room/lift-geometry.js';
@@ -20,9 +21,7 @@ export function liftRows(context: ReportContext) {
   const { installation } = context.subject;
   const { lift } = installation.room;
   const verdicts = context.findings
-    .filter(
-      ({ check, verdict }) => ['lift-anchor', 'sling-legs'].includes(check) && verdict !== 'does-not-apply',
-    )
+    .filter((finding) => isOf(finding, 'lift-anchor', 'sling-legs') && finding.verdict !== 'does-not-apply')
     .map((finding) => findingRow(finding, context));
   return {
     hasLift: lift !== undefined,

@@ -4,6 +4,7 @@ import { stressOf, testStresses } from '../../analysis/pipes/sustained-stresses.
 import { hoopAllowable } from '../../checks/pipes/hoop-stress.js';
 import { occasionalAllowable } from '../../checks/pipes/occasional-stress.js';
 import { testHead } from '../../checks/pipes/test-stress.js';
+import { compareWithLimit } from '../../judging/compare-with-limit.js';
 import { hoopStress, pressureDesignWall } from '../../mechanics/stress/code-stress-hoop.js';
 import { conditionTitle } from '../../model/conditions/condition-roles.js';
 import type { ReportContext } from '../context.js';
@@ -31,15 +32,16 @@ export function occasionalRows(context: ReportContext) {
   return lines.flatMap((line) =>
     [...worst.values()]
       .filter((row) => row.line === line)
-      .map((row) => ({
+      .map((row) => ({ row, ...compareWithLimit({ demand: row.stress, limit: allowed }) }))
+      .map(({ row, ratio, verdict }) => ({
         line,
         condition: conditionTitle(row.condition),
         part: row.part,
         sustained: write.number(stressOf(subject, row.state), 'stress', { significant: 3 }),
         together: write.number(row.stress, 'stress', { significant: 3 }),
         allowed: write.number(allowed, 'stress', { significant: 4 }),
-        ratio: write.ratio(allowed && row.stress / allowed),
-        exceeds: allowed !== undefined && row.stress > allowed,
+        ratio: write.ratio(ratio),
+        exceeds: verdict === 'exceeds',
       })),
   );
 }

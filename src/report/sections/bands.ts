@@ -1,3 +1,4 @@
+import { isWithinLimit } from '../../judging/compare-with-limit.js';
 import { conditionId, conditionTitle } from '../../model/conditions/condition-roles.js';
 import type { Bands, FindingBand, NozzleBand } from '../../study/bands/bands.js';
 import { COVERAGE } from '../../study/bands/uncertainty.js';
@@ -96,7 +97,7 @@ function verdictRow(band: FindingBand, share: number, context: ReportContext) {
       .slice(0, 2)
       .map(({ uncertainty }) => uncertainty.what)
       .join('; '),
-    exceeds: value > 1,
+    exceeds: !isWithinLimit(value),
   };
 }
 

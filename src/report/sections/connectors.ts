@@ -1,4 +1,5 @@
 import { connectorsOf, type PlacedConnector } from '../../analysis/pipes/connectors.js';
+import { isOf } from '../../checks/all-checks.js';
 import type { ConnectorEffect } from '../../mechanics/what-ifs/connector-effect.js';
 import { conditionId, conditionTitle } from '../../model/conditions/condition-roles.js';
 import type { ReportContext, View } from '../context.js';
@@ -30,8 +31,8 @@ function sentenceOf(
     undefined,
   );
   const working = effects.find(({ condition }) => condition === conditionId('filled'));
-  const finding = findings.find(({ check, at }) => check === 'flexible-connector' && at === part.name);
-  const needed = findings.find(({ check, at }) => check === 'connector-needed' && at === `${side} side`);
+  const finding = findings.find((one) => isOf(one, 'flexible-connector') && one.at === part.name);
+  const needed = findings.find((one) => isOf(one, 'connector-needed') && one.at === `${side} side`);
   return {
     name: part.name,
     side,

@@ -1,10 +1,12 @@
+import { TRADES } from '../../checks/rule-facts.js';
 import type { Finding } from '../../judging/finding.js';
+import { isOpen } from '../../judging/verdict.js';
 import { workedMark } from '../calculations/worked-mark.js';
 import { shortCitations } from '../citations/source-marks.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow, isOpen, isToldApart, isWorthReading, SCOPE, worstFirst } from '../words/finding-row.js';
+import { findingRow, isScope, isToldApart, isWorthReading, worstFirst } from '../words/finding-row.js';
 import { placeId } from '../words/place-id.js';
-import { TRADES, tradeOf } from '../words/trades.js';
+import { tradeOf } from '../words/trades.js';
 
 /**
  * For the engineer every finding, by check in the order the checks ran; for others what has to be acted on, by trade.
@@ -17,8 +19,8 @@ export function findings(context: ReportContext) {
   const told = context.findings.filter((finding) => !isToldApart(finding, context));
   const checks = full ? [...new Set(told.map((finding) => finding.check))] : [];
   const listed = full ? [] : worstFirst(told).filter(isWorthReading);
-  const actions = listed.filter(({ check }) => check !== SCOPE);
-  const scope = full ? [] : told.filter(({ check, verdict }) => check === SCOPE && verdict !== 'meets');
+  const actions = listed.filter((finding) => !isScope(finding));
+  const scope = full ? [] : told.filter((finding) => isScope(finding) && finding.verdict !== 'meets');
   return {
     full,
     groups: checks.map((check) =>
@@ -33,7 +35,7 @@ export function findings(context: ReportContext) {
     trades: TRADES.map((trade) => ({
       trade,
       rows: actions
-        .filter((finding) => isOpen(finding) && tradeOf(finding.check) === trade)
+        .filter((finding) => isOpen(finding) && tradeOf(finding) === trade)
         .map((finding) => ({
           ...findingRow(finding, context),
           hasLimit: finding.limit !== undefined,

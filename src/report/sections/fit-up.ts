@@ -1,4 +1,5 @@
 import { faceDiameters } from '../../analysis/nozzles/nozzle-faces.js';
+import { isOf } from '../../checks/all-checks.js';
 import {
   MISFIT_WAYS,
   type MisfitLoads,
@@ -44,7 +45,7 @@ export function fitUp(context: ReportContext) {
     ...bothUnits(value?.value),
     from: sourcedMark(value, context.assumptions),
   });
-  const findings = context.findings.filter(({ check }) => check === 'fit-up-tolerance');
+  const findings = context.findings.filter((finding) => isOf(finding, 'fit-up-tolerance'));
   return {
     full,
     step: step.text,

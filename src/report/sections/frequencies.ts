@@ -1,4 +1,5 @@
 import { excitations, type PumpMode, pumpModes } from '../../analysis/motion/pump-modes.js';
+import { isOf } from '../../checks/all-checks.js';
 import { lockOutBands, type SpeedBand, wholeTurns } from '../../mechanics/modes/lock-out-bands.js';
 import type { ReportContext, View } from '../context.js';
 import { findingRow } from '../words/finding-row.js';
@@ -50,7 +51,7 @@ export function frequencies(context: ReportContext) {
     })),
     hasBands: bands.length > 0,
     findings: context.findings
-      .filter(({ check, verdict }) => check === 'frequency-margin' && verdict !== 'does-not-apply')
+      .filter((finding) => isOf(finding, 'frequency-margin') && finding.verdict !== 'does-not-apply')
       .map((finding) => findingRow(finding, context)),
     pictures: shownModes(subject).map(({ number, mode }, index) => ({
       drawing: `vibration-${index + 1}`,

@@ -1,3 +1,4 @@
+import { isOf } from '../../checks/all-checks.js';
 import type { ConditionResponse } from '../../mechanics/frame/response.js';
 import { inCondition } from '../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
@@ -31,7 +32,9 @@ export function hangers(context: ReportContext) {
   );
   const rows = carrying.map((support) => {
     const rods = support.part?.rods;
-    const found = context.findings.find(({ check, at }) => check === 'rod-load' && at === support.mark);
+    const found = context.findings.find(
+      (finding) => isOf(finding, 'rod-load') && finding.at === support.mark,
+    );
     const extreme = extremes.find(({ mark }) => mark === support.mark);
     return {
       mark: support.mark,

@@ -3,7 +3,6 @@ import { judgeDemand } from '../../checks/run-check.js';
 import { governing } from '../../judging/worst-first.js';
 import { conditionTitle } from '../../model/conditions/condition-roles.js';
 import type { ReportContext, View } from '../context.js';
-import { isNozzleCheck } from '../rows/nozzle-checks.js';
 import { everyCondition } from '../words/condition-order.js';
 import { findingRow } from '../words/finding-row.js';
 
@@ -78,32 +77,34 @@ function findingOf({ check, at }: MatrixColumn, context: ReportContext) {
 const PLACE = /^(suction|discharge) nozzle(?: (.*))?$/;
 
 function matrixColumns({ subject }: ReportContext): readonly MatrixColumn[] {
-  return allChecks.filter(isNozzleCheck).flatMap((check) =>
-    check.survey(subject).flatMap((place) => {
-      const ratios = new Map<string, Cell>();
-      const compared = place.demands.map(judgeDemand);
-      for (const { demand, outcome } of compared) {
-        const { ratio, verdict } = outcome;
-        if (ratio === undefined) continue;
-        const condition = demand.condition ?? '';
-        const before = ratios.get(condition);
-        if (before === undefined || ratio > before.ratio)
-          ratios.set(condition, { ratio, isOver: verdict === 'exceeds' });
-      }
-      const governs = governing(compared.filter(({ outcome }) => outcome.ratio !== undefined));
-      if (ratios.size === 0) return [];
-      const [, nozzle, against] = PLACE.exec(place.at) ?? [];
-      const basis = against === undefined ? check.title : `${check.title}, ${against}`;
-      return [
-        {
-          basis,
-          nozzle: nozzle ?? place.at,
-          check: check.id,
-          at: place.at,
-          ratios,
-          governs: governs?.demand.label ?? '–',
-        },
-      ];
-    }),
-  );
+  return allChecks
+    .filter(({ section }) => section === 'nozzle-loads')
+    .flatMap((check) =>
+      check.survey(subject).flatMap((place) => {
+        const ratios = new Map<string, Cell>();
+        const compared = place.demands.map(judgeDemand);
+        for (const { demand, outcome } of compared) {
+          const { ratio, verdict } = outcome;
+          if (ratio === undefined) continue;
+          const condition = demand.condition ?? '';
+          const before = ratios.get(condition);
+          if (before === undefined || ratio > before.ratio)
+            ratios.set(condition, { ratio, isOver: verdict === 'exceeds' });
+        }
+        const governs = governing(compared.filter(({ outcome }) => outcome.ratio !== undefined));
+        if (ratios.size === 0) return [];
+        const [, nozzle, against] = PLACE.exec(place.at) ?? [];
+        const basis = against === undefined ? check.title : `${check.title}, ${against}`;
+        return [
+          {
+            basis,
+            nozzle: nozzle ?? place.at,
+            check: check.id,
+            at: place.at,
+            ratios,
+            governs: governs?.demand.label ?? '–',
+          },
+        ];
+      }),
+    );
 }

@@ -1,9 +1,10 @@
 import { checkValveDistances, suctionRun } from '../../analysis/pipes/pipe-diameters.js';
-import { practiceChecks } from '../../checks/practice/practice-checks.js';
+import { isOf, ruleOf } from '../../checks/all-checks.js';
 import type { Finding } from '../../judging/finding.js';
+import { isOpen } from '../../judging/verdict.js';
 import { shortCitations } from '../citations/source-marks.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow, isOpen, SCOPE } from '../words/finding-row.js';
+import { findingRow } from '../words/finding-row.js';
 
 /**
  * Installation practice: for the engineer every question that was asked, for others what exceeds or cannot be told.
@@ -14,9 +15,8 @@ import { findingRow, isOpen, SCOPE } from '../words/finding-row.js';
  */
 export function practice(context: ReportContext) {
   const full = context.reader === 'engineer';
-  const rows = practiceChecks
-    .filter(({ id }) => id !== SCOPE)
-    .flatMap(({ id }) => context.findings.filter(({ check }) => check === id))
+  const rows = context.findings
+    .filter((finding) => ruleOf(finding)?.section === 'practice')
     .filter((finding) => full || isOpen(finding))
     .map((finding) => practiceRow(finding, context));
   return {
@@ -27,7 +27,7 @@ export function practice(context: ReportContext) {
 }
 
 function practiceRow(finding: Finding, context: ReportContext) {
-  const basis = practiceChecks.find(({ id }) => id === finding.check)?.basis ?? [];
+  const basis = ruleOf(finding)?.basis ?? [];
   const row = findingRow(finding, context);
   return {
     ...row,
@@ -49,8 +49,8 @@ function foundText(finding: Finding, context: ReportContext): string {
   return finding.limit === undefined ? row.demand : `${row.demand}, limit ${row.limit}`;
 }
 
-function diameterOf({ check, at }: Finding, { subject }: ReportContext): number | undefined {
-  if (check === 'straight-run') return suctionRun(subject)?.diameter;
-  if (check !== 'check-valve-distance') return undefined;
-  return checkValveDistances(subject).find(({ name }) => name === at)?.diameter;
+function diameterOf(finding: Finding, { subject }: ReportContext): number | undefined {
+  if (isOf(finding, 'straight-run')) return suctionRun(subject)?.diameter;
+  if (!isOf(finding, 'check-valve-distance')) return undefined;
+  return checkValveDistances(subject).find(({ name }) => name === finding.at)?.diameter;
 }

@@ -2,7 +2,7 @@ import type { Finding } from '../../judging/finding.js';
 import { type Citation, type SourceId, sources } from '../../sources/index.js';
 import { numberedSources, shortCitation, sourceAnchor } from '../citations/source-marks.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow, SCOPE } from '../words/finding-row.js';
+import { findingRow, isScope } from '../words/finding-row.js';
 
 /** What the sources at hand say of earthquakes: the force on a part of a building. */
 const FORCE: Citation = { source: 'asce-7', clause: 'equations 13.3-1 to 13.3-3', confidence: 'two sources' };
@@ -17,7 +17,7 @@ export function scopeAndCodes(context: ReportContext) {
   const { installation } = context.subject;
   const { pump, service, limits } = installation;
   const { write } = context;
-  const open = context.findings.filter(({ check, verdict }) => check === SCOPE && verdict !== 'meets');
+  const open = context.findings.filter((finding) => isScope(finding) && finding.verdict !== 'meets');
   const coefficient = limits.lateral?.coefficient;
   return {
     build: pump.build,

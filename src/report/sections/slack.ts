@@ -1,4 +1,5 @@
 import { type SlackQuestion, slackQuestions } from '../../analysis/supports/slack-questions.js';
+import { isOf } from '../../checks/all-checks.js';
 import type { ReportContext, View } from '../context.js';
 import { findingRow } from '../words/finding-row.js';
 import { bothText } from '../words/flange-words.js';
@@ -59,9 +60,7 @@ export function slack(context: ReportContext) {
 const NOT_JUDGED = { ratio: '–', verdict: 'cannot-tell' } as const;
 
 function findingOf({ condition }: SlackQuestion, context: ReportContext) {
-  return context.findings.find(
-    (finding) => finding.check === 'slack-hanger' && finding.condition === condition,
-  );
+  return context.findings.find((finding) => isOf(finding, 'slack-hanger') && finding.condition === condition);
 }
 
 /** The hanger whose slackness is worst: one whose line falls, then by ratio, then by the force on a nozzle. */

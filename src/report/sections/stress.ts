@@ -1,11 +1,9 @@
+import { isOf, ruleOf } from '../../checks/all-checks.js';
 import type { Finding } from '../../judging/finding.js';
 import { workedMark } from '../calculations/worked-mark.js';
 import type { ReportContext, View } from '../context.js';
 import { occasionalRows, pipeRows } from '../rows/pipe-stress-rows.js';
 import { findingRow } from '../words/finding-row.js';
-
-/** Checks whose findings are stress in the pipe. */
-const STRESS = /sustained|displacement|occasional|hoop|test-stress/;
 
 /**
  * Stress in the pipe: the worst places of each check, occasional loads by condition, every pipe under pressure, the
@@ -17,8 +15,11 @@ const STRESS = /sustained|displacement|occasional|hoop|test-stress/;
 export function stress(context: ReportContext) {
   const { layout, installation } = context.subject;
   const { write } = context;
-  const found = context.findings.filter((finding) => STRESS.test(finding.check) && !finding.comparison);
-  const tests = context.findings.filter((finding) => finding.check === 'test-pressure');
+  const found = context.findings.filter(
+    (finding) =>
+      ruleOf(finding)?.section === 'stress' && !isOf(finding, 'test-pressure') && !finding.comparison,
+  );
+  const tests = context.findings.filter((finding) => isOf(finding, 'test-pressure'));
   const occasional = occasionalRows(context);
   const checks = [...new Set(found.map((finding) => finding.check))];
   return {

@@ -1,3 +1,4 @@
+import { compareWithLimit } from '../../judging/compare-with-limit.js';
 import type { ConditionResponse } from '../../mechanics/frame/response.js';
 import { ofRole, type SingleRole } from '../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
@@ -126,7 +127,7 @@ function rodRow(support: PlacedSupport, conditions: readonly PrintedCondition[],
     each: show(each),
     rating: show(rating),
     ratingOrigin: sourcedMark(rods?.rating, context.assumptions),
-    ratio: write.ratio(each !== undefined && rating !== undefined ? each / rating : undefined),
+    ratio: write.ratio(compareWithLimit({ demand: each, limit: rating }).ratio),
     attachment: attachment === undefined ? 'not given' : show(attachment),
   };
 }

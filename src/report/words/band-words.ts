@@ -1,4 +1,5 @@
 /** How sure a number or a verdict is, in words. */
+import { isWithinLimit } from '../../judging/compare-with-limit.js';
 import type { FindingBand, MissingDatum } from '../../study/bands/bands.js';
 import { COVERAGE, type Uncertainty, valueAt } from '../../study/bands/uncertainty.js';
 import type { Dimension } from '../../units/index.js';
@@ -81,19 +82,21 @@ export function bandWords(band: FindingBand, share: number, write: Writer): stri
       return `meets over the whole band${more === '' ? '' : `, also ${more}`}`;
     case 'meets only if':
       if (bounds.length > 0) return `meets only if the ${bounds.join(', or the ')}, all else as taken`;
-      if (value + reach > 1) return `meets as taken; its band reaches ${write.ratio(value + reach)}`;
+      if (!isWithinLimit(value + reach))
+        return `meets as taken; its band reaches ${write.ratio(value + reach)}`;
       return `meets as taken; not ${isBeyond(heavier) ? more : less}`;
     case 'exceeds throughout':
       return `exceeds over the whole band${less === '' ? '' : `, also ${less}`}`;
     case 'exceeds unless':
       if (bounds.length > 0)
         return `exceeds as taken; would meet if the ${bounds.join(', or the ')}, all else as taken`;
-      if (value - reach <= 1) return `exceeds as taken; its band begins at ${write.ratio(value - reach)}`;
+      if (isWithinLimit(value - reach))
+        return `exceeds as taken; its band begins at ${write.ratio(value - reach)}`;
       return `exceeds as taken; not ${isBeyond(heavier) ? less : more}`;
   }
 }
 
-const isBeyond = (ratio: number | undefined) => ratio !== undefined && ratio > 1;
+const isBeyond = (ratio: number | undefined) => ratio !== undefined && !isWithinLimit(ratio);
 
 /**
  * A datum to find out, and what it would do.

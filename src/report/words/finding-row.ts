@@ -1,7 +1,8 @@
-import { isPractice } from '../../checks/practice/practice-checks.js';
+import { type OfCheck, ruleOf } from '../../checks/all-checks.js';
 import { sentenceOf } from '../../issues/print.js';
 import type { Sentence } from '../../issues/sentences/sentence.js';
 import type { Finding } from '../../judging/finding.js';
+import { isOpen } from '../../judging/verdict.js';
 import { worstFirst as gravestFirst } from '../../judging/worst-first.js';
 import { conditionTitle } from '../../model/conditions/condition-roles.js';
 import { citationText } from '../../sources/index.js';
@@ -9,9 +10,6 @@ import type { Dimension } from '../../units/index.js';
 import type { ReportContext, View } from '../context.js';
 import type { Writer } from '../writer.js';
 import { tradeOf } from './trades.js';
-
-/** Checks whose pascals are a pressure in a pipe rather than a stress in metal. */
-const PRESSURE_CHECKS = /pressure|flange/;
 
 /**
  * What a finding's numbers are, so that they print in the unit a reader expects.
@@ -22,7 +20,7 @@ const PRESSURE_CHECKS = /pressure|flange/;
 export function findingDimension(finding: Pick<Finding, 'unit' | 'check'>): Dimension {
   switch (finding.unit) {
     case 'Pa':
-      return PRESSURE_CHECKS.test(finding.check) ? 'pressure' : 'stress';
+      return ruleOf(finding)?.pascals ?? 'stress';
     case 'N':
       return 'force';
     case 'N·m':
@@ -73,7 +71,7 @@ export function findingRow(finding: Finding, context: ReportContext) {
     demand: together(numberOf(finding, finding.demand, write, 3)),
     limit: together(numberOf(finding, finding.limit, write, 4)),
     ratio: write.ratio(finding.ratio),
-    trade: tradeOf(finding.check),
+    trade: tradeOf(finding),
     verdict: finding.verdict,
     exceeds: finding.verdict === 'exceeds',
     unjudged: finding.verdict === 'cannot-tell',
@@ -121,7 +119,7 @@ function placeOf(finding: Finding, context: ReportContext): string {
   const isPracticeRow = isToldApart(finding, context);
   const full = context.reader === 'engineer';
   const hasRow = isPracticeRow
-    ? finding.check !== SCOPE && (full || isOpen(finding))
+    ? !isScope(finding) && (full || isOpen(finding))
     : full
       ? finding.verdict !== 'does-not-apply'
       : isOpen(finding) && isWorthReading(finding);
@@ -129,12 +127,14 @@ function placeOf(finding: Finding, context: ReportContext): string {
   return isPracticeRow ? 'practice' : 'findings';
 }
 
-/** The check that says what the review is meant for: printed apart, without a row. */
-export const SCOPE = 'within-scope';
+/** Whether a finding says what the review is meant for: printed apart, without a row. */
+export function isScope(finding: OfCheck): boolean {
+  return ruleOf(finding)?.section === 'scope';
+}
 
-/** Whether something is to be done about a finding. */
-export function isOpen({ verdict }: Finding): boolean {
-  return verdict === 'exceeds' || verdict === 'cannot-tell';
+/** Whether a finding is one of good installation practice, or of what the review is meant for. */
+export function isPractice(finding: OfCheck): boolean {
+  return isScope(finding) || ruleOf(finding)?.section === 'practice';
 }
 
 /** Demand or limit with its unit; a number without one stands alone. A limit is a given number, a demand an estimate. */

@@ -5,7 +5,7 @@
 
 import { solvedOf } from '../../analysis/conditions.js';
 import type { Subject } from '../../analysis/subject.js';
-import { allChecks } from '../../checks/all-checks.js';
+import { allChecks, type CheckId } from '../../checks/all-checks.js';
 import { runCheck } from '../../checks/run-check.js';
 import type { OpenedFile } from '../../input/open-for-trials.js';
 import { EngineError } from '../../issues/issue.js';
@@ -24,7 +24,7 @@ export interface ScreenPlan {
   /** Names of conditions; of those that are missing nothing is said. */
   readonly conditions: readonly string[];
   /** Ids of checks. */
-  readonly checks: readonly string[];
+  readonly checks: readonly CheckId[];
   /** Supports of which it is asked what happens when they are slack, also where the review no longer asks. */
   readonly slack: readonly string[];
   /** The conditions of the start, as the review of the file found them. */

@@ -14,24 +14,10 @@ import type { Uncertainty } from './uncertainty.js';
 import { varied } from './vary.js';
 
 /**
- * Checks whose ratio follows from weights and stiffness. Distances, room, electrical space and practice do not move
- * with them; frequencies and the start do, and are not followed here.
+ * Checks whose ratio follows from weights and stiffness. Distances, room, electrical space and practice do not move with
+ * them; frequencies, the start and other slow ones do, and are not followed here.
  */
-const FOLLOWED: ReadonlySet<string> = new Set([
-  'nozzle-loads',
-  'nozzle-comparison',
-  'nozzle-principal-stress',
-  'nozzle-combined',
-  'sustained-stress',
-  'displacement-stress',
-  'test-stress',
-  'rod-load',
-  'attachment-load',
-  'support-load',
-  'flange-equivalent-pressure',
-]);
-
-const followed = allChecks.filter(({ id }) => FOLLOWED.has(id));
+const followed = allChecks.filter(({ dependsOn, cost }) => dependsOn.includes('weights') && cost === 'quick');
 
 /** What is asked of the numbers of a trial, in the order of `Trial.values`. Plain data. */
 export type Figure =

@@ -1,4 +1,5 @@
 /** A number, or a verdict, with its band: from what each uncertainty does alone. */
+import { isWithinLimit } from '../../judging/compare-with-limit.js';
 import type { Finding } from '../../judging/finding.js';
 import type { Banded, FindingBand, Sensitivity, Statement } from './bands.js';
 import type { TrialBase } from './evaluate.js';
@@ -94,7 +95,7 @@ export function isThere(value: number | undefined): value is number {
 
 /** Whether two ratios stand on two sides of the limit. */
 export function isTurned(value: number, other: number | undefined): boolean {
-  return other !== undefined && value <= 1 !== other <= 1;
+  return other !== undefined && isWithinLimit(value) !== isWithinLimit(other);
 }
 
 /** Whether an uncertainty alone turns a verdict within its limits. */
@@ -107,6 +108,7 @@ export function statementOf(band: Omit<FindingBand, 'statement' | 'turns'>, turn
   const { value, standard, heavier, lighter } = band;
   const reach = COVERAGE * standard;
   const togetherTurns = isTurned(value, heavier) || isTurned(value, lighter);
-  if (value <= 1) return value + reach > 1 || turns || togetherTurns ? 'meets only if' : 'meets throughout';
-  return value - reach <= 1 || turns || togetherTurns ? 'exceeds unless' : 'exceeds throughout';
+  if (isWithinLimit(value))
+    return !isWithinLimit(value + reach) || turns || togetherTurns ? 'meets only if' : 'meets throughout';
+  return isWithinLimit(value - reach) || turns || togetherTurns ? 'exceeds unless' : 'exceeds throughout';
 }

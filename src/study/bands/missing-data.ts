@@ -1,6 +1,7 @@
 /** What to find out: the datum that would settle or turn a verdict, what matters most first. */
 import type { Finding } from '../../judging/finding.js';
-import type { FindingBand, MissingDatum, Sensitivity } from './bands.js';
+import type { FindingBand, MissingDatum } from './bands.js';
+import { turnsWithin } from './finding-band.js';
 
 /** Part of what is left to a limit from which on a rough value is worth finding out [-]. */
 const WORTH = 0.25;
@@ -45,7 +46,7 @@ function rough(bands: readonly FindingBand[]): readonly Extract<MissingDatum, { 
     for (const sensitivity of sensitivities) {
       const place = { check, title, at };
       const share = Math.max(usedUp(value, sensitivity.low), usedUp(value, sensitivity.high));
-      const turns = turned(value, sensitivity) ? [place] : [];
+      const turns = turnsWithin(value, sensitivity) ? [place] : [];
       const list = byUncertainty.get(sensitivity.uncertainty.id) ?? [];
       list.push({ kind: 'rough', uncertainty: sensitivity.uncertainty, turns, most: { ...place, share } });
       byUncertainty.set(sensitivity.uncertainty.id, list);
@@ -58,10 +59,6 @@ function rough(bands: readonly FindingBand[]): readonly Extract<MissingDatum, { 
     })
     .filter(({ turns, most }) => turns.length > 0 || most.share > WORTH)
     .sort((a, b) => b.turns.length - a.turns.length || b.most.share - a.most.share);
-}
-
-function turned(value: number, { low, high }: Sensitivity): boolean {
-  return [low, high].some((other) => other !== undefined && other <= 1 !== value <= 1);
 }
 
 /** Change towards the limit over what is left to it [-]; what is gained by moving away counts for nothing. */

@@ -1,4 +1,5 @@
 import type { Subject } from '../../analysis/subject.js';
+import { isWithinLimit } from '../../judging/compare-with-limit.js';
 import type { FindingBand, Sampled } from './bands.js';
 import { keyOf } from './evaluate.js';
 import { isThere, type Study } from './finding-band.js';
@@ -52,7 +53,7 @@ export async function sampledBands(
           standard: Math.sqrt(variance),
           low: quantile(values, 0.025),
           high: quantile(values, 0.975),
-          beyond: values.filter((value) => value > 1).length / values.length,
+          beyond: values.filter((value) => !isWithinLimit(value)).length / values.length,
         },
       ];
     }),

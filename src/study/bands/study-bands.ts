@@ -1,6 +1,7 @@
 /** Bands of a review: each uncertainty at both its limits, solved again; where that does not add up, samples of all at once. */
 
 import type { Subject } from '../../analysis/subject.js';
+import { isWithinLimit } from '../../judging/compare-with-limit.js';
 import type { Finding } from '../../judging/finding.js';
 import type { Bands, FindingBand, Turn } from './bands.js';
 import { type Figure, type Trial, trialBase } from './evaluate.js';
@@ -146,7 +147,7 @@ async function withTurns(
       const amount = await turningAmount(ratioAt, band.value, side, end);
       if (amount === undefined) continue;
       const value = valueAt(uncertainty, amount);
-      const meetsBelow = band.value <= 1 === (side === 1);
+      const meetsBelow = isWithinLimit(band.value) === (side === 1);
       turns.push({
         uncertainty,
         amount,

@@ -1,3 +1,5 @@
+import { isWithinLimit } from '../../judging/compare-with-limit.js';
+
 /**
  * The amount at which a ratio passes 1, between nothing and one limit of an uncertainty, by false position with the stale end
  * halved. That the verdict turns there once and not on the way is asked half-way on both sides.
@@ -15,11 +17,11 @@ export async function turningAmount(
   side: 1 | -1,
   end: number,
 ): Promise<number | undefined> {
-  const isAsTaken = (ratio: number) => ratio <= 1 === start <= 1;
+  const isAsTaken = (ratio: number) => isWithinLimit(ratio) === isWithinLimit(start);
   let near = { amount: 0, beyond: start - 1 };
   let far = { amount: side as number, beyond: end - 1 };
   // The end that meets, at its true ratio.
-  let meets = start <= 1 ? near.amount : far.amount;
+  let meets = isWithinLimit(start) ? near.amount : far.amount;
   for (let round = 0; round < ROUNDS; round++) {
     const amount = (near.amount * far.beyond - far.amount * near.beyond) / (far.beyond - near.beyond);
     const ratio = await ratioAt(amount);
