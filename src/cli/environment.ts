@@ -38,10 +38,27 @@ export interface Environment {
   readonly endBySignal: (signal: 'SIGINT') => void;
 }
 
+/** Colours, home and a clean screen, which are the program's own; or any other sign that steers. */
+const STEERING = new RegExp(
+  `(${String.fromCharCode(27)}\\[(?:[0-9;]*m|H|[23]J))|(?![\\n\\t])[\\p{Cc}\\p{Bidi_Control}]`,
+  'gu',
+);
+
+/**
+ * Text for a terminal: names of files may hold any sign. What the program itself says by control signs is colour and a
+ * clean screen; everything else that steers a terminal is shown as a sign that cannot be read.
+ *
+ * @param text - what is to be written
+ * @returns the same without what could draw, move or answer
+ */
+export function harmless(text: string): string {
+  return text.replace(STEERING, (_, own) => own ?? '\uFFFD');
+}
+
 /** The environment of the running process. */
 export function processEnvironment(): Environment {
   const outlet = (stream: NodeJS.WriteStream): Outlet => ({
-    write: (text) => void stream.write(text),
+    write: (text) => void stream.write(stream.isTTY === true ? harmless(text) : text),
     isTerminal: stream.isTTY === true,
   });
   return {
@@ -54,7 +71,12 @@ export function processEnvironment(): Environment {
     standardInput: () => process.stdin,
     onInterrupt: (handle) => {
       process.once('SIGINT', handle);
-      return () => void process.removeListener('SIGINT', handle);
+      // Nobody watches any longer who has gone away.
+      process.stdout.once('error', handle);
+      return () => {
+        process.removeListener('SIGINT', handle);
+        process.stdout.removeListener('error', handle);
+      };
     },
     // Opened only when someone is to be asked.
     get terminal() {

@@ -1,14 +1,12 @@
 #!/usr/bin/env node
 import { processEnvironment } from './environment.js';
 /** The process: arguments in, exit status out. Everything else is in `run.ts`. */
-import { exitStatus } from './exit-status.js';
+import { worstStatus } from './exit-status.js';
 import { run } from './run.js';
 import { settleCompiler } from './settle-compiler.js';
+import { watchStreams } from './terminal/watch-streams.js';
 
-// A reader that stops early (`| head`) is no fault: end without a word.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  process.exit(error.code === 'EPIPE' ? 0 : exitStatus.fileTrouble);
-});
-
+const streams = watchStreams(process.stdout, process.stderr);
 settleCompiler(process.versions.v8);
-process.exitCode = await run(process.argv.slice(2), processEnvironment());
+const status = await run(process.argv.slice(2), processEnvironment());
+process.exitCode = worstStatus([status, await streams.status()]);

@@ -1,4 +1,5 @@
 /** What the operating system meant, in words. */
+import type { Stats } from 'node:fs';
 
 const reasons: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file or folder',
@@ -24,6 +25,19 @@ const reasons: Readonly<Record<string, string>> = {
 export function reasonOf(error: unknown): string {
   const { code, message } = error as NodeJS.ErrnoException;
   return reasons[code ?? ''] ?? message ?? String(error);
+}
+
+/**
+ * What stands under a name.
+ *
+ * @param found - what the operating system says of it
+ * @returns words for a message
+ */
+export function kindOf(found: Pick<Stats, 'isFIFO' | 'isSocket' | 'isDirectory' | 'isFile'>): string {
+  if (found.isFIFO()) return 'a named pipe';
+  if (found.isSocket()) return 'a socket';
+  if (found.isDirectory()) return 'a folder';
+  return found.isFile() ? 'a file' : 'a device';
 }
 
 /** True when the error says that the thing is not there. */

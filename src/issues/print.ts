@@ -45,11 +45,18 @@ export function printIssue(issue: Issue): readonly string[] {
  */
 export function placeText(place: Place): string {
   const position = `${place.line}:${place.column}`;
-  const where = place.file === undefined ? `line ${position}` : `${place.file}:${position}`;
+  const where = place.file === undefined ? `line ${position}` : `${oneLine(place.file)}:${position}`;
   return place.path === '' ? where : `${where} ${oneLine(place.path)}`;
 }
 
-/** What comes from a file may hold line ends and control signs; on a terminal they would draw what they like. */
-function oneLine(text: string): string {
+/**
+ * Text on one line, without signs that steer a terminal.
+ *
+ * What comes from a file may hold line ends and control signs; on a terminal they would draw what they like.
+ *
+ * @param text - whatever it is [-]
+ * @returns the same with a blank in place of them [-]
+ */
+export function oneLine(text: string): string {
   return text.replace(/[\p{Cc}\p{Cf}\u2028\u2029]+/gu, ' ');
 }

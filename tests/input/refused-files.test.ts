@@ -22,3 +22,15 @@ test('there are at least twenty of them, each with its message', () => {
     refused,
   );
 });
+
+test.each([
+  ['a code that is no sign', '"a\\uFFFEb"', 'U+FFFE'],
+  ['another', '"a\\uFDD0b"', 'U+FDD0'],
+  ['one of another plane', '"a\\U0001FFFFb"', 'U+1FFFF'],
+  ['half of a pair', '"a\\uD800b"', 'U+D800'],
+])('%s is refused where it stands', (_what, written, sign) => {
+  const read = readInstallation(`format: pipeborne/1\nreview:\n  project: ${written}\n`);
+  expect(read.ok ? [] : read.issues).toMatchObject([
+    { code: 'input.steering-sign', data: { sign }, place: { line: 3, column: 12 } },
+  ]);
+});

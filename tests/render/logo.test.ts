@@ -5,6 +5,7 @@ import { EngineError } from '../../src/issues/issue.js';
 import { renderHtml } from '../../src/render/html/render-html.js';
 import { readLogo } from '../../src/render/logo/logo.js';
 import type { Logo } from '../../src/render/logo/logo-shape.js';
+import { readSvgLogo } from '../../src/render/logo/read-svg.js';
 import { arcSteps } from '../../src/render/logo/svg-arc.js';
 import { readPathData } from '../../src/render/logo/svg-path.js';
 import { readTransform } from '../../src/render/logo/svg-transform.js';
@@ -349,4 +350,14 @@ test('a letterhead without a logo, and one that asks for none', async () => {
   const none = markup.replace('<letterhead ', '<letterhead logo="none" ');
   expect(renderHtml(none, { drawings: {}, title: 'T', language: 'en', logo })).not.toContain('<svg');
   expect(renderHtml(markup, { drawings: {}, title: 'T', language: 'en' })).toContain('Tarn &amp; Weir');
+});
+
+test('a shape that lies beyond every number, or every picture, is refused', () => {
+  const nested = (times: number) =>
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10">${'<g transform="scale(1e9)">'.repeat(times)}<rect width="5" height="5"/>${'</g>'.repeat(times)}</svg>`;
+  for (const times of [1, 5, 30])
+    expect(() => readSvgLogo(nested(times), 'logo.svg')).toThrow(
+      expect.objectContaining({ code: 'render.logo.damaged' }),
+    );
+  expect(readSvgLogo(nested(0), 'logo.svg').shapes).toHaveLength(1);
 });

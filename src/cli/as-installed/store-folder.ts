@@ -4,13 +4,13 @@
  * A file is written in full under another name and then linked to its own, which fails where the name is taken: two
  * runs at once cannot overwrite each other, and an interrupted one leaves nothing that counts.
  */
-import { randomBytes } from 'node:crypto';
-import { link, mkdir, open, readdir, readFile, rm } from 'node:fs/promises';
+import { link, mkdir, open, readdir, readFile, rm, stat } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { type EarlierVisit, earlierVisit, type Review, type StoredReadings } from '../../index.js';
 import { EngineError } from '../../issues/issue.js';
 import type { Environment } from '../environment.js';
-import { isMissing, reasonOf } from '../system-reason.js';
+import { partName, removeLeftParts } from '../files/part-names.js';
+import { isMissing, kindOf, reasonOf } from '../system-reason.js';
 
 /** Most files looked at; a pump is seldom visited a thousand times. */
 const MOST_FILES = 5000;
@@ -65,9 +65,10 @@ export async function keepReadings(
 ): Promise<Kept> {
   const root = resolve(environment.folder, folder);
   const shownOf = (number: number) => join(folder, `${name}-${number}${ENDING}`);
-  const temporary = join(root, `.${name}.${randomBytes(6).toString('hex')}.part`);
+  const temporary = join(root, partName(name));
   try {
     await mkdir(root, { recursive: true });
+    await removeLeftParts(root);
     await writeThrough(temporary, text);
     for (let number = 1; ; number++) {
       const own = join(root, `${name}-${number}${ENDING}`);
@@ -120,6 +121,10 @@ async function namesIn(folder: string, environment: Environment): Promise<readon
 async function textOf(folder: string, name: string, environment: Environment): Promise<string | undefined> {
   const path = join(resolve(environment.folder, folder), name);
   try {
+    const found = await stat(path);
+    // A pipe would be waited for without end.
+    if (!found.isFile()) throw new Error(`it is ${kindOf(found)}, and no file`);
+    if (found.size > LARGEST) return undefined;
     const bytes = await readFile(path);
     return bytes.byteLength > LARGEST ? undefined : new TextDecoder('utf-8').decode(bytes);
   } catch (error) {

@@ -1,9 +1,9 @@
 /** Writing a file that must not be there yet: whole or not at all, and never over another. */
-import { randomBytes } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { link, open, rm } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { EngineError } from '../../issues/issue.js';
+import { partName, removeLeftParts } from '../files/part-names.js';
 import { reasonOf } from '../system-reason.js';
 
 /**
@@ -16,7 +16,8 @@ import { reasonOf } from '../system-reason.js';
  */
 export async function writeNewFile(path: string, shown: string, text: string): Promise<void> {
   refuseExisting(path, shown);
-  const temporary = join(dirname(path), `.${basename(path)}.${randomBytes(6).toString('hex')}.part`);
+  await removeLeftParts(dirname(path));
+  const temporary = join(dirname(path), partName(basename(path)));
   try {
     const handle = await open(temporary, 'wx');
     try {

@@ -3,7 +3,7 @@ import { readFile, realpath, stat } from 'node:fs/promises';
 import { join, resolve, sep } from 'node:path';
 import { type Firm, type Logo, readFirm, readLogo } from '../../index.js';
 import { EngineError, IssuesError } from '../../issues/issue.js';
-import { isMissing, reasonOf } from '../system-reason.js';
+import { isMissing, kindOf, reasonOf } from '../system-reason.js';
 import type { TemplateSet } from './template-folder.js';
 
 const NAME = 'firm.yaml';
@@ -94,8 +94,14 @@ async function readInside(
     if (!path.startsWith(root.endsWith(sep) ? root : root + sep)) throw outside(shown);
     const real = await realpath(path);
     if (!real.startsWith(root.endsWith(sep) ? root : root + sep)) throw outside(shown);
-    const { size } = await stat(real);
-    if (size > limit)
+    const found = await stat(real);
+    // A pipe would be waited for without end.
+    if (!found.isFile())
+      throw new EngineError('cli.read.failed', {
+        file: shown,
+        reason: `it is ${kindOf(found)}, and no file`,
+      });
+    if (found.size > limit)
       throw new EngineError('cli.input.too-large', { file: shown, limit: `${limit / 1024} KiB` });
     return await readFile(real);
   } catch (error) {

@@ -1,6 +1,6 @@
 /** Errors as sentences on the message stream, and the status that goes with them. */
 import { EngineError, type Issue, IssuesError } from '../../issues/issue.js';
-import { printIssue } from '../../issues/print.js';
+import { oneLine, printIssue } from '../../issues/print.js';
 import { type Environment, LINE_WIDTH } from '../environment.js';
 import { type ExitStatus, exitStatus, statusOfCode, worstStatus } from '../exit-status.js';
 import { wrapped } from './text-columns.js';
@@ -38,7 +38,7 @@ export function showIssues(issues: readonly Issue[], environment: Environment, s
   for (const issue of issues) {
     const [head = '', ...rest] = printIssue(issue);
     const namesItsSubject = issue.place !== undefined || issue.code.startsWith('cli.');
-    const about = subject === undefined || namesItsSubject ? [] : [`  at ${subject}`];
+    const about = subject === undefined || namesItsSubject ? [] : [`  at ${oneLine(subject)}`];
     for (const line of [head, ...about, ...rest])
       environment.messages.write(`${fitted(line, environment)}\n`);
   }

@@ -145,6 +145,11 @@ export const cliSentences = {
     wanted: 'a folder that can be written to',
     hint: 'nothing was written; what stood there before is unharmed',
   }),
+  'cli.write.output': (data: { reason: string }) => ({
+    message: `standard output cannot be written: ${data.reason}`,
+    wanted: 'a place with room for it',
+    hint: 'what came through is not whole',
+  }),
   'cli.worker.too-long': ({ seconds }: { seconds: number }) => ({
     message: `the work took longer than ${seconds} seconds and was stopped`,
     wanted: 'an ordinary file; this one may be damaged, or made to keep a reader busy',

@@ -99,6 +99,9 @@ export function readSvgLogo(
   return { width: size.width, height: size.height, shapes };
 }
 
+/** Farthest a shape may reach, in units of the picture; also what is no number at all lies beyond. */
+const FARTHEST = 1e6;
+
 function shapeOf(
   outline: readonly PathStep[],
   look: Look,
@@ -110,8 +113,12 @@ function shapeOf(
   if (stroke && scale === undefined)
     fail('render.logo.not-drawn', 'a stroke under a transform that stretches it unevenly');
   if (outline.length < 2 || (look.fill === 'none' && !stroke)) return undefined;
+  const steps = outline.map((step) => moved(step, matrix));
+  const isSound = steps.every((step) => step.every((n) => typeof n === 'string' || Math.abs(n) < FARTHEST));
+  if (!isSound || (stroke && !(stroke.width < FARTHEST)))
+    fail('render.logo.damaged', 'a shape farther out or wider than any picture');
   return {
-    steps: outline.map((step) => moved(step, matrix)),
+    steps,
     evenOdd: look.evenOdd,
     ...(look.fill === 'none' ? {} : { fill: look.fill }),
     ...(stroke ? { stroke } : {}),
