@@ -1,17 +1,10 @@
 /** Advice as finished text, and on paper. */
 
 import type { UnitSystem } from '../input/installation.js';
-import { EngineError } from '../issues/issue.js';
-import { withoutLooseLinks } from '../render/firm-markup.js';
-import type { FontFiles } from '../render/font/typeface.js';
-import type { PageName } from '../render/layout/style-sheet.js';
-import { parseMarkup } from '../render/parse-markup.js';
-import { renderPdf } from '../render/render-pdf.js';
-import { fillTraced } from '../render/template/fill-template.js';
 import type { TemplateRecord } from '../render/template/template-view.js';
 import { adviceView, summaryOf } from '../report/advice/advice-view.js';
 import type { AdvisedFile } from './advise.js';
-import { version } from './version.js';
+import { fillDocument, type Paper, printDocument } from './print-document.js';
 
 export {
   type AdviceView,
@@ -21,10 +14,7 @@ export {
 } from '../report/advice/advice-view.js';
 
 /** How advice is printed. */
-export interface AdviceRendering {
-  readonly templates: Readonly<Record<string, string>>;
-  readonly fonts: FontFiles;
-  readonly page: PageName;
+export interface AdviceRendering extends Paper {
   readonly units: UnitSystem;
   /** File as given. */
   readonly file: string;
@@ -74,26 +64,21 @@ export function advicePage(
  * @throws EngineError `render.…` for a template that cannot be used
  */
 export function advicePdf(advised: AdvisedFile, options: AdviceRendering): Promise<Uint8Array> {
-  const { advice: master, ...partials } = options.templates;
-  if (master === undefined) throw new EngineError('render.template.missing', { name: 'advice' });
   const { installation } = advised.review;
-  const { text, placeOf } = fillTraced(master, advicePage(advised, options), { name: 'advice', partials });
   const title = `What would make ${installation.pump.mark} meet`;
-  return renderPdf(withoutLooseLinks(parseMarkup(text, { placeOf, looseLinks: true })), {
-    fonts: options.fonts,
-    drawings: {},
-    page: options.page,
-    head: { left: title, right: installation.review.project },
-    foot: {
-      left: `Estimate for review, input ${installation.fingerprint.slice(0, 12)}, pipeborne ${version}`,
-      right: '',
-    },
+  const about = {
     title,
     subject: `Changes of supports and legs of the installation of pump ${installation.pump.mark}`,
     date: installation.review.date,
-    language: 'en',
     fingerprint: installation.fingerprint,
-    producer: `pipeborne ${version}`,
-    attachments: [],
-  });
+    units: options.units,
+    head: title,
+    headRight: [options.letterhead?.name, installation.review.project].filter(Boolean).join(' · '),
+    foot: { before: 'Estimate for review,' },
+  };
+  return printDocument(
+    fillDocument('advice', advicePage(advised, options), options, 'loose'),
+    about,
+    options,
+  );
 }

@@ -10,15 +10,13 @@ import {
   asInstalled as judged,
 } from '../as-installed/as-installed.js';
 import { nextSheet } from '../as-installed/next-sheet.js';
-import { readForm } from '../forms/read-form.js';
+import { readPartOfForm } from '../forms/read-form.js';
 import { EngineError, IssuesError } from '../issues/issue.js';
 import type { Answers } from '../readings/answers.js';
 import { answersOfForm } from '../readings/answers.js';
-import type { FormReading } from '../readings/form-reading.js';
 import { readReadingsTable } from '../readings/readings-table.js';
 import { readReadingsText } from '../readings/readings-text.js';
 import { buildSheet } from '../sheet/build-sheet.js';
-import type { SheetRow } from '../sheet/sheet.js';
 import type { AsInstalledPrint } from './render-as-installed.js';
 import type { Review } from './review.js';
 
@@ -41,7 +39,9 @@ export type { AsInstalledPrint } from './render-as-installed.js';
  * @throws IssuesError, EngineError `fieldwork.…`, `input.…`, for a file that is no such thing
  */
 export async function readReadings(bytes: Uint8Array, file: string, review: Review): Promise<Answers> {
-  if (isPdf(bytes) || /\.pdf$/iu.test(file)) return answersOfForm(await readSheet(bytes, review), file);
+  if (isPdf(bytes) || /\.pdf$/iu.test(file)) {
+    return answersOfForm(await readPartOfForm(bytes, buildSheet(review)), file);
+  }
   let text: string;
   try {
     text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
@@ -51,19 +51,6 @@ export async function readReadings(bytes: Uint8Array, file: string, review: Revi
   const read = /\.csv$/iu.test(file) ? readReadingsTable(text, file) : readReadingsText(text, file);
   if (!read.ok) throw new IssuesError(read.issues);
   return read.answers;
-}
-
-/**
- * Reads a filled sheet, which may be one of a later visit and ask for less: rows of which nothing is there are not on it,
- * and a row of which only a part is there has lost it.
- */
-async function readSheet(bytes: Uint8Array, review: Review): Promise<FormReading> {
-  const sheet = buildSheet(review);
-  const first = await readForm(bytes, sheet);
-  const isThere = (row: SheetRow) => row.boxes.some(({ id }) => first.boxes[id] !== undefined);
-  const parts = sheet.parts.map((part) => ({ ...part, rows: part.rows.filter(isThere) }));
-  const onIt = parts.filter(({ rows }) => rows.length > 0);
-  return onIt.length === 0 ? first : readForm(bytes, { ...sheet, parts: onIt });
 }
 
 /** The signs a PDF begins with, within the first kilobyte. */

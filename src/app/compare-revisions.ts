@@ -3,16 +3,10 @@
 import { compareInputs } from '../compare/compare-inputs.js';
 import { compareResults } from '../compare/compare-results.js';
 import type { Comparison } from '../compare/comparison.js';
-import type { Letterhead, UnitSystem } from '../input/installation.js';
+import type { UnitSystem } from '../input/installation.js';
 import { readContent } from '../input/written-value.js';
-import { EngineError } from '../issues/issue.js';
-import { refuseGaps, withoutLooseLinks } from '../render/firm-markup.js';
-import type { FontFiles } from '../render/font/typeface.js';
+import { refuseGaps } from '../render/firm-markup.js';
 import type { PageName } from '../render/layout/style-sheet.js';
-import type { Logo } from '../render/logo/logo-shape.js';
-import { parseMarkup } from '../render/parse-markup.js';
-import { renderPdf } from '../render/render-pdf.js';
-import { fillTraced } from '../render/template/fill-template.js';
 import type { TemplateRecord } from '../render/template/template-view.js';
 import {
   type ComposedComparison,
@@ -22,6 +16,7 @@ import {
 } from '../report/comparison/compose-comparison.js';
 import type { ResultsFile } from '../report/results/results-schema.js';
 import { fixedWords } from './fixed-words.js';
+import { fillDocument, type Paper, printDocument } from './print-document.js';
 import { version } from './version.js';
 
 /** One revision: its results, and the text of its input where that is at hand. */
@@ -59,15 +54,11 @@ export function compareRevisions(before: Revision, after: Revision, units: UnitS
 }
 
 /** How a comparison is printed. */
-export interface ComparisonRendering {
-  readonly templates: Readonly<Record<string, string>>;
-  readonly fonts: FontFiles;
+export interface ComparisonRendering extends Paper {
   readonly page: PageName;
   /** ISO 8601; dates the file. */
   readonly date: string;
   readonly fingerprint: string;
-  readonly letterhead?: Letterhead;
-  readonly logo?: Logo;
 }
 
 /**
@@ -81,32 +72,18 @@ export function comparisonPdf(
   composed: ComposedComparison,
   options: ComparisonRendering,
 ): Promise<Uint8Array> {
-  const { comparison: master, ...partials } = options.templates;
-  if (master === undefined) throw new EngineError('render.template.missing', { name: 'comparison' });
-  const { letterhead, logo } = options;
-  const view = {
-    ...comparisonView(composed),
-    letterhead: letterhead === undefined ? false : { name: letterhead.name, address: letterhead.address },
-  };
-  const { text, placeOf } = fillTraced(master, view as TemplateRecord, { name: 'comparison', partials });
-  const root = withoutLooseLinks(parseMarkup(text, { placeOf, looseLinks: true }));
-  refuseGaps(root, [], [fixedWords('fixed/deferral', {}, partials)]);
-  return renderPdf(root, {
-    fonts: options.fonts,
-    drawings: {},
-    page: options.page,
-    head: { left: composed.title, right: letterhead?.name ?? '' },
-    foot: {
-      left: `Estimate for review, input ${options.fingerprint.slice(0, 12)}, pipeborne ${version}`,
-      right: '',
-    },
+  const view = comparisonView(composed) as unknown as TemplateRecord;
+  const markup = fillDocument('comparison', view, options, 'loose');
+  const { comparison: _, ...partials } = options.templates;
+  refuseGaps(markup, [], [fixedWords('fixed/deferral', {}, partials)]);
+  const about = {
     title: composed.title,
     subject: `Two revisions of the installation of pump ${composed.pump} compared`,
     date: options.date,
-    language: 'en',
     fingerprint: options.fingerprint,
-    producer: `pipeborne ${version}`,
-    attachments: [],
-    ...(logo && { logo }),
-  });
+    units: options.page === 'letter' ? 'us' : 'si',
+    head: composed.title,
+    foot: { before: 'Estimate for review,' },
+  } as const;
+  return printDocument(markup, about, options);
 }

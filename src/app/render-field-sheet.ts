@@ -1,22 +1,10 @@
-/** A field sheet as a PDF to fill in: fill the template, lay out, paint. Loaded only when a sheet is printed. */
+/** A field sheet as a PDF to fill in. Loaded only when a sheet is printed. */
 import { keywordsOf, sheetTitle, sheetView, statedOf } from '../forms/compose-sheet.js';
-import type { Letterhead } from '../input/installation.js';
-import { EngineError } from '../issues/issue.js';
-import { renderPdf } from '../render/render-pdf.js';
-import { fillTemplate } from '../render/template/fill-template.js';
-import type { TemplateRecord } from '../render/template/template-view.js';
 import type { FieldSheet } from '../sheet/sheet.js';
-import type { RenderOptions } from './render-review.js';
-import { version } from './version.js';
-
-/** Template of the sheet. */
-const TEMPLATE = 'field-sheet';
+import { fillDocument, type Paper, printDocument } from './print-document.js';
 
 /** How a sheet is printed. */
-export type SheetOptions = Pick<RenderOptions, 'templates' | 'fonts' | 'page' | 'logo'> & {
-  /** Whose paper it is. */
-  readonly letterhead?: Letterhead;
-};
+export type SheetOptions = Paper;
 
 /**
  * The sheet as a PDF with a form.
@@ -27,34 +15,19 @@ export type SheetOptions = Pick<RenderOptions, 'templates' | 'fonts' | 'page' | 
  * @throws EngineError, IssuesError `render.…` for a template that cannot be used
  */
 export async function fieldSheetPdf(sheet: FieldSheet, options: SheetOptions): Promise<Uint8Array> {
-  const { [TEMPLATE]: template, ...partials } = options.templates;
-  if (template === undefined) throw new EngineError('render.template.missing', { name: TEMPLATE });
-  const view: TemplateRecord = sheetView(sheet);
-  const { letterhead, logo } = options;
-  const named = letterhead && { letterhead: { name: letterhead.name, address: letterhead.address } };
-  const markup = fillTemplate(template, { ...view, letterhead: false, ...named } as TemplateRecord, {
-    name: TEMPLATE,
-    partials,
-  });
+  const markup = fillDocument('field-sheet', sheetView(sheet), options);
   const { mark, project, revision, date, fingerprint } = sheet;
-  return renderPdf(markup, {
-    fonts: options.fonts,
-    drawings: {},
-    page: options.page ?? 'letter',
-    head: {
-      left: `${project} · pump ${mark}${revision === '' ? '' : ` · revision ${revision}`} · ${date}`,
-      right: letterhead === undefined ? 'field sheet' : `${letterhead.name} · field sheet`,
-    },
-    foot: { left: `Made from input ${fingerprint.slice(0, 12)}, pipeborne ${version}`, right: '' },
+  const about = {
     title: sheetTitle(sheet),
     subject: `Readings at the installed pump ${mark}`,
     date,
-    language: 'en',
     fingerprint,
-    producer: `pipeborne ${version}`,
+    units: 'us',
+    head: `${project} · pump ${mark}${revision === '' ? '' : ` · revision ${revision}`} · ${date}`,
+    headRight: options.letterhead === undefined ? 'field sheet' : `${options.letterhead.name} · field sheet`,
+    foot: { before: 'Made from' },
     keywords: keywordsOf(sheet),
     stated: statedOf(sheet),
-    attachments: [],
-    ...(logo && { logo }),
-  });
+  } as const;
+  return printDocument(markup, about, options);
 }

@@ -2,41 +2,30 @@
 
 import type { UnitSystem } from '../input/installation.js';
 import type { Firm } from '../input/read-firm.js';
-import type { FontFiles } from '../render/font/typeface.js';
 import { renderHtml } from '../render/html/render-html.js';
-import type { PageName } from '../render/layout/style-sheet.js';
-import type { Logo } from '../render/logo/logo-shape.js';
 import type { MarkupElement } from '../render/markup.js';
 import type { Attachment } from '../render/paint/metadata.js';
-import { renderPdf } from '../render/render-pdf.js';
 import { type ComposedReview, composeReview, type ReviewSubject } from '../report/compose-review.js';
 import type { Reader } from '../report/context.js';
 import { resultsFile } from '../report/results/results-file.js';
 import { placeId } from '../report/words/place-id.js';
 import { fillReview } from './fill-review.js';
+import { LANGUAGE, type Paper, printDocument } from './print-document.js';
 import { version } from './version.js';
 
 export type { FontFiles } from '../render/font/typeface.js';
 export type { Logo } from '../render/logo/logo-shape.js';
 
 /** How a review is printed. */
-export interface RenderOptions {
-  /** Templates by path below the folder of templates, without ending: `review`, `sections/weights`. */
-  readonly templates: Readonly<Record<string, string>>;
-  /** Bytes of the three faces. */
-  readonly fonts: FontFiles;
+export interface RenderOptions extends Omit<Paper, 'letterhead'> {
   /** Who reads it; `engineer` where not said. */
   readonly reader?: Reader;
   /** Units to print in; those of the installation's review where not said. */
   readonly units?: UnitSystem;
-  /** Size of the page; letter with US units and A4 with SI units where not said. */
-  readonly page?: PageName;
   /** The input as read, attached to the PDF where given. */
   readonly input?: { readonly name: string; readonly text: string };
   /** The firm's own style, as `readFirm` gives it. A letterhead in the input comes before that of the firm. */
   readonly firm?: Partial<Firm>;
-  /** Logo of the letterhead, as `readLogo` gives it. */
-  readonly logo?: Logo;
 }
 
 /**
@@ -49,25 +38,23 @@ export interface RenderOptions {
 export async function reviewPdf(review: ReviewSubject, options: RenderOptions): Promise<Uint8Array> {
   const { composed, markup, units } = fill(review, options);
   const { installation } = review;
-  return renderPdf(markup, {
-    fonts: options.fonts,
-    drawings: composed.drawings,
-    page: options.page ?? (units === 'us' ? 'letter' : 'a4'),
-    head: { left: composed.head, right: composed.firm },
-    foot: { left: composed.foot, right: '' },
+  const about = {
     title: composed.title,
     author: composed.author,
     subject: composed.about,
     date: installation.review.date,
-    language: 'en',
     fingerprint: installation.fingerprint,
-    producer: `pipeborne ${version}`,
+    units,
+    head: composed.head,
+    headRight: composed.firm,
+    foot: { whole: composed.foot },
+    drawings: composed.drawings,
     attachments: [
       ...(options.input === undefined ? [] : [inputFile(options.input)]),
       resultsAttachment(review),
     ],
-    ...(options.logo && { logo: options.logo }),
-  });
+  };
+  return printDocument(markup, about, options);
 }
 
 /**
@@ -82,7 +69,7 @@ export function reviewHtml(review: ReviewSubject, options: RenderOptions): strin
   return renderHtml(markup, {
     drawings: composed.drawings,
     title: composed.title,
-    language: 'en',
+    language: LANGUAGE,
     author: composed.author,
     subject: composed.about,
     foot: composed.foot,

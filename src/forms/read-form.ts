@@ -1,7 +1,7 @@
 /** Reads a filled sheet back, whoever's viewer filled it. */
 import { coded, EngineError, type Issue, issueOf } from '../issues/issue.js';
 import type { FilledBox, FormReading } from '../readings/form-reading.js';
-import { type Box, boxesOf, type FieldSheet } from '../sheet/sheet.js';
+import { type Box, boxesOf, type FieldSheet, type SheetRow } from '../sheet/sheet.js';
 import { STATED } from './compose-sheet.js';
 import { filledValue } from './fill-value.js';
 import { matchFields } from './match-fields.js';
@@ -24,10 +24,43 @@ export const LARGEST_FORM = LIMITS.file;
  *   `.no-fields` for a sheet that was printed or flattened, `.only-xfa`, `.other-form`
  */
 export async function readForm(bytes: Uint8Array, sheet: FieldSheet): Promise<FormReading> {
+  return readFields(openForm(bytes), sheet);
+}
+
+/**
+ * Reads a filled sheet that may ask for less, as one of a later visit does: rows of which nothing is there are not on
+ * it, and a row of which only a part is there has lost it. The file is gone through once.
+ *
+ * @param bytes - the PDF as it came back
+ * @param sheet - the whole sheet
+ * @returns as `readForm`, of the rows that are on it
+ * @throws EngineError as `readForm`
+ */
+export async function readPartOfForm(bytes: Uint8Array, sheet: FieldSheet): Promise<FormReading> {
+  const form = openForm(bytes);
+  const { boxes } = readFields(form, sheet);
+  const isThere = (row: SheetRow) => row.boxes.some(({ id }) => boxes[id] !== undefined);
+  const parts = sheet.parts.map((part) => ({ ...part, rows: part.rows.filter(isThere) }));
+  const onIt = parts.filter(({ rows }) => rows.length > 0);
+  return readFields(form, onIt.length === 0 ? sheet : { ...sheet, parts: onIt });
+}
+
+/** A PDF gone through, with its fields. */
+interface OpenForm {
+  readonly pdf: OpenPdf;
+  readonly fields: readonly PdfField[];
+  readonly stated: ReturnType<typeof statedIn>;
+}
+
+function openForm(bytes: Uint8Array): OpenForm {
   const pdf = openPdf(bytes);
   const fields = findFields(pdf);
   const stated = statedIn(pdf, fields);
   refuseWithoutFields(pdf, fields, stated.isOurs);
+  return { pdf, fields, stated };
+}
+
+function readFields({ pdf, fields, stated }: OpenForm, sheet: FieldSheet): FormReading {
   const wanted = boxesOf(sheet).map(({ box }) => box);
   const own = new Set<string>(Object.values(STATED));
   const matched = matchFields(fields, wanted, own);

@@ -203,6 +203,57 @@ test('a circle would be seen', () => {
   expect(firstLoop(graph)).toEqual(['b', 'c', 'b']);
 });
 
+/** Rooms with a door: what stands outside comes in by `index.ts`. The other rooms are imported by file. */
+const ROOMS_WITH_DOOR = ['units', 'sources', 'catalog', 'geometry'];
+
+/** No door, but the list of all sentences. */
+const SENTENCES = 'issues/sentences/index.ts';
+
+test('a room has one door that is used, or none', () => {
+  const doors = sourceFiles
+    .filter(({ name }) => /\/index\.ts$/.test(name) && name !== SENTENCES)
+    .map(({ name }) => name);
+  expect(doors).toEqual(ROOMS_WITH_DOOR.map((room) => `${room}/index.ts`).sort());
+  const around = sourceFiles.flatMap(({ name, folder, imports }) =>
+    imports
+      .filter(({ file }) => file !== undefined && goesAround(folder, file))
+      .map(({ specifier }) => `${name}: ${specifier}`),
+  );
+  expect(around).toEqual([]);
+});
+
+/** A file of a room with a door, asked for from outside by its own name. */
+function goesAround(from: string, file: string): boolean {
+  const room = file.split('/')[0] ?? '';
+  return room !== from && ROOMS_WITH_DOOR.includes(room) && file !== `${room}/index.ts`;
+}
+
+test('a way around a door would be seen', () => {
+  expect(goesAround('checks', 'units/format.ts')).toBe(true);
+  expect(goesAround('checks', 'units/index.ts')).toBe(false);
+  expect(goesAround('units', 'units/format.ts')).toBe(false);
+  expect(goesAround('checks', 'model/frame/frame.ts')).toBe(false);
+});
+
+/** A room of more files than this has inner rooms. */
+const MOST_FILES = 36;
+
+/** Lists of like things, one file each, looked up by name; and the solver, whose files are one train of thought. */
+const LONGER_LISTS: Readonly<Record<string, number>> = {
+  'issues/sentences': 50,
+  'report/sections': 50,
+  'mechanics/frame': 44,
+};
+
+test('no folder holds more files than can be looked over', () => {
+  const counts = new Map<string, number>();
+  for (const { name } of sourceFiles) {
+    const folder = name.includes('/') ? name.slice(0, name.lastIndexOf('/')) : '';
+    counts.set(folder, (counts.get(folder) ?? 0) + 1);
+  }
+  expect([...counts].filter(([folder, count]) => count > (LONGER_LISTS[folder] ?? MOST_FILES))).toEqual([]);
+});
+
 const LONGEST_FILE = 250;
 
 /** Tables of data may be as long as the publication they come from. */

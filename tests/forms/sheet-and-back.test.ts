@@ -4,6 +4,7 @@ import { PDFDocument } from 'pdf-lib';
 import { expect, test } from 'vitest';
 import { fieldSheetPdf } from '../../src/app/render-field-sheet.js';
 import { asInstalled as judged } from '../../src/as-installed/as-installed.js';
+import { readForm } from '../../src/forms/read-form.js';
 import { asInstalled, readReadings, renderAsInstalledPdf, renderNextSheetPdf } from '../../src/index.js';
 import { buildSheet } from '../../src/sheet/build-sheet.js';
 import { projectRoot } from '../architecture/source-tree.js';
@@ -92,3 +93,24 @@ test.each(['pool-hot-water', 'library-chilled-water', 'dairy-condenser-water'] a
     }
   },
 );
+
+test('a sheet that was brought back is gone through once', async () => {
+  let looks = 0;
+  class Counted extends Uint8Array {
+    override get length(): number {
+      looks += 1;
+      return super.length;
+    }
+  }
+  const sheet = await fieldSheetPdf(buildSheet(pool), look);
+  const looksOf = async (read: (bytes: Uint8Array) => Promise<unknown>) => {
+    const bytes = new Counted(sheet);
+    looks = 0;
+    await read(bytes);
+    return looks;
+  };
+  const once = await looksOf((bytes) => readForm(bytes, buildSheet(pool)));
+  const brought = await looksOf((bytes) => readReadings(bytes, 'sheet.pdf', pool));
+  expect(once).toBeGreaterThan(10);
+  expect(brought).toBeLessThan(1.5 * once);
+});

@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { advicePage, advicePdf } from '../../src/app/advice-words.js';
 import { type AdvisedFile, advise } from '../../src/app/advise.js';
+import { fillDocument } from '../../src/app/print-document.js';
 import { changed, fileText } from '../input/sample-text.js';
 import { missingPaths } from './template-paths.js';
 
@@ -26,7 +27,13 @@ function foreign(value: unknown, path: string): readonly string[] {
 test('the template sees finished text only, and asks for nothing that is not there', async () => {
   const pages = [pageOf(await mended), pageOf(await hopeless)];
   expect(pages.flatMap((page) => foreign(page, 'page'))).toEqual([]);
-  expect(missingPaths(template, pages)).toEqual([]);
+  // The letterhead is given to every document alike.
+  expect(
+    missingPaths(
+      template,
+      pages.map((page) => ({ ...page, letterhead: false })),
+    ),
+  ).toEqual([]);
 });
 
 test('every finding stands on the page, before and after', async () => {
@@ -60,4 +67,20 @@ test('without its template it is refused by name', async () => {
   } as const;
   const advised = await hopeless;
   expect(() => advicePdf(advised, options)).toThrow(/render\.template\.missing/);
+});
+
+test('the letterhead of the firm stands on the advice', async () => {
+  const letterhead = readFileSync(shipped('letterhead.hbs'), 'utf8');
+  const advised = await mended;
+  const page = (paper: Partial<Parameters<typeof fillDocument>[2]>) =>
+    JSON.stringify(
+      fillDocument(
+        'advice',
+        pageOf(advised),
+        { templates: { advice: template, letterhead }, ...paper },
+        'loose',
+      ),
+    );
+  expect(page({ letterhead: { name: 'Firm of the Test', address: [] } })).toContain('Firm of the Test');
+  expect(page({})).not.toContain('Firm of the Test');
 });

@@ -27,6 +27,7 @@ export interface AdviseCommandOptions {
   readonly units?: UnitSystem;
   readonly write?: string;
   readonly output?: string;
+  readonly templates?: string;
   readonly alternative: number;
   readonly most: number;
   readonly together: number;
@@ -122,7 +123,11 @@ async function advised(
   const units = options.units ?? review.installation.review.units;
   const paper = onPaper && {
     ...onPaper,
-    content: await advicePaper(result, { name: input.name, text: input.text, units }, environment),
+    content: await advicePaper(
+      result,
+      { file, name: input.name, text: input.text, units, templates: options.templates },
+      environment,
+    ),
   };
   await writeFiles([
     ...(target !== undefined && chosen !== undefined ? [{ ...target, content: chosen.text }] : []),

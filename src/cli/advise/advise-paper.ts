@@ -1,32 +1,40 @@
 /** Advice on paper. */
-import { basename, join } from 'node:path';
+import { basename } from 'node:path';
 import { advicePdf } from '../../app/advice-words.js';
 import type { AdvisedFile } from '../../app/advise.js';
 import type { UnitSystem } from '../../index.js';
 import { lineDifference } from '../compare/line-difference.js';
 import type { Environment } from '../environment.js';
-import { readFonts } from '../templates/shipped-fonts.js';
-import { readTemplates } from '../templates/template-folder.js';
+import { readFirmStyle, readPaperHead } from '../templates/firm-style.js';
 
 /**
  * The PDF of some advice.
  *
  * @param advised - review and advice
- * @param input - name and text of the file, and the units to print in
+ * @param input - name and text of the file, units to print in, folder of the firm's templates
  * @param environment - where the shipped templates and fonts are
  * @returns the bytes
  */
 export async function advicePaper(
   advised: AdvisedFile,
-  input: { readonly name: string; readonly text: string; readonly units: UnitSystem },
+  input: {
+    readonly file: string;
+    readonly name: string;
+    readonly text: string;
+    readonly units: UnitSystem;
+    /** Folder of the firm's own templates. */
+    readonly templates?: string | undefined;
+  },
   environment: Environment,
 ): Promise<Uint8Array> {
-  const shipped = join(environment.packageFolder, 'templates');
-  const templates = await readTemplates(shipped, undefined, environment.folder);
+  const style = await readFirmStyle(input.templates, environment);
+  const { letterhead } = advised.review.installation.review;
+  const firm = { style, folder: input.templates };
+  const head = await readPaperHead({ file: input.file, letterhead }, firm, environment);
   return advicePdf(advised, {
-    templates: templates.all,
-    fonts: await readFonts(join(shipped, 'fonts')),
-    page: input.units === 'us' ? 'letter' : 'a4',
+    templates: style.templates,
+    fonts: style.fonts,
+    ...head,
     units: input.units,
     // The folder is the writer's own affair, and the page the same wherever it is written.
     file: basename(input.name),

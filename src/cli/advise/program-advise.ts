@@ -72,6 +72,7 @@ export function addAdvise(
     .argument('<FILE>', 'description of the installation')
     .option('--write <FILE>', 'file for the changed description')
     .option('-o, --output <PDF>', 'file for the advice on paper, every alternative in full')
+    .option('--templates <DIR>', "folder of the firm's own templates")
     .option('--alternative <N>', 'which alternative to show in full and to write', wholeNumber, 1)
     .option('--most <N>', 'most alternatives; 5 otherwise', wholeNumber, 5)
     .option('--together <N>', 'most changes made together; 4 otherwise', wholeNumber, 4)
