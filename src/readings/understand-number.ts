@@ -1,8 +1,13 @@
 /** Numbers as people write them on site: with or without the unit, with a point or a comma. */
 
 import type { Box } from '../sheet/sheet.js';
-import { type ParsedQuantity, parseQuantity, type UnitSystem } from '../units/index.js';
-import { plainText, readNumber } from '../units/read-number.js';
+import {
+  type ParsedQuantity,
+  parseQuantity,
+  plainText,
+  readNumber,
+  type UnitSystem,
+} from '../units/index.js';
 
 /** A number in SI, or why it is none. */
 export type UnderstoodNumber =

@@ -9,10 +9,11 @@ import {
   type FormatOptions,
   formatNumber,
   formatQuantity,
+  printUnits,
+  temperatureZero,
+  unitFactor,
   unitLabel,
 } from '../units/index.js';
-import { printUnits } from '../units/print-units.js';
-import { temperatureZero, unitFactor } from '../units/unit-table.js';
 
 /** Stands where there is no number. */
 export const NO_NUMBER = '–';

@@ -2,8 +2,7 @@
  * What a field sheet asks, as data. `build-sheet` makes it of a review; the form writes it as a fillable PDF, the
  * reader brings readings back by the ids of its boxes, and the judging compares them.
  */
-import type { Dimension } from '../units/dimension.js';
-import type { UnitSystem } from '../units/index.js';
+import type { Dimension, UnitSystem } from '../units/index.js';
 
 /** What may be put into a box. A signature is a line to sign by hand; a name typed into it is a text. */
 export type BoxKind = 'number' | 'text' | 'choice' | 'tick' | 'date' | 'signature';

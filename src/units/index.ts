@@ -2,5 +2,6 @@
 export { type Dimension, dimensions } from './dimension.js';
 export { type FormatOptions, formatNumber, formatQuantity, unitLabel } from './format.js';
 export { knownUnit, type ParsedQuantity, parseQuantity } from './parse-quantity.js';
-export type { UnitSystem } from './print-units.js';
-export { unitNames } from './unit-table.js';
+export { printUnits, type UnitSystem } from './print-units.js';
+export { plainText, readNumber } from './read-number.js';
+export { temperatureZero, unitFactor, unitNames } from './unit-table.js';

@@ -3,9 +3,8 @@
  * and printed with symbols and with numbers. A reader with a calculator gets the printed result.
  */
 import type { Calculation } from '../../judging/finding.js';
-import type { Dimension } from '../../units/index.js';
+import { type Dimension, unitFactor } from '../../units/index.js';
 import { parseExpression } from '../../units/mathjs.js';
-import { unitFactor } from '../../units/unit-table.js';
 import type { View } from '../context.js';
 import type { Writer } from '../writer.js';
 

@@ -9,8 +9,7 @@ import {
 } from '../../model/conditions/condition-roles.js';
 import type { Vec3 } from '../../model/conventions.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
-import { printUnits } from '../../units/print-units.js';
-import { unitFactor } from '../../units/unit-table.js';
+import { printUnits, unitFactor } from '../../units/index.js';
 import type { ReviewedSubject } from '../summary.js';
 import { everyCondition } from '../words/condition-order.js';
 import { findingSentence } from '../words/finding-row.js';
