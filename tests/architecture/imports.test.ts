@@ -306,3 +306,10 @@ function firstLoop(graph: ReadonlyMap<string, readonly string[]>): readonly stri
   }
   return undefined;
 }
+
+test.each(sourceFiles.filter(({ imports }) => imports.some(({ package: used }) => used === 'zod')))(
+  '$name takes the schema library as a namespace, of which a bundle keeps what is used',
+  ({ text }) => {
+    expect(text).toMatch(/^import (?:type )?\* as z from 'zod';$/m);
+  },
+);

@@ -1,5 +1,5 @@
 /** What supports are fastened to, and what a person takes it for where nobody knows. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { field, map, text } from './field.js';
 import { quantity, share, stiffness } from './quantity.js';
 
