@@ -32,7 +32,7 @@ export function nextSheet(visit: AsInstalled): FieldSheet {
       return [{ ...part, rows }];
     }
     const rows = part.rows.filter(isOpen);
-    const judged = rows.some(({ label }) => !label.startsWith('Limit of maker'));
+    const judged = rows.some(({ label }) => !label.startsWith('Limit of manufacturer'));
     return judged ? [{ ...part, rows }] : [];
   });
   return { ...visit.sheet, parts };

@@ -90,9 +90,9 @@ export function askedBy(limit: string, citation: Citation): RowWords {
  * @returns a row of two boxes: the limit, and the page it stands on
  */
 export function makerRow(id: string, what: string, measured: Measured, context: FieldContext): SheetRow {
-  return sheetRow(`Limit of maker or specification: ${what}`, [
+  return sheetRow(`Limit of manufacturer or specification: ${what}`, [
     numberBox(
-      { id, label: 'at most', tip: `Limit of the maker or the specification: ${what}` },
+      { id, label: 'at most', tip: `Limit of the manufacturer or the specification: ${what}` },
       measured,
       context,
     ),

@@ -156,14 +156,14 @@ export const askedQuestions = [
   },
   {
     key: 'nozzle-force',
-    asks: "Maker's allowable resultant force on a nozzle",
+    asks: "Manufacturer's allowable resultant force on a nozzle",
     kind: quantity('force'),
     example: { us: '1400 lb', si: '6.2 kN' },
     otherwise: 'the verdict on the nozzles stays open',
   },
   {
     key: 'nozzle-moment',
-    asks: "Maker's allowable resultant moment on a nozzle",
+    asks: "Manufacturer's allowable resultant moment on a nozzle",
     kind: quantity('moment'),
     example: { us: '2600 ft.lbf', si: '3.5 kN.m' },
     otherwise: 'the verdict on the nozzles stays open',

@@ -34,7 +34,7 @@ export const furtherQuestions = [
   },
   {
     key: 'withdrawal',
-    asks: 'Clear height over the motor that the maker asks for to draw it',
+    asks: 'Clear height over the motor that the manufacturer asks for to draw it',
     kind: quantity('length'),
     example: { us: '20 in', si: '500 mm' },
     otherwise: 'the verdict on the room over the motor stays open',

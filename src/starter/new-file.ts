@@ -138,7 +138,7 @@ function pumpLines(kit: Kit, assume: Assume): readonly string[] {
     ...(answers.withdrawal === undefined
       ? [
           `  outline: {motor-top: ${yamlText(motorTop.text)}}`,
-          '  # withdrawal, in outline: clear height over the motor that the maker asks for to draw it',
+          '  # withdrawal, in outline: clear height over the motor that the manufacturer asks for to draw it',
         ]
       : [
           `  outline: {motor-top: ${yamlText(motorTop.text)}, withdrawal: ${yamlText(answers.withdrawal.text)}}`,
@@ -188,7 +188,7 @@ function limitLines({ nozzleForce, nozzleMoment }: Answers): readonly string[] {
       : [
           '    basis: maker',
           '    maker:',
-          "      document: to be named  # the maker's data sheet the loads are taken from",
+          "      document: to be named  # the manufacturer's data sheet the loads are taken from",
           `      suction: {${own}}`,
           `      discharge: {${own}}`,
         ];

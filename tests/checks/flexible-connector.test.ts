@@ -43,7 +43,7 @@ function judged(part: Part | undefined, nozzle: Limits['nozzle'] = maker(), befo
 }
 
 describe('the thrust of a connector without rods', () => {
-  test('above what the maker allows along the nozzle exceeds, worst in the pressure test', () => {
+  test('above what the manufacturer allows along the nozzle exceeds, worst in the pressure test', () => {
     const { finding, thrust } = judged(connector(), maker(3000));
     expect(finding).toMatchObject({
       verdict: 'exceeds',

@@ -13,7 +13,7 @@ test('one that may not exceeds', () => {
   });
 });
 
-test('a motor below the pump exceeds whatever its maker allows', () => {
+test('a motor below the pump exceeds whatever its manufacturer allows', () => {
   const motor = { 'shaft-down': 'yes', 'centre-of-gravity': { up: '-600 mm' } };
   expect(practiceFinding(motorOrientation, { motor })).toMatchObject({
     verdict: 'exceeds',

@@ -49,9 +49,9 @@ test('a size that the table does not hold cannot be told', () => {
   });
 });
 
-test("the maker's limits can stand beside another basis", () => {
+test("the manufacturer's limits can stand beside another basis", () => {
   const nozzle = { basis: 'process-pump table', comparisons: ['maker'] } as const;
-  const place = "discharge nozzle against the maker's limits";
+  const place = "discharge nozzle against the manufacturer's limits";
   expect(findingAt(nozzleComparison, place, compared(nozzle)).verdict).toBe('cannot-tell');
   const maker = { document: 'sheet', suction: {}, discharge: { verticalForce: 1000 } };
   expect(findingAt(nozzleComparison, place, compared({ ...nozzle, maker })).verdict).toBe('exceeds');

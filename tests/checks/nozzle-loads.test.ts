@@ -17,7 +17,7 @@ const judged = (
 const maker = (discharge: object, suction: object = { resultantForce: 2000 }) =>
   judged({ basis: 'maker', comparisons: [], maker: { document: 'data sheet 12', suction, discharge } });
 
-test("a nozzle inside the maker's limits meets them, and the limits are cited by their document", () => {
+test("a nozzle inside the manufacturer's limits meets them, and the limits are cited by their document", () => {
   const finding = findingAt(nozzleLoads, 'discharge nozzle', maker({ verticalForce: 1500 }));
   expect(finding).toMatchObject({
     verdict: 'meets',
@@ -101,7 +101,7 @@ test('without a basis it cannot be told, and the loads are given', () => {
   });
 });
 
-test("the maker's basis without the maker's values cannot be told", () => {
+test("the manufacturer's basis without the manufacturer's values cannot be told", () => {
   for (const change of [maker({}), judged({ basis: 'maker', comparisons: [] })]) {
     expect(findingAt(nozzleLoads, 'discharge nozzle', change)).toMatchObject({
       verdict: 'cannot-tell',

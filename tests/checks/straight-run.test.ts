@@ -86,7 +86,7 @@ const diffuser = (change: FileStep): FileStep => ({
   },
 });
 
-test('ahead of a diffuser that straightens, its maker decides', () => {
+test('ahead of a diffuser that straightens, its manufacturer decides', () => {
   const ahead = (change: FileStep) => at([diffuser(change), short, { elbow: 'west' }, ...rest]);
   expect(ahead({ straightens: 'yes' })).toMatchObject({
     verdict: 'cannot-tell',

@@ -27,7 +27,7 @@ test('what hangs over head height does not matter', () => {
   expect(findingOf(workingSpace, { objects: [...between(0.8), duct] }).verdict).toBe('meets');
 });
 
-test("the maker's larger space is judged beside the code's", () => {
+test("the manufacturer's larger space is judged beside the code's", () => {
   const spaces = [space('working space', { width: '900 mm', depth: '900 mm', side: 'east' })];
   const findings = findingsOf(workingSpace, { spaces, objects: between(0.8) });
   expect(findings.map(({ verdict }) => verdict)).toEqual(['meets', 'exceeds']);

@@ -169,7 +169,7 @@ const parts: readonly SheetPart[] = [
     id: 'running',
     title: 'Hydraulic and electrical readings',
     trade: 'Balancing contractor and electrician',
-    how: 'At rest, running at duty, and with the discharge valve shut for no longer than the maker allows.',
+    how: 'At rest, running at duty, and with the discharge valve shut for no longer than the manufacturer allows.',
     caution: 'Electrical readings inside the panel are for qualified persons with the panel’s label in mind.',
     rows: [
       ...['at rest', 'at duty', 'at shut-off'].map((state) => ({

@@ -30,7 +30,7 @@ describe('connectors at both nozzles of a hung pump', () => {
     expect(taut.connectors[1]).toMatchObject({ isTied: true, isGapped: false, exceeds: false });
   });
 
-  test('the one without rods pushes with more than the maker allows along the nozzle', () => {
+  test('the one without rods pushes with more than the manufacturer allows along the nozzle', () => {
     expect(gapped.connectors[0]).toMatchObject({ exceeds: true });
   });
 

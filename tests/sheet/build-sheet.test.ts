@@ -37,7 +37,7 @@ describe.each(NAMES)('sheet of %s', (name) => {
       ({ limit, source }) =>
         limit !== undefined &&
         source === undefined &&
-        !/no limit given|as drawn|the maker’s|no number/.test(limit),
+        !/no limit given|as drawn|the manufacturer’s|no number/.test(limit),
     );
     expect(bare.map(({ label, limit }) => `${label}: ${limit}`)).toEqual([]);
   });

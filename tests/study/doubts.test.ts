@@ -60,7 +60,7 @@ describe.each(samples)('%s', (name) => {
   });
 });
 
-test('a motor whose weight is estimated is within 40 %, one from the maker within 10 %', () => {
+test('a motor whose weight is estimated is within 40 %, one from the manufacturer within 10 %', () => {
   expect(uncertaintyOf(installationOf('library-chilled-water'), 'mass of motor')).toMatchObject({
     half: 0.4,
     obtained: 'estimated',

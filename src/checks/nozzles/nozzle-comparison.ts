@@ -7,7 +7,7 @@ import { nozzleLimits } from './nozzle-limits.js';
 
 /** How a basis is named behind "against". */
 const WORDS: Readonly<Record<NozzleBasis, string>> = {
-  maker: "the maker's limits",
+  maker: "the manufacturer's limits",
   'process-pump table': 'the process-pump table',
   'process-pump table doubled': 'twice the process-pump table',
   'nozzle principal stress': 'the principal stress of the nozzle',

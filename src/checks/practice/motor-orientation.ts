@@ -3,7 +3,7 @@ import { type Demand, defineCheck } from '../define-check.js';
 
 const MAKER: Citation = {
   source: 'common-practice',
-  clause: "the motor maker's list of mounting positions",
+  clause: "the motor manufacturer's list of mounting positions",
   confidence: 'common practice',
 };
 

@@ -16,7 +16,7 @@ import {
 
 const MAKER: Citation = {
   source: 'common-practice',
-  clause: "the maker's dimension for drawing coupling and seal governs",
+  clause: "the manufacturer's dimension for drawing coupling and seal governs",
   confidence: 'common practice',
 };
 

@@ -6,7 +6,7 @@ import { type Access, accessOf, clashOf, FAR, inTheWay, wayBefore, withoutHolder
 
 const MAKER: Citation = {
   source: 'common-practice',
-  clause: "the maker's dimension for drawing the motor governs",
+  clause: "the manufacturer's dimension for drawing the motor governs",
   confidence: 'read',
 };
 

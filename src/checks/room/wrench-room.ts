@@ -7,7 +7,7 @@ import { accessOf, FAR, inTheWay, near } from './access-subject.js';
 
 const MAKER: Citation = {
   source: 'common-practice',
-  clause: "the maker's or the owner's room for tools governs",
+  clause: "the manufacturer's or the owner's room for tools governs",
   confidence: 'common practice',
 };
 

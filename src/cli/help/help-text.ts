@@ -2,7 +2,7 @@
 
 /** What every help ends with. */
 export const caution = `An estimate for review by the engineer of record, who alone decides. The
-maker's manual and the local code govern. Support the pipe, lock out and drain
+manufacturer's manual and the local code govern. Support the pipe, lock out and drain
 before anything is taken out.`;
 
 const statuses = `Exit status:

@@ -14,7 +14,7 @@ export const flangeRating = field(
     )
     .min(1)
     .max(20),
-  "Maker's pressure rating by temperature, from the lowest temperature up",
+  "Manufacturer's pressure rating by temperature, from the lowest temperature up",
   [{ temperature: '150 degF', pressure: '250 psi' }],
 );
 

@@ -44,15 +44,19 @@ export const fileSchema = map({
     friction: 0.3,
   }).optional(),
   room: field(room, 'The room', { floor: '0 ft', ceiling: '13 ft' }).optional(),
-  'service-spaces': field(serviceSpaces, "Spaces to be kept free, with the maker's or the owner's numbers", [
-    {
-      purpose: 'coupling and seal',
-      owner: 'maker',
-      source: 'manual 44-7, page 12',
-      depth: '24 in',
-      width: '20 in',
-    },
-  ]).optional(),
+  'service-spaces': field(
+    serviceSpaces,
+    "Spaces to be kept free, with the manufacturer's or the owner's numbers",
+    [
+      {
+        purpose: 'coupling and seal',
+        owner: 'maker',
+        source: 'manual 44-7, page 12',
+        depth: '24 in',
+        width: '20 in',
+      },
+    ],
+  ).optional(),
   limits: field(limits, 'What the results are held against', {
     'nozzle-loads': { basis: 'maker' },
   }).optional(),

@@ -31,7 +31,7 @@ const nozzleLoads = map({
   compare: field(z.array(oneOf(bases)), 'Bases shown for comparison', ['process-pump table']).optional(),
   maker: field(
     map({
-      document: field(text(), "Maker's document the loads are taken from", 'data sheet 4471 rev 2'),
+      document: field(text(), "Manufacturer's document the loads are taken from", 'data sheet 4471 rev 2'),
       suction: field(allowance, 'Allowable loads on the suction nozzle', {
         'resultant-force': '1600 lb',
       }).optional(),
@@ -39,7 +39,7 @@ const nozzleLoads = map({
         'resultant-force': '1600 lb',
       }).optional(),
     }),
-    "Maker's allowable nozzle loads",
+    "Manufacturer's allowable nozzle loads",
     { document: 'data sheet 4471 rev 2', suction: { 'resultant-force': '1600 lb' } },
   ).optional(),
 });

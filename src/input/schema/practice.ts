@@ -102,7 +102,7 @@ export const pumpPractice = {
 /** What the motor may do. */
 export const motorPractice = {
   'service-factor': field(ratio({ least: 1, most: 2 }), 'Service factor on the nameplate', 1.15).optional(),
-  'shaft-down': yesOrNo('Whether the maker lets the motor stand with its shaft down'),
+  'shaft-down': yesOrNo('Whether the manufacturer lets the motor stand with its shaft down'),
 };
 
 /** What the service is, beside its liquid. */
@@ -122,7 +122,7 @@ export const diffuserPractice = {
   strainer: yesOrNo('Whether it holds a strainer'),
   'straight-asked': field(
     quantity('length', 'not negative'),
-    'Straight pipe its maker asks for ahead of it; 0 in where none',
+    'Straight pipe its manufacturer asks for ahead of it; 0 in where none',
     '0 in',
   ).optional(),
 };

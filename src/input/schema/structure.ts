@@ -37,7 +37,7 @@ export const bracket = field(
   map({
     frequency: field(
       quantity('frequency', 'positive'),
-      "Maker's natural frequency of the motor on its bracket, the casing held",
+      "Manufacturer's natural frequency of the motor on its bracket, the casing held",
       '75 Hz',
     ).optional(),
     rotation: field(

@@ -99,7 +99,7 @@ export const adviseSentences = {
   }),
   'advise.caution.spring-range': () => ({
     message:
-      "choose the nearest spring from its maker's table and give its rate and working range in the file; then " +
+      "choose the nearest spring from its manufacturer's table and give its rate and working range in the file; then " +
       'check again',
   }),
   'advise.caution.spring-stops': () => ({

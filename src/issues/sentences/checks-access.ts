@@ -22,8 +22,11 @@ export const accessCheckSentences = {
 
   'checks.motor-withdrawal.exceeds': (data: InTheWay) => ({
     message: `${what(data)} leaves too little height over the motor to draw it`,
-    wanted: remedy(data, 'lower the pump, or agree with the maker on another way of drawing the motor'),
-    hint: "the maker's lifting instructions and whoever plans the lift decide",
+    wanted: remedy(
+      data,
+      'lower the pump, or agree with the manufacturer on another way of drawing the motor',
+    ),
+    hint: "the manufacturer's lifting instructions and whoever plans the lift decide",
   }),
   'checks.motor-withdrawal.clash': (data: InTheWay) => ({
     message: `${what(data)} reaches into the motor`,
@@ -32,7 +35,7 @@ export const accessCheckSentences = {
   }),
   'checks.motor-withdrawal.no-height': () => ({
     message: 'the clear height needed to draw the motor is not given',
-    wanted: "give the maker's withdrawal height of the motor, from its top",
+    wanted: "give the manufacturer's withdrawal height of the motor, from its top",
   }),
   'checks.motor-withdrawal.no-ceiling': () => ({
     message: 'neither a ceiling nor anything over the motor is given',
@@ -71,7 +74,7 @@ export const accessCheckSentences = {
   }),
   'checks.seal-through-spacer.unknown': () => ({
     message: 'the file does not say how long spacer and seal are',
-    wanted: "give both from the maker's drawing: pump dimensions, spacer",
+    wanted: "give both from the manufacturer's drawing: pump dimensions, spacer",
     hint: 'they decide whether a seal is changed without lifting the motor',
   }),
   'checks.seal-through-spacer.passes': () => ({
@@ -87,7 +90,7 @@ export const accessCheckSentences = {
   }),
   'checks.coupling-space.unknown': () => ({
     message: 'the room needed to draw coupling and seal is not given',
-    wanted: "give the window of the coupling, and the maker's room beside it as a service space",
+    wanted: "give the window of the coupling, and the manufacturer's room beside it as a service space",
   }),
   'checks.coupling-space.free': (data: { side: string }) => ({
     message: `on the ${data.side} side it is free`,
@@ -96,7 +99,7 @@ export const accessCheckSentences = {
 
   'checks.wrench-room.exceeds': (data: InTheWay) => ({
     message: `${what(data)} stands too near to the coupling for tools`,
-    wanted: remedy(data, 'agree with the maker on tools that need less room'),
+    wanted: remedy(data, 'agree with the manufacturer on tools that need less room'),
   }),
   'checks.wrench-room.unknown': () => ({
     message: 'the room needed for tools round the coupling is not given',
@@ -203,7 +206,7 @@ export const accessCheckSentences = {
   }),
   'checks.casing-lift-out.unknown': () => ({
     message: 'how far the casing must be lifted is not given',
-    wanted: "give the maker's or the owner's height as a service space for casing lift-out",
+    wanted: "give the manufacturer's or the owner's height as a service space for casing lift-out",
   }),
   'checks.casing-lift-out.no-ceiling': () => ({
     message: 'neither a ceiling nor anything over the casing is given',

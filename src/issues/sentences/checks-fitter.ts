@@ -14,7 +14,7 @@ export const fitterCheckSentences = {
   }),
   'checks.slack-hanger.no-basis': (data: { nozzle: string; mark: string }) => ({
     message: `the load on the ${data.nozzle} nozzle with ${data.mark} slack is given, but no limit is named to judge it by`,
-    wanted: 'ask the maker for the loads allowed on the nozzles and name them as the basis',
+    wanted: 'ask the manufacturer for the loads allowed on the nozzles and name them as the basis',
   }),
   'checks.slack-hanger.no-place': () => ({ message: 'no hanger or stand near the pump can go slack' }),
 
@@ -33,7 +33,7 @@ export const fitterCheckSentences = {
     message: `pulling the permitted misfit shut takes the ${data.component} on the ${data.nozzle} nozzle above its limit`,
     wanted:
       'bring the flanges closer than the tolerance before bolting: the fit-up card says how close; give that as the tolerance',
-    hint: 'cut and refit the closing spool rather than pull; the maker of the pump decides',
+    hint: 'cut and refit the closing spool rather than pull; the manufacturer of the pump decides',
   }),
   'checks.fit-up-tolerance.together': (data: { nozzle: string }) => ({
     message: `gap, offset and tilt at the ${data.nozzle} nozzle may each be as large as permitted, but not all of them at once`,
@@ -41,7 +41,7 @@ export const fitterCheckSentences = {
   }),
   'checks.fit-up-tolerance.no-basis': (data: { nozzle: string }) => ({
     message: `the load of the permitted misfit on the ${data.nozzle} nozzle is given, but no limit is named to judge it by`,
-    wanted: 'ask the maker for the loads allowed on the nozzles and name them as the basis',
+    wanted: 'ask the manufacturer for the loads allowed on the nozzles and name them as the basis',
   }),
   'checks.fit-up-tolerance.no-tolerance': () => ({
     message: 'gap, offset or parallelism permitted, or the size of the flange faces, is not known',

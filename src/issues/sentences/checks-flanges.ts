@@ -43,7 +43,7 @@ export const flangeCheckSentences = {
   'checks.flange-class.exceeds': (data: { owner: string; class: string; condition: string }) => ({
     message: `the flange of ${data.owner}, class ${data.class}, is rated for less than the pressure in the condition ${data.condition}`,
     wanted: 'take a higher class on both sides, or lower the pressure at this part',
-    hint: 'never test a part above what its maker allows; the engineer of record decides on the pressure',
+    hint: 'never test a part above what its manufacturer allows; the engineer of record decides on the pressure',
   }),
   'checks.flange-class.no-place': () => ({ message: 'no flange joint is described' }),
 
@@ -65,7 +65,7 @@ export const flangeCheckSentences = {
     message: `${data.at} bolts a raised face to flat cast iron, which can crack it`,
     wanted:
       'face the steel flange flat and use a full-face gasket, tightened in steps to the torque of the iron flange',
-    hint: 'the maker of the pump or valve decides on face and torque',
+    hint: 'the manufacturer of the pump or valve decides on face and torque',
   }),
   'checks.raised-face-on-flat-iron.unknown': (data: { near?: string; far: string }) => ({
     message: `face or material of ${data.near} or ${data.far} is not known`,

@@ -20,13 +20,15 @@ export const motionCheckSentences = {
     away: number;
   }) => ({
     message: `the vibration of the pump nearest to ${data.at}, ${data.exciting} Hz, is at ${data.frequency} Hz, ${data.away} % away, and no margin is given`,
-    wanted: 'give the margin that the specification or the maker asks for under limits, frequency-margin',
+    wanted:
+      'give the margin that the specification or the manufacturer asks for under limits, frequency-margin',
     hint: 'no binding figure for pumps carried by their pipe is published; a tenth to a quarter is customary',
   }),
   'checks.frequency-margin.no-margin-range': () => ({
     message:
       'the drive has a range of speeds, and no margin between them and the natural frequencies is given',
-    wanted: 'give the margin that the specification or the maker asks for under limits, frequency-margin',
+    wanted:
+      'give the margin that the specification or the manufacturer asks for under limits, frequency-margin',
     hint: 'the frequencies are listed; a tenth to a quarter is customary',
   }),
   'checks.frequency-margin.no-speeds': () => ({

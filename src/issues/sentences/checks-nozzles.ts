@@ -6,20 +6,20 @@ export const nozzleCheckSentences = {
     message: `the ${data.component} on the ${data.nozzle} nozzle is above its limit, worst when ${data.condition}`,
     wanted:
       'carry the first elbow and the valves beside the pump on supports of their own, or let the line give more; then review again',
-    hint: 'only the maker of the pump can allow more, in writing',
+    hint: 'only the manufacturer of the pump can allow more, in writing',
   }),
   'checks.nozzle-loads.no-basis': (data: { nozzle: string }) => ({
     message: `loads on the ${data.nozzle} nozzle are given, but no limit is named to judge them by`,
-    wanted: 'ask the maker for the loads allowed on the nozzles and name them as the basis',
+    wanted: 'ask the manufacturer for the loads allowed on the nozzles and name them as the basis',
     hint: 'the engineer of record may name a published basis instead',
   }),
   'checks.nozzle-loads.no-maker-limits': (data: { nozzle: string }) => ({
-    message: `the maker's limits are named, but none is given for the ${data.nozzle} nozzle`,
-    wanted: 'give the forces and moments the maker allows, with the document they stand in',
+    message: `the manufacturer's limits are named, but none is given for the ${data.nozzle} nozzle`,
+    wanted: 'give the forces and moments the manufacturer allows, with the document they stand in',
   }),
   'checks.nozzle-loads.not-in-table': (data: { size: string }) => ({
     message: `the process-pump table has no row for size ${data.size}`,
-    wanted: "ask for the maker's limits",
+    wanted: "ask for the manufacturer's limits",
   }),
   'checks.nozzle-loads.judged-by-stress': () => ({
     message: 'the nozzles are judged by their principal stress, as the file asks',
@@ -27,18 +27,18 @@ export const nozzleCheckSentences = {
   'checks.nozzle-loads.iron-casing': () => ({
     message: 'the published values are for steel casings, and this casing is of cast iron',
     wanted:
-      "do not take this for the maker's consent: published values for iron are about half of those for stainless steel",
-    hint: 'the maker decides',
+      "do not take this for the manufacturer's consent: published values for iron are about half of those for stainless steel",
+    hint: 'the manufacturer decides',
   }),
   'checks.nozzle-loads.no-place': () => ({ message: 'the pump has no nozzles' }),
 
   'checks.nozzle-comparison.exceeds': (data: { component: string; condition: string }) => ({
     message: `the ${data.component} is above this basis, worst when ${data.condition}`,
-    wanted: 'a comparison only: ask the maker whether the loads are allowed',
+    wanted: 'a comparison only: ask the manufacturer whether the loads are allowed',
   }),
   'checks.nozzle-comparison.iron-exceeds': (data: { component: string }) => ({
     message: `the ${data.component} is above a table made for steel casings, and this casing is of cast iron`,
-    wanted: 'a comparison only, but a warning: ask the maker in writing before installing',
+    wanted: 'a comparison only, but a warning: ask the manufacturer in writing before installing',
   }),
   'checks.nozzle-comparison.no-place': () => ({ message: 'no other basis is asked for' }),
 
@@ -46,20 +46,20 @@ export const nozzleCheckSentences = {
     message: `the principal stress in the ${data.nozzle} nozzle is above that of the annex for pumps carried by their pipe`,
     wanted:
       'reduce moment and torsion on the nozzle: a support under the first elbow, a straighter first leg',
-    hint: 'the maker of the pump decides',
+    hint: 'the manufacturer of the pump decides',
   }),
   'checks.nozzle-principal-stress.not-hung': () => ({
     message: 'the rule is for pumps carried by their pipe alone, and this one stands on a base',
   }),
   'checks.nozzle-principal-stress.no-section': (data: { size: string }) => ({
     message: `there is no schedule 40 pipe of size ${data.size} to stand for the nozzle`,
-    wanted: "ask for the maker's limits",
+    wanted: "ask for the manufacturer's limits",
   }),
   'checks.nozzle-principal-stress.no-place': () => ({ message: 'the pump has no nozzles' }),
 
   'checks.nozzle-combined.exceeds': (data: { label: string; condition: string }) => ({
     message: `the loads of both nozzles are above the combined rule: ${data.label}, worst when ${data.condition}`,
-    wanted: 'a comparison only: ask the maker whether the loads are allowed',
+    wanted: 'a comparison only: ask the manufacturer whether the loads are allowed',
   }),
   'checks.nozzle-combined.no-place': () => ({
     message: 'the combined rule is for pumps bolted to a base, and this one is not',

@@ -39,7 +39,7 @@ export const pipeCheckSentences = {
   'checks.test-pressure.exceeds': (data: { at: string }) => ({
     message: `the test pressure is more than ${data.at} may see`,
     wanted: 'lower the test pressure, or isolate this part during the test',
-    hint: 'a part burst in a test hurts people: never test above what the maker of any part allows',
+    hint: 'a part burst in a test hurts people: never test above what the manufacturer of any part allows',
   }),
   'checks.test-pressure.no-rating': (data: { owner: string }) => ({
     message: `what ${data.owner} may be tested to is not known`,

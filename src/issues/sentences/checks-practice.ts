@@ -114,7 +114,7 @@ export const practiceCheckSentences = {
     message: `little straight pipe stands between the pump and ${by(data)} (${data.disturbs})`,
     wanted:
       'lengthen it, or fit a straightener or a suction diffuser; five diameters are customary, and the pump standard has a table by fitting',
-    hint: "the pump's maker decides what this impeller bears",
+    hint: "the pump's manufacturer decides what this impeller bears",
   }),
   'checks.straight-run.by': (data: { by: string; disturbs: string }) => ({
     message: `the straight pipe ends at ${by(data)} (${data.disturbs})`,
@@ -124,21 +124,21 @@ export const practiceCheckSentences = {
     wanted: 'describe the suction line farther',
   }),
   'checks.straight-run.diffuser': (data: { by: string }) => ({
-    message: `${by(data)} straightens the flow; the length ahead of it is held against its maker's number`,
+    message: `${by(data)} straightens the flow; the length ahead of it is held against its manufacturer's number`,
   }),
   'checks.straight-run.diffuser-short': (data: { by: string }) => ({
-    message: `less straight pipe stands ahead of ${by(data)} than its maker asks for`,
-    wanted: 'lengthen it, or ask the maker',
+    message: `less straight pipe stands ahead of ${by(data)} than its manufacturer asks for`,
+    wanted: 'lengthen it, or ask the manufacturer',
   }),
   'checks.straight-run.diffuser-unsaid': (data: { by: string }) => ({
-    message: `what straight pipe ${by(data)} needs ahead of it is for its maker to say`,
+    message: `what straight pipe ${by(data)} needs ahead of it is for its manufacturer to say`,
     wanted: 'give straight-asked beside it, and straightens: no where it has no vanes',
   }),
   'checks.straight-run.no-place': () => ({ message: LINES_MISSING }),
 
   'checks.check-valve-distance.exceeds': (data: { at: string; missed: string }) => ({
     message: `${at(data)} stands nearer to the pump than these rules in use, in diameters: ${data.missed}`,
-    wanted: "ask the valve's maker for its own distance, and listen when the pump stops",
+    wanted: "ask the valve's manufacturer for its own distance, and listen when the pump stops",
   }),
   'checks.check-valve-distance.kept': (data: { kept: string }) => ({
     message: `its distance keeps these rules in use, in diameters: ${data.kept}`,
@@ -189,7 +189,7 @@ export const practiceCheckSentences = {
   'checks.motor-power.no-place': () => ({ message: 'there is no motor' }),
 
   'checks.motor-orientation.exceeds': () => ({
-    message: 'the maker does not let this motor stand with its shaft down',
+    message: 'the manufacturer does not let this motor stand with its shaft down',
     wanted: 'a motor made for that position, with a bearing for the weight it carries',
   }),
   'checks.motor-orientation.below': () => ({
@@ -197,14 +197,14 @@ export const practiceCheckSentences = {
     wanted: 'the motor above the pump',
   }),
   'checks.motor-orientation.unknown': () => ({
-    message: 'the file does not say whether the maker lets the motor stand with its shaft down',
-    wanted: 'give motor shaft-down: yes or shaft-down: no, from the maker',
+    message: 'the file does not say whether the manufacturer lets the motor stand with its shaft down',
+    wanted: 'give motor shaft-down: yes or shaft-down: no, from the manufacturer',
   }),
   'checks.motor-orientation.no-place': () => ({ message: 'there is no motor' }),
 
   'checks.connector-needed.exceeds': (data: { by: string }) => ({
     message: `${by(data)} stands at a pump that hangs in its pipe, where nothing moves against anything`,
-    wanted: 'leave it out unless the maker or the acoustician asks for it',
+    wanted: 'leave it out unless the manufacturer or the acoustician asks for it',
     hint: 'a connector passes the thrust of the pressure to the supports and is the first thing to burst',
   }),
   'checks.connector-needed.behind': (data: { by: string }) => ({
@@ -212,7 +212,7 @@ export const practiceCheckSentences = {
     wanted: 'ask what it is there for',
   }),
   'checks.connector-needed.no-place': () => ({
-    message: 'the pump does not hang in its pipe; connectors are for its maker and the acoustician',
+    message: 'the pump does not hang in its pipe; connectors are for its manufacturer and the acoustician',
   }),
 
   'checks.isolation-bridged.exceeds': (data: { by: string; at: string }) => ({
@@ -244,7 +244,7 @@ export const practiceCheckSentences = {
   'checks.within-scope.hot': () => ({
     message:
       'the line gets hotter than the guides for building-service pumps are written for: seal cooling, bearing temperature and flange leakage when hot are not judged',
-    wanted: "the maker's word for this temperature, and a review by process-plant rules",
+    wanted: "the manufacturer's word for this temperature, and a review by process-plant rules",
   }),
   'checks.within-scope.no-place': () => ({ message: 'nothing is asked of the scope' }),
 } as const satisfies Sentences;

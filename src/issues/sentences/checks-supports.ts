@@ -31,12 +31,12 @@ export const supportCheckSentences = {
   'checks.support-load.exceeds': (data: { at: string; condition: string }) => ({
     message: `the load on ${data.at} is above its rating, worst in the condition ${data.condition}`,
     wanted: 'take a stronger support or share the load between two',
-    hint: 'the maker of the support and the structural engineer decide',
+    hint: 'the manufacturer of the support and the structural engineer decide',
   }),
   'checks.support-load.above-range': (data: { at: string; condition: string }) => ({
     message: `the spring ${data.at} is loaded past its working range when ${data.condition}`,
     wanted: 'choose a stronger spring, or share the load with a support beside it',
-    hint: 'a spring on its stop is a rigid support; the maker of the spring confirms the choice',
+    hint: 'a spring on its stop is a rigid support; the manufacturer of the spring confirms the choice',
   }),
   'checks.support-load.below-range': (data: { at: string; condition: string }) => ({
     message: `the spring ${data.at} is loaded below its working range when ${data.condition}`,

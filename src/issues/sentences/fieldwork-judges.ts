@@ -9,7 +9,7 @@ const what = (data: { readonly title: string; readonly at: string }) => `${say(d
 export const fieldworkJudgesSentences = {
   'fieldwork.no-limit': (data: { at: string }) => ({
     message: `no limit was given for ${at(data)}`,
-    wanted: 'the limit of the maker or the specification, with the page it stands on',
+    wanted: 'the limit of the manufacturer or the specification, with the page it stands on',
   }),
   'fieldwork.limit-without-source': (data: { at: string }) => ({
     message: `the limit written down for ${at(data)} has no document`,
@@ -21,7 +21,7 @@ export const fieldworkJudgesSentences = {
   }),
   'fieldwork.no-nozzle-basis': (data: { at: string }) => ({
     message: `no basis for the nozzle loads is named, so the load at ${at(data)} has no limit`,
-    wanted: 'the loads that the maker allows on the nozzles',
+    wanted: 'the loads that the manufacturer allows on the nozzles',
   }),
   'fieldwork.no-rated-voltage': () => ({
     message: 'the rated voltage is neither in the file nor on the sheet',

@@ -5,7 +5,7 @@ import { say } from './tell.js';
 /** Sentences on readings of the set itself that exceed: plumb, coupling, seal, hydraulics, supply, vibration, room. */
 export const fieldworkRunningSentences = {
   'fieldwork.plumb-shaft.exceeds': item(
-    () => 'the shaft is out of plumb by more than the maker allows',
+    () => 'the shaft is out of plumb by more than the manufacturer allows',
     'set the supports with the line filled until it stands plumb',
     'the weight of the motor bends the stool, and the seal wears to one side',
   ),
@@ -20,7 +20,7 @@ export const fieldworkRunningSentences = {
     'the seal leaks and wears',
   ),
   'fieldwork.seal-leakage.exceeds': item(
-    () => 'the seal leaks more than its maker allows',
+    () => 'the seal leaks more than its manufacturer allows',
     'lock out, drain, and look at its faces and at the flush',
     'water on the floor, and a dry seal when air gathers',
   ),
@@ -113,7 +113,7 @@ export const fieldworkRunningSentences = {
     'the line moves as the review does not foresee',
   ),
   'fieldwork.coupling-bolts.exceeds': item(
-    () => 'the coupling bolts are not pulled to the torque of the maker',
+    () => 'the coupling bolts are not pulled to the torque of the manufacturer',
     'pull them crosswise in turns to the torque of the manual',
     'the coupling slips, and the rotor drops',
   ),
@@ -139,7 +139,7 @@ export const fieldworkRunningSentences = {
   ),
   'fieldwork.valves-open.exceeds': item(
     () => 'the isolation valves do not stand open',
-    'open the suction fully; start against the discharge only as the maker says',
+    'open the suction fully; start against the discharge only as the manufacturer says',
     'the pump heats its own water, or runs dry',
   ),
   'fieldwork.check-holds.exceeds': item(

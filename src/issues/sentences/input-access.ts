@@ -39,7 +39,7 @@ export const inputAccessSentences = {
     }),
   'input.space-twice': (data: { purpose: string }) =>
     tell(data, `the space "${say(data, 'purpose')}" is given twice by the same owner`, {
-      wanted: 'one entry by the maker, one by the owner; the larger governs',
+      wanted: 'one entry by the manufacturer, one by the owner; the larger governs',
       example: '',
     }),
   'input.space-key-idle': (data: { key: string; purpose: string }) =>

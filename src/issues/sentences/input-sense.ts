@@ -74,7 +74,7 @@ export const inputSenseSentences = {
   'input.ceiling-below-floor': (data: { ceiling: string; floor: string }) =>
     tell(data, `the ceiling, ${say(data, 'ceiling')}, is not above the floor, ${say(data, 'floor')}`),
   'input.maker-empty': (data: IssueData) =>
-    tell(data, "the maker's loads name neither nozzle", { wanted: 'suction, discharge or both' }),
+    tell(data, "the manufacturer's loads name neither nozzle", { wanted: 'suction, discharge or both' }),
   'input.line-missing': (data: { port: string }) =>
     tell(data, `no line starts at the ${say(data, 'port')} port`, {
       wanted: 'one line from each port',

@@ -31,7 +31,7 @@ export const coupling: PartDefinition = {
         choiceBox({
           id: 'coupling.bolts',
           label: 'pulled to torque',
-          tip: 'Whether the coupling bolts are pulled to the maker’s torque',
+          tip: 'Whether the coupling bolts are pulled to the manufacturer’s torque',
         }),
         numberBox(
           { id: 'coupling.torque', label: 'torque', tip: 'Torque of the coupling bolts' },
@@ -52,7 +52,7 @@ export const coupling: PartDefinition = {
             context,
           ),
         ],
-        { limit: 'as the maker’s manual says' },
+        { limit: 'as the manufacturer’s manual says' },
       ),
     ];
     return [

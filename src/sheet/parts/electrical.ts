@@ -75,7 +75,7 @@ export const electrical: PartDefinition = {
             tip: 'Whether the shaft turns as the arrow on the pump says, seen in a bump start',
           }),
         ],
-        { expected: 'yes', limit: 'as the arrow', source: 'the maker’s arrow' },
+        { expected: 'yes', limit: 'as the arrow', source: 'the manufacturer’s arrow' },
       ),
     ];
   },

@@ -16,7 +16,7 @@ export const hydraulic: PartDefinition = {
   id: 'hydraulic',
   title: 'Hydraulic readings',
   trade: 'balancing contractor',
-  how: 'Read both gauges at rest first, at the ports of the maker, and again running: the difference at rest is that of the gauges and of their heights, and is taken off. Shut-off only briefly.',
+  how: 'Read both gauges at rest first, at the ports of the manufacturer, and again running: the difference at rest is that of the gauges and of their heights, and is taken off. Shut-off only briefly.',
   caution:
     'A pump run against a shut valve heats its water: seconds only. Hot water and pressure behind every plug.',
   rows: (context) => [...valveRows(context), ...gaugeRows(context), ...flowRows(context)],
@@ -113,7 +113,7 @@ function gaugeRows(context: FieldContext): readonly SheetRow[] {
     return sheetRow(words[state], sides.map(box), {
       ...(state === 'at-rest' && { expected: 'alike, but for the heights of the gauges' }),
       ...(state === 'running' && { expected: `${expected} more at the discharge, at duty` }),
-      ...(state === 'shut-off' && { limit: NO_LIMIT, expected: 'the maker’s curve at no flow' }),
+      ...(state === 'shut-off' && { limit: NO_LIMIT, expected: 'the manufacturer’s curve at no flow' }),
     });
   }).filter(({ boxes }) => boxes.length > 0);
 }

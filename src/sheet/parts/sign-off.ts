@@ -15,7 +15,7 @@ export const signOff: PartDefinition = {
   id: 'sign-off',
   title: 'Sign-off',
   trade: 'commissioning agent',
-  how: 'Each signs for the readings of his trade. This sheet takes the place neither of the maker’s start-up report nor of the engineer of record.',
+  how: 'Each signs for the readings of his trade. This sheet takes the place neither of the manufacturer’s start-up report nor of the engineer of record.',
   rows: () =>
     SIGNERS.map(([key, word]) => {
       const signature: Box = {

@@ -18,7 +18,7 @@ const practice = (clause: string): Citation => ({
 /** Weights of equipment and of parts described in the file [-]. */
 const weights: Readonly<Record<Obtained, Width>> = {
   weighed: { half: 0.02, citation: practice('weighed on site with a load cell or crane scale, within 2 %') },
-  maker: { half: 0.1, citation: practice("weight of the maker's outline drawing, within 10 %") },
+  maker: { half: 0.1, citation: practice("weight of the manufacturer's outline drawing, within 10 %") },
   given: { half: 0.15, citation: practice('weight given without saying how it is known, within 15 %') },
   catalogue: {
     half: 0.25,
