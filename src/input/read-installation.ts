@@ -74,8 +74,17 @@ function issuesOf(drafts: readonly Draft[], read: ReadText): readonly Issue[] {
   );
 }
 
+/** Most issues told one by one: more help nobody, and are counted. */
+const MOST_ISSUES = 100;
+
 function inOrder(issues: readonly Issue[]): readonly Issue[] {
-  return [...issues].sort(
+  const sorted = [...issues].sort(
     (a, b) => (a.place?.line ?? 0) - (b.place?.line ?? 0) || (a.place?.column ?? 0) - (b.place?.column ?? 0),
   );
+  const rest = sorted.slice(MOST_ISSUES);
+  const [next] = rest;
+  if (next === undefined) return sorted;
+  const severity = rest.some((issue) => issue.severity === 'error') ? 'error' : 'warning';
+  const more = { code: 'input.more-issues', data: { count: rest.length } } as const;
+  return [...sorted.slice(0, MOST_ISSUES), issueOf(severity, more, next.place)];
 }

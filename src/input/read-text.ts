@@ -15,6 +15,7 @@ import {
 } from 'yaml';
 import type { Coded, Place } from '../issues/issue.js';
 import { type Draft, type Path, pathText } from './draft.js';
+import { keysOfMaps, MOST_KEYS } from './keys-of-maps.js';
 import { boundedTokens } from './nesting.js';
 import { steeringSigns } from './steering-signs.js';
 
@@ -80,13 +81,13 @@ function readDocument(text: string, tokens: readonly string[], top: Place, stop:
   };
   // Whatever follows at the same spot is the echo of the first fault there.
   const errors = [...document.errors, ...document.warnings];
-  const first = errors.filter(
-    (error, index) => errors.findIndex(({ pos }) => pos[0] === error.pos[0]) === index,
-  );
-  const faults = first.map((error) => ({
-    told: yamlFault(error),
-    place: placeAt(error.pos[0], []),
-  }));
+  const seen = new Set<number>();
+  const faults: { told: Coded; place: Place }[] = [];
+  for (const error of errors) {
+    const [offset] = error.pos;
+    if (!seen.has(offset)) faults.push({ told: yamlFault(error), place: placeAt(offset, []) });
+    seen.add(offset);
+  }
   const placeOf = (path: Path, at: Draft['at']): Place => placeAt(offsetOf(document, path, at), path);
   if (second)
     faults.push({
@@ -95,6 +96,17 @@ function readDocument(text: string, tokens: readonly string[], top: Place, stop:
     });
   if (faults.length > 0) return { content: undefined, faults, placeOf };
   if (isTooDeep(document.contents)) return stop({ code: 'input.too-deep', data: { most: DEEPEST_NESTING } });
+  const { repeated, tooMany } = keysOfMaps(document);
+  if (tooMany)
+    faults.push({
+      told: { code: 'input.too-many-keys', data: { found: tooMany.found, most: MOST_KEYS } },
+      place: placeAt(tooMany.offset, []),
+    });
+  for (const { key, first, again } of repeated)
+    faults.push({
+      told: { code: 'input.key-twice', data: { key, first: placeAt(first, []).line } },
+      place: placeAt(again, []),
+    });
   for (const { sign, offset } of steeringSigns(document))
     faults.push({ told: { code: 'input.steering-sign', data: { sign } }, place: placeAt(offset, []) });
   if (faults.length > 0) return { content: undefined, faults, placeOf };
@@ -110,7 +122,8 @@ function composed(
   lines: LineCounter,
 ): readonly [Document, ...Document[]] {
   const parser = new Parser(lines.addNewLine);
-  const composer = new Composer({ version: '1.2', schema: 'core', uniqueKeys: true });
+  // The reader would compare each key with each; `keysOfMaps` looks once.
+  const composer = new Composer({ version: '1.2', schema: 'core', uniqueKeys: false });
   lines.addNewLine(0);
   const parts = [...tokens.flatMap((token) => [...parser.next(token)]), ...parser.end()];
   const [first, ...rest] = composer.compose(parts, true, text.length);
@@ -119,7 +132,6 @@ function composed(
 }
 
 function yamlFault(error: YAMLError): Coded {
-  if (error.code === 'DUPLICATE_KEY') return { code: 'input.key-twice', data: {} };
   if (error.code === 'TAG_RESOLVE_FAILED') return { code: 'input.tag', data: {} };
   if (error.code === 'TAB_AS_INDENT') return { code: 'input.tab', data: {} };
   return { code: 'input.not-yaml', data: { reason: error.message.split('\n')[0] ?? '' } };

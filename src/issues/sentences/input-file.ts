@@ -23,8 +23,18 @@ export const inputFileSentences = {
     }),
   'input.tab': (data: IssueData) =>
     tell(data, 'a tab stands where the line is indented', { wanted: 'blanks' }),
-  'input.key-twice': (data: IssueData) =>
-    tell(data, 'this key stands twice in its map', { wanted: 'every key once' }),
+  'input.key-twice': (data: { key: string; first: number }) =>
+    tell(data, `the key "${say(data, 'key')}" stands twice in its map, first on line ${say(data, 'first')}`, {
+      wanted: 'every key once',
+    }),
+  'input.too-many-keys': (data: { found: number; most: number }) =>
+    tell(data, `this map has ${say(data, 'found')} keys`, {
+      wanted: `at most ${say(data, 'most')}; a description of one pump has some dozens`,
+    }),
+  'input.more-issues': (data: { count: number }) =>
+    tell(data, `and ${say(data, 'count').replace(/\B(?=(\d{3})+$)/gu, ',')} more`, {
+      wanted: 'those above mended first; then the others are told',
+    }),
   'input.tag': (data: IssueData) => tell(data, 'tags are not read', { wanted: 'plain text, lists and maps' }),
   'input.steering-sign': (data: { sign: string }) =>
     tell(data, `this text holds the sign ${say(data, 'sign')}, which steers what shows it`, {
