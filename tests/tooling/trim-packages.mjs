@@ -91,6 +91,32 @@ function askingTheLibrary(library) {
   };
 }
 
+/**
+ * Parts of the PDF library that are never used here and hang on its document all the same: the measures of the fonts that
+ * every viewer has (fonts are embedded), its forms (ours are written by hand), reading a PDF, and outlines of SVG.
+ */
+const unusedOfPdf = {
+  '@pdf-lib/standard-fonts':
+    'export const FontNames = {}; export const Encodings = {}; export const Font = {};',
+  'form/PDFForm.js': `export default {}; ${unusedPart('a form')}`,
+  'parser/PDFParser.js': `export default {}; ${unusedPart('reading a PDF')}`,
+  'api/svgPath.js': `export const svgPathToOperators = unused; ${unusedPart('an outline of SVG')}`,
+};
+
+function unusedPart(what) {
+  return `function unused() { throw new TypeError(${JSON.stringify(`${what} is left out of the bundle`)}); }`;
+}
+
+const withoutUnusedOfPdf = {
+  name: 'without-unused-of-pdf',
+  setup({ onLoad }) {
+    for (const [part, contents] of Object.entries(unusedOfPdf)) {
+      const within = part.startsWith('@') ? `node_modules/${part}/.*` : `node_modules/pdf-lib/es/.*${part}$`;
+      onLoad({ filter: new RegExp(within.replaceAll('/', '[\\\\/]')) }, () => ({ contents, loader: 'js' }));
+    }
+  },
+};
+
 /** Packages whose files do nothing when they are loaded but define things, and do not say so. */
 const DEFINES_ONLY = /^(pdf-lib|@pdf-lib\/|pako|csv-parse|yaml|saxes|fflate|fastest-levenshtein|@noble\/)/;
 
@@ -108,4 +134,4 @@ const definitionsOnly = {
 };
 const RESOLVED = 'resolved';
 
-export const trimPackages = [onlyTheReader, unitsWorkedOut, definitionsOnly];
+export const trimPackages = [onlyTheReader, unitsWorkedOut, withoutUnusedOfPdf, definitionsOnly];
