@@ -9,7 +9,7 @@ import {
   roleOf,
 } from '../model/conditions/condition-roles.js';
 import type { FrameCondition } from '../model/frame/frame.js';
-import type { Subject } from './subject.js';
+import type { Facts } from './facts.js';
 
 /** A condition with what acts and what came of it. */
 export interface SolvedCondition {
@@ -26,7 +26,7 @@ export interface SolvedCondition {
  * @param subject - layout with its frame, and response
  * @returns conditions that were both described and solved
  */
-export function solvedConditions(subject: Subject): readonly SolvedCondition[] {
+export function solvedConditions(subject: Facts): readonly SolvedCondition[] {
   return subject.layout.frame.conditions.flatMap((acts) => {
     const solved = subject.response.conditions[acts.name];
     return solved === undefined ? [] : [{ name: acts.name, role: roleOf(acts), acts, solved }];
@@ -40,7 +40,7 @@ export function solvedConditions(subject: Subject): readonly SolvedCondition[] {
  * @param kind - for example `filled`
  * @returns the first condition of that kind, where there is one
  */
-export function conditionOf(subject: Pick<Subject, 'layout'>, kind: RoleKind): FrameCondition | undefined {
+export function conditionOf(subject: Pick<Facts, 'layout'>, kind: RoleKind): FrameCondition | undefined {
   return ofRole(subject.layout.frame.conditions, kind);
 }
 
@@ -51,7 +51,7 @@ export function conditionOf(subject: Pick<Subject, 'layout'>, kind: RoleKind): F
  * @param kind - for example `filled`
  * @returns the first solved condition of that kind, where there is one
  */
-export function solvedOf(subject: Subject, kind: RoleKind): SolvedCondition | undefined {
+export function solvedOf(subject: Facts, kind: RoleKind): SolvedCondition | undefined {
   return ofRole(solvedConditions(subject), kind);
 }
 
@@ -61,7 +61,7 @@ export function solvedOf(subject: Subject, kind: RoleKind): SolvedCondition | un
  * @param subject - layout with its frame, and response
  * @returns those that are there, in the order of the frame
  */
-export function operatingOnly(subject: Subject): readonly SolvedCondition[] {
+export function operatingOnly(subject: Facts): readonly SolvedCondition[] {
   return solvedConditions(subject).filter(isService);
 }
 
@@ -71,7 +71,7 @@ export function operatingOnly(subject: Subject): readonly SolvedCondition[] {
  * @param subject - layout with its frame, and response
  * @returns those that are there, in the order of the frame
  */
-export function pressurisedOnly(subject: Subject): readonly SolvedCondition[] {
+export function pressurisedOnly(subject: Facts): readonly SolvedCondition[] {
   return solvedConditions(subject).filter(isPressurised);
 }
 
@@ -82,7 +82,7 @@ export function pressurisedOnly(subject: Subject): readonly SolvedCondition[] {
  * @param subject - layout with its frame, and response
  * @returns those that are there, in the order of the frame
  */
-export function judgedConditions(subject: Subject): readonly SolvedCondition[] {
+export function judgedConditions(subject: Facts): readonly SolvedCondition[] {
   return solvedConditions(subject).filter((condition) => !isHypothetical(condition));
 }
 
@@ -92,6 +92,6 @@ export function judgedConditions(subject: Subject): readonly SolvedCondition[] {
  * @param subject - layout with its frame, and response
  * @returns those that are there, in the order of the frame
  */
-export function withPumpInPlace(subject: Subject): readonly SolvedCondition[] {
+export function withPumpInPlace(subject: Facts): readonly SolvedCondition[] {
   return judgedConditions(subject).filter(({ acts }) => acts.removed.length === 0);
 }

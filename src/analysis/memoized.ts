@@ -1,6 +1,6 @@
 import { EngineError, type IssueCode } from '../issues/issue.js';
 import type { Response } from '../mechanics/frame/response.js';
-import type { Subject } from './subject.js';
+import type { Facts } from './facts.js';
 
 /** What is left of work that could not be done: the reason. */
 export interface NotWorkedOut {
@@ -14,8 +14,8 @@ export interface NotWorkedOut {
  * @returns the same work, remembered by the response of the subject
  */
 export function memoized<Answer>(
-  work: (subject: Subject) => Answer,
-): (subject: Subject) => Answer | NotWorkedOut {
+  work: (subject: Facts) => Answer,
+): (subject: Facts) => Answer | NotWorkedOut {
   const known = new WeakMap<Response, Answer | NotWorkedOut>();
   return (subject) => {
     const before = known.get(subject.response);

@@ -13,7 +13,7 @@
  * The last line is loaded only when it is asked for: a verdict needs neither templates nor fonts.
  */
 
-import type { Subject } from '../analysis/subject.js';
+import { analysed, type Subject } from '../analysis/subject.js';
 import { runChecks } from '../checks/all-checks.js';
 import type { Installation, UnitSystem } from '../input/installation.js';
 import type { Issue } from '../issues/issue.js';
@@ -69,7 +69,8 @@ export function review(installation: Installation): Review {
 export function solveInstallation(installation: Installation): Subject {
   const plain = buildLayout(installation);
   const running = ofRole(plain.frame.conditions, 'running');
-  if (running === undefined) return { installation, layout: plain, response: solveFrame(plain.frame) };
+  if (running === undefined)
+    return analysed({ installation, layout: plain, response: solveFrame(plain.frame) });
   const { speed, speeds } = installation.pump.motor;
   const turnsPerSecond = Math.max(speed, speeds?.highest ?? 0) / (2 * Math.PI);
   // Twice running speed is the highest frequency for which pipes are cut fine enough.
@@ -78,7 +79,7 @@ export function solveInstallation(installation: Installation): Subject {
   const layout =
     start.kind === 'fails' ? plain : withConditions(plain, startingConditions(running, start.twist));
   const response = solveFrame(layout.frame);
-  return { installation, layout, response, frequencies: found.frequencies, startUp: start };
+  return analysed({ installation, layout, response, frequencies: found.frequencies, startUp: start });
 }
 
 function withConditions(layout: Layout, further: readonly FrameCondition[]): Layout {

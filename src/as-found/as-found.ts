@@ -3,7 +3,7 @@
  */
 
 import { isNotWorkedOut } from '../analysis/memoized.js';
-import type { Subject } from '../analysis/subject.js';
+import { analysed, type Subject } from '../analysis/subject.js';
 import { supportSettings } from '../analysis/supports/support-settings.js';
 import { type Coded, EngineError } from '../issues/issue.js';
 import type { ConditionResponse } from '../mechanics/frame/response.js';
@@ -72,7 +72,7 @@ export function asFound(context: FieldContext, readings: ReadingsById): AsFound 
     const solved = (heights: boolean): Subject => {
       const frame = frameAsFound({ ...layout.frame, conditions }, found, heights);
       const whole = { ...layout, frame };
-      return { installation: places.installation, layout: whole, response: solveFrame(frame) };
+      return analysed({ installation: places.installation, layout: whole, response: solveFrame(frame) });
     };
     const subject = solved(true);
     return {

@@ -1,4 +1,5 @@
 import { excitations, pumpModes } from '../analysis/motion/pump-modes.js';
+import { analysisOf } from '../analysis/subject.js';
 import { ratioBars } from '../drawing/charts/ratio-bars.js';
 import { speedMap } from '../drawing/charts/speed-map.js';
 import type { Drawing } from '../drawing/drawing.js';
@@ -36,7 +37,16 @@ const SPEED_MAP_HEIGHT = 222;
 export function reviewDrawings(context: ReportContext): Readonly<Record<string, Drawing>> {
   const { installation, layout, response } = context.subject;
   const { findings } = context;
-  const request = { installation, layout, response, findings, units: context.write.system, width: WIDTH };
+  const analysis = analysisOf(context.subject);
+  const request = {
+    installation,
+    layout,
+    response,
+    analysis,
+    findings,
+    units: context.write.system,
+    width: WIDTH,
+  };
   return drawnOnDemand({
     isometric: () => isometricDrawing({ ...request, height: ISOMETRIC_HEIGHT }),
     movement: () =>

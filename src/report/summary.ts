@@ -1,14 +1,14 @@
 /** A review at a summary: the verdict, the findings that decide it, the load on each support, the next step. */
 
 import type { Subject } from '../analysis/subject.js';
+import { supportLoadIn } from '../analysis/supports/support-loads.js';
 import type { UnitSystem } from '../input/installation.js';
 import type { Finding } from '../judging/finding.js';
 import type { Verdict } from '../judging/verdict.js';
-import { conditionTitle, ofRole } from '../model/conditions/condition-roles.js';
-import type { Vec3 } from '../model/conventions.js';
-import { orderedConditions } from './words/condition-order.js';
+import { conditionTitle, inCondition } from '../model/conditions/condition-roles.js';
+import { type LargestLoadRow, largestLoadRows } from './rows/largest-load-rows.js';
 import { findingSentence, worstFirst } from './words/finding-row.js';
-import { carriesWeight, supportWord } from './words/support-word.js';
+import { carriesWeight } from './words/support-word.js';
 import { createWriter, NO_NUMBER, type Writer } from './writer.js';
 
 /** What a summary is taken at. */
@@ -25,13 +25,15 @@ export interface SummaryFinding {
   readonly condition: string;
 }
 
-export interface SummarySupport {
-  readonly mark: string;
+/** Load on a support: as a number in the unit of `loadUnit`; a dash where there is none in that direction. */
+export interface SummarySupport extends LargestLoadRow {
+  /** Trade word of the support. */
   readonly word: string;
   /** Vertical load with the line filled: `1,240 lb down`. */
   readonly filled: string;
-  /** Largest resultant of all conditions, and the condition. */
+  /** Largest load in the direction that governs, of all conditions that come to pass: `426 lb down`. */
   readonly largest: string;
+  /** Condition of that. */
   readonly condition: string;
 }
 
@@ -45,6 +47,8 @@ export interface ReviewSummary {
   /** How many more of the verdict that decides there are than are listed. */
   readonly unlisted: number;
   readonly supports: readonly SummarySupport[];
+  /** Unit of the numbers of `supports`. */
+  readonly loadUnit: string;
   /** How many places were judged with each outcome, comparisons left out. */
   readonly counts: Readonly<Record<Verdict, number>>;
   readonly assumptions: number;
@@ -82,6 +86,7 @@ export function reviewSummary(subject: ReviewedSubject, units: UnitSystem): Revi
     })),
     unlisted: Math.max(0, trouble.length - listed.length),
     supports: supportRows(subject, write),
+    loadUnit: write.unit('force'),
     counts: countsOf(findings),
     assumptions: installation.assumptions.length,
     todos: todosOf(trouble.slice(0, MOST_LISTED)),
@@ -107,37 +112,23 @@ function countsOf(findings: readonly Finding[]): ReviewSummary['counts'] {
   return counts;
 }
 
-function supportRows({ layout, response }: ReviewedSubject, write: Writer): readonly SummarySupport[] {
-  const conditions = orderedConditions(response);
-  const filled = ofRole(conditions, 'filled');
-  return layout.supports.map((support) => {
-    const all = conditions.flatMap(({ title: name, supports }) => {
-      const force: Vec3 | undefined = supports[support.mark]?.load.force;
-      return force === undefined ? [] : [{ name, size: Math.hypot(...force) }];
-    });
-    const largest = all.reduce((worst, next) => (next.size > worst.size * (1 + ROUNDING) ? next : worst), {
-      name: NO_NUMBER,
-      size: 0,
-    });
+function supportRows(subject: ReviewedSubject, write: Writer): readonly SummarySupport[] {
+  const solved = inCondition(subject.response.conditions, 'filled');
+  return largestLoadRows(subject, write).map((row) => {
+    const support = subject.layout.supports.find(({ mark }) => mark === row.mark);
+    const carries = support !== undefined && carriesWeight(support);
     return {
-      mark: support.mark,
-      word: supportWord(support),
-      filled: carriesWeight(support)
-        ? vertical(filled?.supports[support.mark]?.load.force, write)
-        : NO_NUMBER,
-      largest: largest.size === 0 ? NO_NUMBER : write.quantity(largest.size, 'force'),
-      condition: largest.name,
+      ...row,
+      word: row.kind,
+      filled: carries ? vertical(supportLoadIn(solved, row.mark)?.downward, write) : NO_NUMBER,
+      largest: row.governs === NO_NUMBER ? NO_NUMBER : `${row.governing} ${row.governs}`,
+      condition: row.governingIn,
     };
   });
 }
 
-/** Conditions whose loads differ by less than this share are equal: the first in order is named. */
-const ROUNDING = 1e-9;
-
 /** As the pipe acts on the support: a weight that hangs or rests loads it down. */
-function vertical(force: Vec3 | undefined, write: Writer): string {
-  if (force === undefined) return NO_NUMBER;
-  const up = force[2];
-  const text = write.quantity(Math.abs(up), 'force');
-  return up > 0 ? `${text} up` : `${text} down`;
+function vertical(downward: number | undefined, write: Writer): string {
+  if (downward === undefined) return NO_NUMBER;
+  return `${write.load(Math.abs(downward))} ${downward < 0 ? 'up' : 'down'}`;
 }

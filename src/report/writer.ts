@@ -7,6 +7,8 @@ import type { Vec3 } from '../model/conventions.js';
 import {
   type Dimension,
   type FormatOptions,
+  formatLoad,
+  formatLoadNumber,
   formatNumber,
   formatQuantity,
   printUnits,
@@ -35,6 +37,10 @@ export interface Writer {
     values: readonly (number | undefined)[],
     options?: { readonly significant?: number },
   ): (value: number | undefined) => string;
+  /** Load on a support or a nozzle with its unit, rounded as everywhere: `1,240 lb`. */
+  load(value: number | undefined): string;
+  /** The same without its unit, for a table of forces. */
+  loadNumber(value: number | undefined): string;
   /** Demand over limit, two decimals; four near 1, so that 1.004 is not printed as 1.00. */
   ratio(value: number | undefined): string;
   /** Plain number without unit. */
@@ -68,6 +74,8 @@ export function createWriter(system: UnitSystem): Writer {
     number,
     unit: (dimension) => unitLabel(dimension, system),
     scaled: (dimension, values, options) => scaled(system, dimension, values, options?.significant ?? 3),
+    load: (value) => (isNumber(value) ? formatLoad(value, system) : NO_NUMBER),
+    loadNumber: (value) => (isNumber(value) ? formatLoadNumber(value, system) : NO_NUMBER),
     ratio: (value) => {
       if (!isNumber(value)) return NO_NUMBER;
       const isNearOne = Math.abs(value - 1) < 0.01 && Math.abs(value - 1) > 5e-5;

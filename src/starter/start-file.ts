@@ -3,6 +3,7 @@
  * and write. The file is read back before it is handed out.
  */
 
+import { supportLoadIn } from '../analysis/supports/support-loads.js';
 import { rodRating, rodSizes } from '../catalog/index.js';
 import type { Installation } from '../input/installation.js';
 import { type ReadInstallation, readInstallation } from '../input/read-installation.js';
@@ -65,10 +66,10 @@ function loadsOf(installation: Installation): Loads {
   const { conditions } = solveFrame(layout.frame);
   return new Map(
     layout.supports.map(({ mark }) => {
-      const all = Object.values(conditions).map(({ supports }) =>
-        Math.hypot(...(supports[mark]?.load.force ?? [0])),
+      const all = Object.values(conditions).map(
+        (condition) => supportLoadIn(condition, mark)?.resultant ?? 0,
       );
-      const filled = -(inCondition(conditions, 'filled')?.supports[mark]?.load.force[2] ?? 0);
+      const filled = supportLoadIn(inCondition(conditions, 'filled'), mark)?.downward ?? 0;
       return [mark, { filled, largest: Math.max(0, ...all) }];
     }),
   );

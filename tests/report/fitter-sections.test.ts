@@ -133,13 +133,16 @@ describe('the table of slack hangers', () => {
 
 test('the envelope holds no load less than any condition but those of slack hangers has', () => {
   interface LoadsView {
-    readonly schedule: readonly { readonly mark: string; readonly mostCondition: string }[];
+    readonly largest: readonly { readonly mark: string; readonly downIn: string; readonly upIn: string }[];
   }
-  const { schedule } = viewOf<LoadsView>(composed('engineer', 'si'), 'support-loads');
-  for (const { mark, mostCondition } of schedule) {
-    const load = (name: string) => -(whole.response.conditions[name]?.supports[mark]?.load.force[2] ?? 0);
+  const { largest } = viewOf<LoadsView>(composed('engineer', 'si'), 'support-loads');
+  expect(largest.map(({ mark }) => mark)).toEqual(whole.layout.supports.map(({ mark }) => mark));
+  for (const { mark, downIn, upIn } of largest) {
+    const up = (name: string) => whole.response.conditions[name]?.supports[mark]?.load.force[2] ?? 0;
+    const down = (name: string) => -up(name);
     const others = Object.keys(whole.response.conditions).filter((name) => !name.startsWith('slack-'));
-    expect(load(mostCondition)).toBeCloseTo(Math.max(...others.map(load)), 6);
+    expect(down(downIn)).toBeCloseTo(Math.max(0, ...others.map(down)), 6);
+    expect(up(upIn)).toBeCloseTo(Math.max(0, ...others.map(up)), 6);
   }
 });
 

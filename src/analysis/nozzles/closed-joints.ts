@@ -1,7 +1,7 @@
 import { type JointClosing, jointClosing } from '../../mechanics/what-ifs/fit-up.js';
 import { conditionOf } from '../conditions.js';
+import type { Facts } from '../facts.js';
 import { memoized } from '../memoized.js';
-import type { Subject } from '../subject.js';
 import { nozzleFaces, pumpBody } from './nozzle-faces.js';
 
 /** What pulling the joints of both nozzles shut costs; a nozzle without a line is left out. */
@@ -10,7 +10,7 @@ export interface ClosedJoints {
 }
 
 /** Closing loads at both nozzles with the line filled. Worked out once for each review. */
-export const closedJoints = memoized((subject: Subject): ClosedJoints => {
+export const closedJoints = memoized((subject: Facts): ClosedJoints => {
   const { frame } = subject.layout;
   const filled = conditionOf(subject, 'filled');
   const pump = pumpBody(subject);

@@ -1,6 +1,6 @@
 import type { NozzleFace } from '../../mechanics/what-ifs/fit-up.js';
 import type { FrameBody } from '../../model/frame/frame.js';
-import type { Subject } from '../subject.js';
+import type { Facts } from '../facts.js';
 
 /**
  * Both nozzles as the mechanics needs them.
@@ -8,7 +8,7 @@ import type { Subject } from '../subject.js';
  * @param subject - layout
  * @returns suction first
  */
-export function nozzleFaces(subject: Subject): readonly [NozzleFace, NozzleFace] {
+export function nozzleFaces(subject: Facts): readonly [NozzleFace, NozzleFace] {
   const { suction, discharge } = subject.layout.nozzles;
   return [suction, discharge];
 }
@@ -19,7 +19,7 @@ export function nozzleFaces(subject: Subject): readonly [NozzleFace, NozzleFace]
  * @param subject - layout with its frame
  * @returns the body, or undefined where no body has both
  */
-export function pumpBody(subject: Subject): FrameBody | undefined {
+export function pumpBody(subject: Facts): FrameBody | undefined {
   const faces = nozzleFaces(subject);
   return subject.layout.frame.bodies.find(({ points }) => faces.every(({ point }) => points.includes(point)));
 }
@@ -40,7 +40,7 @@ export interface FaceDiameters {
  * @param point - point of the nozzle
  * @returns diameters as far as they are known [m]
  */
-export function faceDiameters(subject: Subject, point: string): FaceDiameters {
+export function faceDiameters(subject: Facts, point: string): FaceDiameters {
   const sides = subject.layout.flangeJoints.find((joint) => joint.point === point)?.sides ?? [];
   const known = sides.flatMap(({ dimensions, face }) => {
     const { raisedFaceDiameter, outsideDiameter } = dimensions ?? {};
@@ -60,6 +60,6 @@ export function faceDiameters(subject: Subject, point: string): FaceDiameters {
  * @param which - the nozzle
  * @returns name of the line
  */
-export function lineAt(subject: Subject, which: 'suction' | 'discharge'): string {
+export function lineAt(subject: Facts, which: 'suction' | 'discharge'): string {
   return subject.installation.lines.find(({ from }) => from === which)?.name ?? `${which} line`;
 }

@@ -5,7 +5,7 @@ import type { PlacedNozzle } from '../../model/layout/layout.js';
 import { nozzleAxes } from '../../model/nozzle-axes.js';
 import { dot, norm } from '../../model/vector.js';
 import { solvedConditions } from '../conditions.js';
-import type { Subject } from '../subject.js';
+import type { Facts } from '../facts.js';
 
 /** Loads in the axes of a nozzle: along it, upright, and across both. Forces in [N], moments in [N·m]. */
 export interface NozzleAxisLoads {
@@ -40,7 +40,7 @@ export interface NozzleLoadRow {
  * @param subject - layout with its frame, and response
  * @returns one row per condition and nozzle, suction first; empty where the frame has no pump body
  */
-export function nozzleLoadRows(subject: Subject): readonly NozzleLoadRow[] {
+export function nozzleLoadRows(subject: Facts): readonly NozzleLoadRow[] {
   const { frame, nozzles } = subject.layout;
   const both = [nozzles.suction, nozzles.discharge];
   const pump = frame.bodies.find(({ points }) => both.every(({ point }) => points.includes(point)));

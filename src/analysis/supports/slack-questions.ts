@@ -2,8 +2,9 @@ import type { UnsolvedCondition } from '../../mechanics/frame/response.js';
 import { roleOf } from '../../model/conditions/condition-roles.js';
 import { norm, subtract } from '../../model/vector.js';
 import { solvedOf } from '../conditions.js';
+import type { Facts } from '../facts.js';
 import { type NozzleLoadRow, nozzleLoadRows } from '../nozzles/nozzle-load-rows.js';
-import type { Subject } from '../subject.js';
+import { supportLoadIn } from './support-loads.js';
 
 /** What happens when one hanger near the pump is slack. */
 export interface SlackQuestion {
@@ -28,7 +29,7 @@ const TAKERS = 2;
  * @param subject - layout and response
  * @returns one entry for each hanger near the pump, in the order of the conditions
  */
-export function slackQuestions(subject: Subject): readonly SlackQuestion[] {
+export function slackQuestions(subject: Facts): readonly SlackQuestion[] {
   const { layout, response } = subject;
   const rows = nozzleLoadRows(subject);
   const filled = solvedOf(subject, 'filled')?.solved;
@@ -42,7 +43,7 @@ export function slackQuestions(subject: Subject): readonly SlackQuestion[] {
     if (solved === undefined) {
       return [{ mark, condition: name, nozzles: [], takers: [], ...(falls && { falls }) }];
     }
-    const load = (of: typeof solved, support: string) => -(of.supports[support]?.load.force[2] ?? 0);
+    const load = (of: typeof solved, support: string) => supportLoadIn(of, support)?.downward ?? 0;
     const takers = layout.supports
       .filter((support) => support.mark !== mark && filled !== undefined)
       .map((support) => ({

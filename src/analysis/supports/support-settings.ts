@@ -3,9 +3,9 @@ import { type RaisingEffect, raisingEffects } from '../../mechanics/what-ifs/sup
 import { conditionId, inPrintedOrder, isReadable } from '../../model/conditions/condition-roles.js';
 import { supportFacts } from '../../model/support-parts.js';
 import { conditionOf } from '../conditions.js';
+import type { Facts } from '../facts.js';
 import { memoized } from '../memoized.js';
 import { nozzleFaces, pumpBody } from '../nozzles/nozzle-faces.js';
-import type { Subject } from '../subject.js';
 
 /** How the supports are to be set, and what setting them otherwise does. */
 export interface SupportSettings {
@@ -18,7 +18,7 @@ export interface SupportSettings {
 }
 
 /** Settings of the supports. Worked out once for each review. */
-export const supportSettings = memoized((subject: Subject): SupportSettings => {
+export const supportSettings = memoized((subject: Facts): SupportSettings => {
   const { frame, supports } = subject.layout;
   const filled = conditionOf(subject, 'filled');
   const running = conditionOf(subject, 'running') ?? filled;

@@ -2,6 +2,7 @@
 
 import type { NozzleLoadRow } from '../../analysis/nozzles/nozzle-load-rows.js';
 import { nozzleLoadRows } from '../../analysis/nozzles/nozzle-load-rows.js';
+import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import { asDesigned } from '../../as-found/as-found.js';
 import type { ModelUpdate } from '../../as-found/model-update.js';
 import { nozzleLimits } from '../../checks/nozzles/nozzle-limits.js';
@@ -114,8 +115,7 @@ function limitTexts({ review, write }: AsInstalled) {
 
 function supportRows({ review, asFound, write }: AsInstalled) {
   const load = (conditions: AsInstalled['review']['response']['conditions'], mark: string) => {
-    const force = inCondition(conditions, 'filled')?.supports[mark]?.load.force[2];
-    return force === undefined ? undefined : -force;
+    return supportLoadIn(inCondition(conditions, 'filled'), mark)?.downward;
   };
   const designed = asDesigned(review);
   const found = asFound.kind === 'solved' ? asFound.subject.response.conditions : undefined;

@@ -1,5 +1,5 @@
 import { judgedConditions } from '../../analysis/conditions.js';
-import { supportForce } from '../../analysis/supports/support-force.js';
+import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import { citationOf, givenIn } from '../citation-of.js';
 import { defineCheck } from '../define-check.js';
 
@@ -32,7 +32,7 @@ export const attachmentLoad = defineCheck({
     judgedConditions(subject).map((condition) => ({
       kind: 'compared' as const,
       condition: condition.name,
-      demand: supportForce(condition, mark),
+      demand: supportLoadIn(condition.solved, mark)?.resultant,
       limit: rating.value,
       missing: 'checks.support-not-solved',
       basis: citationOf(rating, givenIn('rating of the attachment')),

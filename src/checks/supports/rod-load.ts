@@ -1,5 +1,5 @@
 import { judgedConditions } from '../../analysis/conditions.js';
-import { supportForce } from '../../analysis/supports/support-force.js';
+import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import { supportFacts } from '../../model/support-parts.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
@@ -35,7 +35,7 @@ export const rodLoad = defineCheck({
     const count = rods?.count ?? 1;
     const rating = rods?.rating;
     return judgedConditions(subject).map((condition) => {
-      const load = supportForce(condition, support.mark);
+      const load = supportLoadIn(condition.solved, support.mark)?.resultant;
       return {
         kind: 'compared' as const,
         condition: condition.name,

@@ -1,6 +1,6 @@
 import { judgedConditions, operatingOnly, type SolvedCondition } from '../../analysis/conditions.js';
 import type { Subject } from '../../analysis/subject.js';
-import { supportForce } from '../../analysis/supports/support-force.js';
+import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import { citationOf, givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
@@ -45,7 +45,7 @@ function ratingDemands({ mark, part }: PlacedSupport, subject: Subject): readonl
     kind: 'compared',
     condition: condition.name,
     label: 'rating',
-    demand: supportForce(condition, mark),
+    demand: supportLoadIn(condition.solved, mark)?.resultant,
     limit: rating.value,
     missing: 'checks.support-not-solved',
     basis: citationOf(rating, givenIn('rating of the support')),
@@ -56,7 +56,7 @@ function springDemands({ mark, part }: PlacedSupport, subject: Subject): readonl
   const { minimum, maximum } = part?.spring ?? {};
   const free = operatingOnly(subject).filter((condition) => !isStopped(condition, mark));
   return free.flatMap((condition): readonly Demand[] => {
-    const load = supportForce(condition, mark);
+    const load = supportLoadIn(condition.solved, mark)?.resultant;
     const common = {
       condition: condition.name,
       missing: 'checks.support-not-solved' as const,

@@ -1,5 +1,6 @@
 import { type SolvedCondition, withPumpInPlace } from '../../analysis/conditions.js';
 import type { Subject } from '../../analysis/subject.js';
+import { supportLoadAlong } from '../../analysis/supports/support-loads.js';
 import { frameSupport } from '../../analysis/supports/weight-supports.js';
 import type { Vec3 } from '../../model/conventions.js';
 import type { Restraint } from '../../model/frame/frame.js';
@@ -84,7 +85,7 @@ function demandAt(
       },
     ];
   }
-  const pull = along(solved.load.force, restraint);
+  const pull = supportLoadAlong(condition.solved, mark, restraint.direction) ?? Number.NaN;
   const happens = Number.isFinite(pull) ? pull > NOISE * condition.solved.weight : undefined;
   const advice = 'checks.support-uplift.pulled';
   return [{ kind: 'forbidden', condition: condition.name, happens, demand: Math.max(0, pull), advice }];

@@ -61,14 +61,17 @@ function findingLines(seen: ReviewSummary, paint: Paint): readonly string[] {
 }
 
 function supportLines(seen: ReviewSummary, paint: Paint): readonly string[] {
-  const longest = Math.max(...seen.supports.map(({ mark }) => mark.length), 'support'.length);
-  const widths = [Math.min(longest, 24), 13, -15, -11, 10] as const;
-  const head = columns(['support', '', 'filled', 'largest', 'in'], widths);
-  const rows = seen.supports.map(({ mark, word, filled, largest, condition }) =>
-    // The pump's base and the ends of the lines are called by what they are already.
-    columns([mark, mark.startsWith(word.slice(0, 6)) ? '' : word, filled, largest, condition], widths),
+  const widths = [21, -14, -7, -7, -8, 18] as const;
+  const unit = ` ${seen.loadUnit}`;
+  const head = columns(['support', 'filled', `down${unit}`, `up${unit}`, 'sideways', 'governs'], widths);
+  const rows = seen.supports.flatMap(
+    ({ mark, word, isNamed, filled, down, up, sideways, governs, condition }) => {
+      const name = isNamed ? mark : `${mark} ${word}`;
+      const most = condition === governs ? condition : `${governs}, ${condition}`;
+      return brokenColumns([name, filled, down, up, sideways, most], widths);
+    },
   );
-  return [paint.dim(head), ...rows];
+  return [paint.dim('largest load on each support, of all conditions'), paint.dim(head), ...rows];
 }
 
 function countLine({ counts, assumptions }: ReviewSummary): string {

@@ -1,5 +1,6 @@
 /** The picture a fitter and a checker read first: the line with its parts, supports and what they carry. */
 
+import type { Analysis } from '../../analysis/analysis.js';
 import type { Installation, UnitSystem } from '../../input/installation.js';
 import type { Finding } from '../../judging/finding.js';
 import type { Response } from '../../mechanics/frame/response.js';
@@ -13,7 +14,6 @@ import type { Box } from '../plane.js';
 import { type LinePicture, linePicture } from './line-picture.js';
 import { type LoadSubject, MARK_SIZE, nozzleRows, supportRows } from './load-labels.js';
 import { northArrow, northArrowBox } from './north-arrow.js';
-import { nozzleLoadsByCondition } from './nozzle-loads.js';
 import { partNameLabels } from './part-names.js';
 import { project } from './projection.js';
 import { pumpCylinders } from './pump-shapes.js';
@@ -22,6 +22,7 @@ export interface IsometricRequest {
   readonly installation: Installation;
   readonly layout: Layout;
   readonly response: Response;
+  readonly analysis?: Analysis;
   readonly findings: readonly Finding[];
   readonly units: UnitSystem;
   /** Size on paper [1/72 in]. */
@@ -59,7 +60,7 @@ export function paperParts(width: number, height: number): { readonly frame: Box
 
 /**
  * Isometric view of the line from the corner where least covers least: parts with trade symbols, supports with their
- * marks and largest vertical loads, both nozzles with their largest force and moment.
+ * marks and largest loads, both nozzles with their largest force and moment.
  *
  * @param request - results, units and size [1/72 in]
  * @returns drawing named `isometric`
@@ -144,7 +145,7 @@ function allLabels(request: IsometricRequest, picture: LinePicture): readonly La
     };
   });
   const nozzles = [layout.nozzles.suction, layout.nozzles.discharge].map((nozzle): Label => {
-    const rows = nozzleRows(nozzle, subject, nozzleLoadsByCondition(layout, request.response, nozzle));
+    const rows = nozzleRows(nozzle, subject);
     const anchor = project(projection, nozzle.at);
     return {
       name: `${nozzle.which} nozzle`,
@@ -211,7 +212,7 @@ function altText(request: IsometricRequest, picture: LinePicture, placement: Pla
     return `${support.mark} (${support.kind.replace('-', ' ')}): ${words.join(', ')}`;
   });
   const nozzles = [layout.nozzles.suction, layout.nozzles.discharge].map((nozzle) => {
-    const rows = nozzleRows(nozzle, request, nozzleLoadsByCondition(layout, request.response, nozzle));
+    const rows = nozzleRows(nozzle, request);
     return `${nozzle.which} nozzle: ${rows
       .slice(1)
       .map((row) => row.text)

@@ -94,9 +94,9 @@ function readableLine(installation: Installation, layout: Layout, view: View, ro
     Math.max(READABLE_PUMP / Math.max(0.3, height), READABLE_PIPE / pipe),
   );
   const longest = Math.max(...layout.strokes.map((s) => apart(s.from, s.to)));
-  const limits = LIMITS.filter((limit) => limit >= 4 * pipe && limit < longest);
+  const lengths = LIMITS.filter((most) => most >= 4 * pipe && most < longest);
   let best = shortenedLine(layout, Number.POSITIVE_INFINITY);
-  for (const limit of limits) {
+  for (const limit of lengths) {
     if (roughScale(best, layout, view, room) >= wanted) break;
     best = shortenedLine(layout, limit);
   }

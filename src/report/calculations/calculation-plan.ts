@@ -1,6 +1,7 @@
 import { isOf } from '../../checks/all-checks.js';
 /** Which calculations a review works out in full, and which of them each finding rests on. */
 
+import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import type { Finding } from '../../judging/finding.js';
 import { conditionTitle, inCondition } from '../../model/conditions/condition-roles.js';
 import { type Citation, citationText } from '../../sources/index.js';
@@ -103,8 +104,8 @@ function weightQuestions(context: ReportContext): readonly WorkedQuestion[] {
     source: STATICS_TEXT,
   };
   const loads = layout.supports.flatMap((support) => {
-    const load = filled.supports[support.mark]?.load.force[2];
-    return load === undefined ? [] : [{ mark: support.mark, load: -load }];
+    const load = supportLoadIn(filled, support.mark)?.downward;
+    return load === undefined ? [] : [{ mark: support.mark, load }];
   });
   const sumOfLoads: WorkedQuestion = {
     id: 'sum-of-support-loads',

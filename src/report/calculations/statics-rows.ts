@@ -2,6 +2,7 @@
 
 import { nozzleLoadRows } from '../../analysis/nozzles/nozzle-load-rows.js';
 import type { Subject } from '../../analysis/subject.js';
+import { supportLoadIn, supportWrenchIn } from '../../analysis/supports/support-loads.js';
 import type { ConditionResponse } from '../../mechanics/frame/response.js';
 import { inCondition } from '../../model/conditions/condition-roles.js';
 import { STANDARD_GRAVITY, type Vec3 } from '../../model/conventions.js';
@@ -49,10 +50,10 @@ export function weightForces({ layout }: Subject): readonly PlacedForce[] {
  */
 export function heldForces({ layout }: Subject, condition: ConditionResponse): readonly PlacedForce[] {
   return layout.supports.flatMap(({ mark, at }) => {
-    const load = condition.supports[mark]?.load;
-    return load === undefined
+    const wrench = supportWrenchIn(condition, mark);
+    return wrench === undefined
       ? []
-      : [{ name: mark, at, force: reversed(load.force), moment: reversed(load.moment) }];
+      : [{ name: mark, at, force: reversed(wrench.force), moment: reversed(wrench.moment) }];
   });
 }
 
@@ -87,8 +88,8 @@ export function pumpForces(subject: Subject): readonly { readonly name: string; 
     .filter(({ role }) => role.kind === 'filled')
     .map(({ nozzle, plan }) => ({ name: `pipe at the ${nozzle} nozzle`, up: plan.force[2] }));
   const held = subject.layout.supports.flatMap(({ mark, line }) => {
-    const load = inCondition(subject.response.conditions, 'filled')?.supports[mark]?.load.force[2];
-    return line === 'pump' && load !== undefined ? [{ name: mark, up: -load }] : [];
+    const down = supportLoadIn(inCondition(subject.response.conditions, 'filled'), mark)?.downward;
+    return line === 'pump' && down !== undefined ? [{ name: mark, up: down }] : [];
   });
   return own === undefined || nozzles.length === 0
     ? []

@@ -4,6 +4,7 @@
  */
 
 import type { Subject } from '../../analysis/subject.js';
+import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import { inCondition } from '../../model/conditions/condition-roles.js';
 import { STANDARD_GRAVITY, type Vec3 } from '../../model/conventions.js';
 import type { PlacedSpan, PlacedSupport, Stroke, WeightRow } from '../../model/layout/layout.js';
@@ -45,8 +46,8 @@ export function tributaryLoads(subject: Subject): readonly TributaryLoad[] {
   return layout.supports.flatMap((support) => {
     const before = meaningful(layout.spans, support, 'to');
     const after = meaningful(layout.spans, support, 'from');
-    const force = filled.supports[support.mark]?.load.force[2];
-    if (before === undefined || after === undefined || force === undefined) return [];
+    const solved = supportLoadIn(filled, support.mark)?.downward;
+    if (before === undefined || after === undefined || solved === undefined) return [];
     const parts = layout.weights
       .filter((row) => row.line === support.line)
       .flatMap((row) => shareOf(row, subject, support, before, after));
@@ -57,7 +58,7 @@ export function tributaryLoads(subject: Subject): readonly TributaryLoad[] {
         after: after.length,
         parts,
         byHand: parts.reduce((sum, part) => sum + part.weight * part.share, 0),
-        solved: -force,
+        solved,
       },
     ];
   });

@@ -14,6 +14,7 @@ import { everyCondition } from '../words/condition-order.js';
 import { accessResults } from './access-results.js';
 import { bandResults } from './band-results.js';
 import { fitterResults } from './installation-results.js';
+import { supportLoadResults } from './load-results.js';
 import type { ResultsFile } from './results-schema.js';
 
 /**
@@ -42,6 +43,7 @@ export function resultsFile(
     conditions: Object.fromEntries(
       everyCondition(response).map((condition) => [condition.name, conditionResults(condition, loads)]),
     ),
+    supportLoads: supportLoadResults(subject),
     weights: layout.weights.map((row) => ({
       part: row.part,
       dry: row.dry,

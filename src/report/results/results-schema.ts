@@ -4,6 +4,7 @@ import { VERDICTS } from '../../judging/verdict.js';
 import { accessShape } from './access-schema.js';
 import { bandsShape } from './band-schema.js';
 import { fitUpShape, pumpOutShape, settingShape } from './installation-schema.js';
+import { supportLoadsShape } from './load-schema.js';
 
 const vector = z.tuple([z.number(), z.number(), z.number()]);
 const wrench = z.strictObject({
@@ -118,6 +119,7 @@ export const resultsShape = z
     verdict,
     pump: z.strictObject({ mark: z.string() }),
     conditions: z.record(z.string(), condition),
+    supportLoads: supportLoadsShape.optional(),
     weights: z.array(
       z.strictObject({
         part: z.string(),

@@ -1,37 +1,43 @@
 /** The supports of a review as rows of numbers, to order from: every support of the file, with its loads. */
 
+import { operatingOnly, solvedOf } from '../../analysis/conditions.js';
+import { analysisOf } from '../../analysis/subject.js';
+import { type LoadDirection, supportLoadIn } from '../../analysis/supports/support-loads.js';
 import type { UnitSystem } from '../../input/installation.js';
-import {
-  isHypothetical,
-  isService,
-  ofRole,
-  type SingleRole,
-} from '../../model/conditions/condition-roles.js';
-import type { Vec3 } from '../../model/conventions.js';
+import { conditionTitle, type RoleKind } from '../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
-import { printUnits, unitFactor } from '../../units/index.js';
+import { loadNumber, printUnits, unitFactor } from '../../units/index.js';
 import type { ReviewedSubject } from '../summary.js';
-import { everyCondition } from '../words/condition-order.js';
 import { findingSentence } from '../words/finding-row.js';
 import { carriesWeight, supportWord } from '../words/support-word.js';
 
-/** One support. Numbers are in the units of `scheduleUnits`; what is not known or does not apply is undefined. */
+/** One support, end of a line or base of the pump. Numbers are in the units of `scheduleUnits`; what is not known or does not apply is undefined. */
 export interface ScheduleRow {
   readonly pump: string;
   readonly mark: string;
   readonly kind: string;
+  /** False for the end of a line and the base of the pump. */
+  readonly isBought: boolean;
   readonly rods: number | undefined;
   /** Size of the rod as the trade calls it: `5/8`. */
   readonly rod: string | undefined;
   readonly rodLength: number | undefined;
-  /** Downward load, the line empty, filled, and under test. */
+  /** Load with the line empty, filled, and under test; down positive. */
   readonly empty: number | undefined;
   readonly filled: number | undefined;
   readonly test: number | undefined;
-  /** Largest load down and largest sideways that come upon the structure, of all conditions, and the first's condition. */
-  readonly largest: number | undefined;
-  readonly condition: string | undefined;
+  /** Largest loads upon the structure of all conditions that come to pass, each with its condition. */
+  readonly down: number | undefined;
+  readonly downIn: string | undefined;
+  readonly up: number | undefined;
+  readonly upIn: string | undefined;
   readonly sideways: number | undefined;
+  readonly sidewaysIn: string | undefined;
+  /** Of a hanger the pull along its rods. */
+  readonly resultant: number | undefined;
+  readonly resultantIn: string | undefined;
+  /** Direction of the largest of all. */
+  readonly governs: LoadDirection | undefined;
   readonly rate: number | undefined;
   readonly set: number | undefined;
   readonly least: number | undefined;
@@ -67,7 +73,8 @@ export function scheduleUnits(units: UnitSystem): ScheduleUnits {
 }
 
 /**
- * The schedule of one review: what is bought and hung, without the pump's own base and the ends of the lines.
+ * The schedule of one review: what is bought and hung, and the pump's own base and the ends of the lines, upon which
+ * loads come as well.
  *
  * @param subject - installation, results and findings
  * @param units - system the numbers are in
@@ -75,20 +82,17 @@ export function scheduleUnits(units: UnitSystem): ScheduleUnits {
  */
 export function supportSchedule(subject: ReviewedSubject, units: UnitSystem): readonly ScheduleRow[] {
   const { layout, installation, findings } = subject;
-  return layout.supports
-    .filter(({ part }) => part !== undefined)
-    .map((support) => ({
-      pump: installation.pump.mark,
-      ...partOf(support, units),
-      ...loadsOf(support, subject, units),
-      remarks: findings
-        .filter(
-          ({ verdict, comparison, at }) =>
-            verdict === 'exceeds' && !comparison && namesMark(at, support.mark),
-        )
-        .map((finding) => `${finding.title}: ${findingSentence(finding)?.wanted ?? 'exceeds its limit'}`)
-        .join('; '),
-    }));
+  return layout.supports.map((support) => ({
+    pump: installation.pump.mark,
+    ...partOf(support, units),
+    ...loadsOf(support, subject, units),
+    remarks: findings
+      .filter(
+        ({ verdict, comparison, at }) => verdict === 'exceeds' && !comparison && namesMark(at, support.mark),
+      )
+      .map((finding) => `${finding.title}: ${findingSentence(finding)?.wanted ?? 'exceeds its limit'}`)
+      .join('; '),
+  }));
 }
 
 /** Whether a place of a finding is the support, or the support in some state: `H1`, `H1 slack`, not `H12`. */
@@ -101,6 +105,7 @@ function partOf(support: PlacedSupport, units: UnitSystem) {
   const number = converter(units);
   return {
     mark: support.mark,
+    isBought: support.part !== undefined,
     kind: supportWord(support),
     rods: rods?.count,
     rod: rods?.size,
@@ -113,37 +118,38 @@ function partOf(support: PlacedSupport, units: UnitSystem) {
   };
 }
 
-function loadsOf(support: PlacedSupport, { response }: ReviewedSubject, units: UnitSystem) {
+function loadsOf(support: PlacedSupport, subject: ReviewedSubject, units: UnitSystem) {
   const { mark, point } = support;
-  const number = converter(units);
+  const { response } = subject;
+  const load = (value: number | undefined): number | undefined =>
+    value === undefined || !Number.isFinite(value) ? undefined : loadNumber(value, units);
   const carries = carriesWeight(support);
-  const conditions = everyCondition(response);
-  const down = (kind: SingleRole): number | undefined => {
-    const force = ofRole(conditions, kind)?.supports[mark]?.load.force;
-    return force === undefined || !carries ? undefined : -force[2];
+  const net = (kind: RoleKind): number | undefined => {
+    const solved = solvedOf(subject, kind)?.solved;
+    return carries ? load(supportLoadIn(solved, mark)?.downward) : undefined;
   };
-  const all = conditions.flatMap((condition) => {
-    const force: Vec3 | undefined = condition.supports[mark]?.load.force;
-    return force === undefined || isHypothetical(condition) ? [] : [{ name: condition.title, force }];
-  });
-  const largest = all.reduce<{ name: string; down: number } | undefined>(
-    (worst, { name, force }) =>
-      worst === undefined || -force[2] > worst.down * (1 + 1e-9) ? { name, down: -force[2] } : worst,
-    undefined,
+  const own = analysisOf(subject).supportLoads.find(({ at }) => at === mark);
+  const { down, up, sideways, resultant } = own?.largest ?? {};
+  const heights = operatingOnly(subject).flatMap(
+    ({ name }) => response.conditions[name]?.movements[point]?.translation[2] ?? [],
   );
-  // In service, where the travel of a spring counts.
-  const heights = conditions
-    .filter(isService)
-    .flatMap(({ movements }) => movements[point]?.translation[2] ?? []);
   return {
-    empty: number(down('empty'), 'force'),
-    filled: number(down('filled'), 'force'),
-    test: number(down('test'), 'force'),
-    largest: carries ? number(largest?.down, 'force') : undefined,
-    condition: carries ? largest?.name : undefined,
-    sideways: number(Math.max(0, ...all.map(({ force }) => Math.hypot(force[0], force[1]))), 'force'),
+    empty: net('empty'),
+    filled: net('filled'),
+    test: net('test'),
+    down: load(down?.load),
+    downIn: down && conditionTitle(down.condition),
+    up: load(up?.load),
+    upIn: up && conditionTitle(up.condition),
+    sideways: load(sideways?.load),
+    sidewaysIn: sideways && conditionTitle(sideways.condition),
+    resultant: load(resultant?.load),
+    resultantIn: resultant && conditionTitle(resultant.condition),
+    governs: own?.governs,
     travel:
-      heights.length === 0 ? undefined : number(Math.max(...heights) - Math.min(...heights), 'travel', 0.01),
+      heights.length === 0
+        ? undefined
+        : converter(units)(Math.max(...heights) - Math.min(...heights), 'travel', 0.01),
   };
 }
 

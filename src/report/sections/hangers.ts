@@ -1,9 +1,8 @@
+import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import { isOf } from '../../checks/all-checks.js';
-import type { ConditionResponse } from '../../mechanics/frame/response.js';
 import { inCondition } from '../../model/conditions/condition-roles.js';
-import type { PlacedSupport } from '../../model/layout/layout.js';
 import type { ReportContext, View } from '../context.js';
-import { supportEnvelope } from '../rows/support-envelope.js';
+import { largestLoadRows } from '../rows/largest-load-rows.js';
 import { carriesWeight, rodText, supportWord } from '../words/support-word.js';
 import { NO_NUMBER } from '../writer.js';
 
@@ -12,45 +11,46 @@ const COLUMNS = ['empty', 'filled', 'test', 'pump-out'] as const;
 
 /**
  * What to order and hang: every support with its rods, what hangs on it dry, filled, under test and with the pump
- * out, and the largest load on the structure.
+ * out, and the largest load on the structure down, up and sideways; the ends of the lines and the base of the pump with
+ * them.
  *
  * @param context - results and writer
- * @returns one row for each support that carries weight, and those that only guide
+ * @returns one row for each support, end and base that carries weight, and words for those that only guide
  */
 export function hangers(context: ReportContext) {
   const { layout, response } = context.subject;
   const { write } = context;
-  const carrying = layout.supports.filter(carriesWeight);
-  const extremes = supportEnvelope(context);
-  const down = (name: (typeof COLUMNS)[number], support: PlacedSupport): number | undefined => {
-    const load = standing(inCondition(response.conditions, name), support)?.load.force[2];
-    return load === undefined ? undefined : -load;
-  };
-  const show = write.scaled(
-    'force',
-    carrying.flatMap((support) => COLUMNS.map((name) => down(name, support))),
-  );
-  const rows = carrying.map((support) => {
+  const largest = largestLoadRows(context.subject, write);
+  const rows = layout.supports.filter(carriesWeight).map((support) => {
     const rods = support.part?.rods;
     const found = context.findings.find(
       (finding) => isOf(finding, 'rod-load') && finding.at === support.mark,
     );
-    const extreme = extremes.find(({ mark }) => mark === support.mark);
+    const most = largest.find(({ mark }) => mark === support.mark);
+    const loads = COLUMNS.map((name) => supportLoadIn(inCondition(response.conditions, name), support.mark));
     return {
       mark: support.mark,
       kind: supportWord(support),
-      isEnd: support.kind === 'end',
+      isNamed: support.part === undefined,
       distance:
         support.line === 'pump' ? NO_NUMBER : write.quantity(support.station, 'length', { feetInches: true }),
-      rods: rodText(support),
+      // The unit stands in the head of the column.
+      rods: rodText(support).replace(/ in$/u, ''),
+      hasRods: rods !== undefined,
       rodLength: write.quantity(rods?.length, 'length', { feetInches: true }),
-      loads: COLUMNS.map((name) => ({
-        load: show(down(name, support)),
-        lifts: standing(inCondition(response.conditions, name), support)?.states.includes('lifted') ?? false,
+      loads: loads.map((load) => ({
+        load: write.loadNumber(load?.isThere && carriesWeight(support) ? load.downward : undefined),
+        lifts: load?.isLifted ?? false,
       })),
-      most: extreme?.most ?? NO_NUMBER,
-      mostCondition: extreme?.mostCondition ?? NO_NUMBER,
-      rating: rods?.rating === undefined ? NO_NUMBER : write.number(rods.rating.value, 'force'),
+      down: most?.down ?? NO_NUMBER,
+      up: most?.up ?? NO_NUMBER,
+      sideways: most?.sideways ?? NO_NUMBER,
+      governs: most?.governs ?? NO_NUMBER,
+      governingIn: (most?.governingIn ?? NO_NUMBER).replaceAll(' ', '\u00a0'),
+      isDown: most?.governs === 'down',
+      isUp: most?.governs === 'up',
+      isSideways: most?.governs === 'sideways',
+      rating: write.loadNumber(rods?.rating?.value),
       ratio: write.ratio(found?.ratio),
       exceeds: found?.verdict === 'exceeds',
     };
@@ -59,16 +59,15 @@ export function hangers(context: ReportContext) {
     unit: write.unit('force'),
     rows,
     hasRows: rows.length > 0,
+    // What only guides has one load to hold, and no row of its own.
     guides: layout.supports
       .filter((support) => !carriesWeight(support))
-      .map((support) => `${support.mark} (${supportWord(support)})`)
+      .map((support) => {
+        const most = largest.find(({ mark }) => mark === support.mark);
+        const load = most?.governs === NO_NUMBER ? '' : ` ${most?.governing} ${most?.governs}`;
+        return `${support.mark} (${supportWord(support)})${load}`;
+      })
       .join(', '),
     hasGuides: layout.supports.some((support) => !carriesWeight(support)),
   } satisfies View;
-}
-
-/** The support in a condition, unless it is taken out there. */
-function standing(condition: ConditionResponse | undefined, { mark }: PlacedSupport) {
-  const own = condition?.supports[mark];
-  return own?.states.some((state) => state !== 'absent') ? own : undefined;
 }

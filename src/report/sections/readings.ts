@@ -1,3 +1,4 @@
+import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import { inCondition, type SingleRole } from '../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import { type Citation, citationText } from '../../sources/index.js';
@@ -70,8 +71,7 @@ function supportRow(support: PlacedSupport, context: ReportContext) {
   const { response } = context.subject;
   const { write } = context;
   const load = (condition: SingleRole): number | undefined => {
-    const force = inCondition(response.conditions, condition)?.supports[support.mark]?.load.force[2];
-    return force === undefined ? undefined : -force;
+    return supportLoadIn(inCondition(response.conditions, condition), support.mark)?.downward;
   };
   const height = (condition: SingleRole): number | undefined =>
     inCondition(response.conditions, condition)?.movements[support.point]?.translation[2];

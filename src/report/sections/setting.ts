@@ -1,4 +1,5 @@
 import { isNotWorkedOut } from '../../analysis/memoized.js';
+import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import { type SupportSettings, supportSettings } from '../../analysis/supports/support-settings.js';
 import type { ConditionResponse } from '../../mechanics/frame/response.js';
 import type { SpringSetting } from '../../mechanics/what-ifs/spring-setting.js';
@@ -83,8 +84,7 @@ function rigidRows(
   context: ReportContext,
 ) {
   const load = (name: SingleRole, mark: string) => {
-    const force = inCondition(responses, name)?.supports[mark]?.load.force[2];
-    return force === undefined ? undefined : -force;
+    return supportLoadIn(inCondition(responses, name), mark)?.downward;
   };
   const show = context.write.scaled(
     'force',

@@ -1,7 +1,8 @@
+import { LOAD_DIRECTIONS, supportLoadIn } from '../../analysis/supports/support-loads.js';
 import type { Finding } from '../../judging/finding.js';
 import { inCondition } from '../../model/conditions/condition-roles.js';
 import type { ReportContext, View } from '../context.js';
-import { supportEnvelope } from '../rows/support-envelope.js';
+import { largestLoadRows } from '../rows/largest-load-rows.js';
 import { uncertaintyWidth } from '../words/band-words.js';
 import { evenGroups } from '../words/condition-order.js';
 import { findingRow, worstFirst } from '../words/finding-row.js';
@@ -77,29 +78,37 @@ export function summary(context: ReportContext) {
 /** Supports that fit beside each other on page one. */
 const MOST_ABREAST = 10;
 
-/** What every support carries, in brief: filled, and the largest of all conditions. */
+/** What every support carries, in brief: filled, and the largest of all conditions, the direction that governs marked. */
 function loadsInBrief(context: ReportContext) {
   const { layout, response } = context.subject;
-  const extremes = supportEnvelope(context);
-  const down = (mark: string): number | undefined => {
-    const up = inCondition(response.conditions, 'filled')?.supports[mark]?.load.force[2];
-    return up === undefined ? undefined : -up;
-  };
-  const carrying = layout.supports.filter(carriesWeight);
-  const show = context.write.scaled(
-    'force',
-    carrying.map(({ mark }) => down(mark)),
-  );
-  const columns = carrying.map(({ mark }) => {
-    const extreme = extremes.find((row) => row.mark === mark);
-    return {
-      mark,
-      filled: show(down(mark)),
-      most: extreme?.most ?? NO_NUMBER,
-      when: extreme?.mostCondition ?? NO_NUMBER,
-    };
-  });
-  return evenGroups(columns, MOST_ABREAST).map((group) => ({ columns: [...group] }));
+  const filled = inCondition(response.conditions, 'filled');
+  const carrying = new Set(layout.supports.filter(carriesWeight).map(({ mark }) => mark));
+  const columns = largestLoadRows(context.subject, context.write).map((row) => ({
+    mark: row.mark,
+    filled: context.write.loadNumber(
+      carrying.has(row.mark) ? supportLoadIn(filled, row.mark)?.downward : undefined,
+    ),
+    cells: Object.fromEntries(
+      LOAD_DIRECTIONS.map((direction) => [
+        direction,
+        { load: row[direction], governs: row.governs === direction },
+      ]),
+    ),
+    when: row.governingIn,
+  }));
+  return evenGroups(columns, MOST_ABREAST).map((group) => ({
+    columns: group.map(({ mark, filled: load, when }) => ({ mark, filled: load, when })),
+    // A direction in which nothing is carried takes no line of page one.
+    directions: LOAD_DIRECTIONS.filter((direction) =>
+      group.some(({ cells }) => cells[direction]?.load !== NO_NUMBER),
+    ).map((direction) => ({
+      direction,
+      loads: group.map(({ cells }) => ({
+        load: cells[direction]?.load ?? NO_NUMBER,
+        governs: cells[direction]?.governs ?? false,
+      })),
+    })),
+  }));
 }
 
 /** A finding page one names, and the other places where the same check says the same. */

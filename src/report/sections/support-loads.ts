@@ -1,9 +1,11 @@
-import { compareWithLimit } from '../../judging/compare-with-limit.js';
+import { analysisOf } from '../../analysis/subject.js';
+import { type LargestSupportLoads, largestOf, supportLoadIn } from '../../analysis/supports/support-loads.js';
+import { isOf } from '../../checks/all-checks.js';
 import type { ConditionResponse } from '../../mechanics/frame/response.js';
-import { ofRole, type SingleRole } from '../../model/conditions/condition-roles.js';
+import { conditionTitle, ofRole, type SingleRole } from '../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import type { ReportContext, View } from '../context.js';
-import { supportEnvelope } from '../rows/support-envelope.js';
+import { largestLoadRows } from '../rows/largest-load-rows.js';
 import {
   evenGroups,
   everyCondition,
@@ -12,6 +14,7 @@ import {
 } from '../words/condition-order.js';
 import { sourcedMark } from '../words/origin-mark.js';
 import { carriesWeight, rodText, supportWord } from '../words/support-word.js';
+import { NO_NUMBER } from '../writer.js';
 
 /** Supports that fit beside each other, with the balance, in a table of a page's width. */
 const MOST_SUPPORTS = 9;
@@ -19,7 +22,8 @@ const MOST_SUPPORTS = 9;
 const NOISE = 1e-4;
 
 /**
- * Load on every support in every condition, rods and ratings, sideways loads, and the balance of weight.
+ * The largest loads on every support, its load in every condition, rods and ratings, sideways loads with their signs,
+ * and the balance of weight.
  *
  * @param context - results and writer
  * @returns table rows
@@ -30,21 +34,16 @@ export function supportLoads(context: ReportContext) {
   const service = orderedConditions(response);
   const supports = layout.supports;
   const carrying = supports.filter(carriesWeight);
-  const all = carrying.flatMap((support) => conditions.map((condition) => down(condition, support)));
-  const load = context.write.scaled('force', all);
   const groups = evenGroups(carrying, MOST_SUPPORTS);
-  const extremes = new Map(supportEnvelope(context).map((row) => [row.mark, row]));
   const balance = balanceRows(supports, conditions, context);
   const lifted = carrying.some((support) => conditions.some((condition) => isLifted(condition, support)));
+  const sideways = sidewaysRows(supports, context);
   return {
     unit: context.write.unit('force'),
     lengthUnit: context.write.unit('length'),
-    schedule: carrying.map((support) => ({
-      mark: support.mark,
-      kind: supportWord(support),
-      distance: distanceText(support, context),
-      rods: rodText(support),
-      ...extremes.get(support.mark),
+    largest: largestLoadRows(context.subject, context.write).map((row) => ({
+      ...row,
+      distance: distanceText(row.mark, context),
     })),
     tables: groups.map((group, i) => ({
       marks: group.map((support) => support.mark),
@@ -54,7 +53,7 @@ export function supportLoads(context: ReportContext) {
         // What is judged is service and test; what if something is missing is only told.
         startsUpsets: condition === conditions[service.length],
         loads: group.map((support) => ({
-          load: load(down(condition, support)),
+          load: context.write.loadNumber(supportLoadIn(condition, support.mark)?.downward),
           lifted: isLifted(condition, support),
           undetermined: isUndetermined(condition, support),
         })),
@@ -66,10 +65,10 @@ export function supportLoads(context: ReportContext) {
     hasUndetermined: undeterminedSupports(supports, conditions).length > 0,
     rods: carrying
       .filter((support) => support.part?.rods !== undefined)
-      .map((support) => rodRow(support, service, context)),
+      .map((support) => rodRow(support, context)),
     hasRods: carrying.some((support) => support.part?.rods !== undefined),
-    sideways: sidewaysRows(supports, service, context),
-    hasSideways: sidewaysRows(supports, service, context).length > 0,
+    sideways,
+    hasSideways: sideways.length > 0,
     momentUnit: context.write.unit('moment'),
     springs: carrying
       .filter((support) => support.part?.spring !== undefined)
@@ -79,14 +78,15 @@ export function supportLoads(context: ReportContext) {
   } satisfies View;
 }
 
-/** Load the pipe puts on the support, downward positive [N]. */
-function down(condition: ConditionResponse, support: PlacedSupport): number | undefined {
-  const force = condition.supports[support.mark]?.load.force[2];
-  return force === undefined ? undefined : -force;
+function isLifted(condition: ConditionResponse, { mark }: PlacedSupport): boolean {
+  return supportLoadIn(condition, mark)?.isLifted ?? false;
 }
 
-function isLifted(condition: ConditionResponse, support: PlacedSupport): boolean {
-  return condition.supports[support.mark]?.states.includes('lifted') ?? false;
+function distanceText(mark: string, { subject, write }: ReportContext): string {
+  const support = subject.layout.supports.find((each) => each.mark === mark);
+  return support === undefined || support.line === 'pump'
+    ? NO_NUMBER
+    : write.quantity(support.station, 'length', { feetInches: true });
 }
 
 /** Whether nothing determines what a support carries: the load printed is then one of many. */
@@ -105,40 +105,41 @@ function undeterminedSupports(
   });
 }
 
-function distanceText(support: PlacedSupport, context: ReportContext): string {
-  return support.line === 'pump'
-    ? '–'
-    : context.write.quantity(support.station, 'length', { feetInches: true });
-}
-
-function rodRow(support: PlacedSupport, conditions: readonly PrintedCondition[], context: ReportContext) {
+/** The largest pull along the rods, as it is judged. */
+function rodRow(support: PlacedSupport, context: ReportContext) {
   const { write } = context;
   const rods = support.part?.rods;
-  const worst = greatest(conditions, (condition) => down(condition, support));
-  const each = worst.value === undefined || rods === undefined ? undefined : worst.value / rods.count;
+  const { resultant } = largestOn(support, context) ?? {};
+  const found = context.findings.find((finding) => isOf(finding, 'rod-load') && finding.at === support.mark);
   const rating = rods?.rating?.value;
   const attachment = rods?.attachmentRating?.value ?? support.part?.rating?.value;
-  const show = write.scaled('force', [worst.value, each, rating, attachment]);
   return {
     mark: support.mark,
     rods: rodText(support),
-    greatest: show(worst.value),
-    condition: worst.condition,
-    each: show(each),
-    rating: show(rating),
+    greatest: write.loadNumber(resultant?.load),
+    condition: titleOf(resultant?.condition),
+    each: write.loadNumber(found?.demand),
+    rating: write.loadNumber(rating),
     ratingOrigin: sourcedMark(rods?.rating, context.assumptions),
-    ratio: write.ratio(compareWithLimit({ demand: each, limit: rating }).ratio),
-    attachment: attachment === undefined ? 'not given' : show(attachment),
+    ratio: write.ratio(found?.ratio),
+    attachment: attachment === undefined ? 'not given' : write.loadNumber(attachment),
   };
+}
+
+function largestOn(
+  { mark }: PlacedSupport,
+  { subject }: ReportContext,
+): LargestSupportLoads['largest'] | undefined {
+  return analysisOf(subject).supportLoads.find(({ at }) => at === mark)?.largest;
 }
 
 function springRow(support: PlacedSupport, conditions: readonly PrintedCondition[], context: ReportContext) {
   const spring = support.part?.spring;
   const at = (kind: SingleRole): number | undefined => {
     const found = ofRole(conditions, kind);
-    return found === undefined ? undefined : down(found, support);
+    return supportLoadIn(found, support.mark)?.downward;
   };
-  const show = context.write.scaled('force', [spring?.load.value, spring?.minimum, spring?.maximum]);
+  const show = context.write.loadNumber;
   return {
     mark: support.mark,
     rate: spring === undefined ? '–' : context.write.quantity(spring.rate, 'stiffness'),
@@ -152,41 +153,30 @@ function springRow(support: PlacedSupport, conditions: readonly PrintedCondition
   };
 }
 
-function sidewaysRows(
-  supports: readonly PlacedSupport[],
-  conditions: readonly PrintedCondition[],
-  context: ReportContext,
-) {
+function sidewaysRows(supports: readonly PlacedSupport[], context: ReportContext) {
+  const conditions = analysisOf(context.subject).conditions.map(({ solved }) => solved);
   const rows = supports.flatMap((support) => {
-    const load = (condition: ConditionResponse) => condition.supports[support.mark]?.load;
-    const east = extreme(conditions, (condition) => load(condition)?.force[0]);
-    const north = extreme(conditions, (condition) => load(condition)?.force[1]);
-    const moment = greatest(conditions, (condition) => {
-      const turning = load(condition)?.moment;
-      return turning === undefined ? undefined : Math.hypot(...turning);
-    });
+    const loads = conditions.flatMap((condition) => supportLoadIn(condition, support.mark) ?? []);
+    const east = largestOf(loads, (one) => Math.abs(one.east));
+    const north = largestOf(loads, (one) => Math.abs(one.north));
+    const moment = largestOf(loads, (one) => one.moment);
     const weight = Math.max(...conditions.map((condition) => condition.weight), 1);
-    const matters = [east.value, north.value].some((value) => Math.abs(value ?? 0) > NOISE * weight);
-    const turns = (moment.value ?? 0) > NOISE * weight;
-    return matters || turns ? [{ support, east, north, moment }] : [];
+    const sizes = [Math.abs(east?.east ?? 0), Math.abs(north?.north ?? 0), moment?.moment ?? 0];
+    return sizes.some((size) => size > NOISE * weight) ? [{ support, east, north, moment }] : [];
   });
-  const force = context.write.scaled(
-    'force',
-    rows.flatMap((row) => [row.east.value, row.north.value]),
-  );
   const moment = context.write.scaled(
     'moment',
-    rows.map((row) => row.moment.value),
+    rows.map((row) => row.moment?.moment),
   );
   return rows.map((row) => ({
     mark: row.support.mark,
     kind: supportWord(row.support),
-    east: force(row.east.value),
-    eastCondition: row.east.condition,
-    north: force(row.north.value),
-    northCondition: row.north.condition,
-    moment: moment(row.moment.value),
-    momentCondition: row.moment.condition,
+    east: context.write.loadNumber(row.east?.east),
+    eastCondition: titleOf(row.east?.condition),
+    north: context.write.loadNumber(row.north?.north),
+    northCondition: titleOf(row.north?.condition),
+    moment: moment(row.moment?.moment),
+    momentCondition: titleOf(row.moment?.condition),
   }));
 }
 
@@ -200,7 +190,10 @@ function balanceRows(
 ) {
   const digits = { significant: 5 };
   return conditions.map((condition) => {
-    const sum = supports.reduce((total, support) => total + (down(condition, support) ?? 0), 0);
+    const sum = supports.reduce(
+      (total, support) => total + (supportLoadIn(condition, support.mark)?.downward ?? 0),
+      0,
+    );
     const show = context.write.scaled('force', [condition.weight], digits);
     return {
       condition: condition.title,
@@ -212,36 +205,5 @@ function balanceRows(
   });
 }
 
-interface Extreme {
-  readonly value?: number;
-  readonly condition: string;
-}
-
-function greatest(
-  conditions: readonly PrintedCondition[],
-  read: (condition: ConditionResponse) => number | undefined,
-): Extreme {
-  return pick(conditions, read, (value) => value);
-}
-
-function extreme(
-  conditions: readonly PrintedCondition[],
-  read: (condition: ConditionResponse) => number | undefined,
-): Extreme {
-  return pick(conditions, read, Math.abs);
-}
-
-function pick(
-  conditions: readonly PrintedCondition[],
-  read: (condition: ConditionResponse) => number | undefined,
-  size: (value: number) => number,
-): Extreme {
-  let best: Extreme = { condition: '–' };
-  for (const condition of conditions) {
-    const value = read(condition);
-    if (value === undefined || !Number.isFinite(value)) continue;
-    if (best.value === undefined || size(value) > size(best.value))
-      best = { value, condition: condition.title };
-  }
-  return best;
-}
+const titleOf = (condition: string | undefined): string =>
+  condition === undefined ? NO_NUMBER : conditionTitle(condition);

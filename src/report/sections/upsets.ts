@@ -1,4 +1,5 @@
 import { nozzleLoadRows } from '../../analysis/nozzles/nozzle-load-rows.js';
+import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import type { Origin } from '../../input/installation.js';
 import type { ConditionResponse } from '../../mechanics/frame/response.js';
 import { conditionId, conditionTitle, inCondition } from '../../model/conditions/condition-roles.js';
@@ -96,7 +97,7 @@ function supportRows(context: ReportContext, { filled, motorOff, sideways }: Sho
       most,
       least: { value: negative(least.value), condition: least.condition },
       across,
-      lifted: sideways.some((one) => one.supports[support.mark]?.states.includes('lifted') ?? false),
+      lifted: sideways.some((one) => supportLoadIn(one, support.mark)?.isLifted ?? false),
     };
   });
   const force = context.write.scaled(
@@ -127,13 +128,12 @@ function printed<Name extends 'most' | 'least' | 'across'>(
   return { [name]: text, [`${name}In`]: direction } as Record<Name | `${Name}In`, string>;
 }
 
-function downOn(condition: ConditionResponse | undefined, support: PlacedSupport): number | undefined {
-  return negative(condition?.supports[support.mark]?.load.force[2]);
+function downOn(condition: ConditionResponse | undefined, { mark }: PlacedSupport): number | undefined {
+  return supportLoadIn(condition, mark)?.downward;
 }
 
-function acrossOn(condition: ConditionResponse, support: PlacedSupport): number | undefined {
-  const force = condition.supports[support.mark]?.load.force;
-  return force && Math.hypot(force[0], force[1]);
+function acrossOn(condition: ConditionResponse, { mark }: PlacedSupport): number | undefined {
+  return supportLoadIn(condition, mark)?.sideways;
 }
 
 function negative(value: number | undefined): number | undefined {

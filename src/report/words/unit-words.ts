@@ -3,6 +3,7 @@
 import { isNotWorkedOut } from '../../analysis/memoized.js';
 import { lineAt } from '../../analysis/nozzles/nozzle-faces.js';
 import { pumpOutLines } from '../../analysis/supports/pump-out-lines.js';
+import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import { disconnectDistance } from '../../checks/electrical/disconnect-in-sight.js';
 import type { Installation, Sourced } from '../../input/installation.js';
 import { inCondition } from '../../model/conditions/condition-roles.js';
@@ -113,8 +114,8 @@ export function handLiftText({ write }: ReportContext): string {
 export function springTexts({ subject, write }: ReportContext): readonly string[] {
   const { layout, response, installation } = subject;
   const load = (mark: string): string => {
-    const force = inCondition(response.conditions, 'filled')?.supports[mark]?.load.force[2];
-    return force === undefined ? '' : `\u00a0${glued(write.quantity(Math.abs(force), 'force'))}`;
+    const down = supportLoadIn(inCondition(response.conditions, 'filled'), mark)?.downward;
+    return down === undefined ? '' : `\u00a0${glued(write.load(Math.abs(down)))}`;
   };
   const hung = layout.supports
     .filter(({ part }) => part?.spring !== undefined)

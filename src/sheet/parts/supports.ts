@@ -1,3 +1,4 @@
+import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import { inCondition, type SingleRole } from '../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import { supportFacts } from '../../model/support-parts.js';
@@ -12,6 +13,7 @@ import type { PartDefinition } from '../sheet-part.js';
 import { namedSupports, supportBoxes } from '../support-ids.js';
 import { type SupportPlace, supportPlaces } from '../support-places.js';
 import { baseRows } from './base-rows.js';
+import { withLargestLoad } from './largest-load-row.js';
 
 /** Every support by its mark: where it stands, what it shows, whether it is free to do its work. */
 export const supports: PartDefinition = {
@@ -24,16 +26,24 @@ export const supports: PartDefinition = {
   rows: (context) => {
     const { layout, installation } = context.review;
     const places = supportPlaces(installation);
-    return namedSupports(layout.supports).flatMap(({ support, word }) =>
-      support.kind === 'pump base'
-        ? baseRows(support, word, context)
-        : [
-            ...placeRows(support, word, places, context),
-            ...rodRows(support, word, context),
-            ...springRows(support, word, context),
-            ...standRows(support, word, context),
-          ],
+    const named = namedSupports(layout.supports).flatMap(({ support, word }) =>
+      withLargestLoad(
+        support,
+        support.kind === 'pump base'
+          ? baseRows(support, word, context)
+          : [
+              ...placeRows(support, word, places, context),
+              ...rodRows(support, word, context),
+              ...springRows(support, word, context),
+              ...standRows(support, word, context),
+            ],
+        context,
+      ),
     );
+    const ends = layout.supports
+      .filter(({ kind }) => kind === 'end')
+      .flatMap((support) => withLargestLoad(support, [], context));
+    return [...named, ...ends];
   },
 };
 
@@ -49,8 +59,7 @@ export function heightOf(
 
 /** Load of the pipe on a support, downward [N]. */
 export function loadOf(mark: string, condition: SingleRole, { review }: FieldContext): number | undefined {
-  const force = inCondition(review.response.conditions, condition)?.supports[mark]?.load.force[2];
-  return force === undefined ? undefined : -force;
+  return supportLoadIn(inCondition(review.response.conditions, condition), mark)?.downward;
 }
 
 function placeRows(

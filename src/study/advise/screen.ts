@@ -5,6 +5,7 @@
 
 import { solvedOf } from '../../analysis/conditions.js';
 import type { Subject } from '../../analysis/subject.js';
+import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import { allChecks, type CheckId } from '../../checks/all-checks.js';
 import { runCheck } from '../../checks/run-check.js';
 import type { OpenedFile } from '../../input/open-for-trials.js';
@@ -163,8 +164,10 @@ function outcomeOf(subject: Subject, plan: ScreenPlan): ScreenOutcome {
     closest = Math.max(closest, finding.ratio ?? 0);
     if (key in plan.exceeding) tightest = Math.max(tightest, finding.ratio ?? 0);
   }
-  const filled = Object.entries(solvedOf(subject, 'filled')?.solved.supports ?? {}).map(
-    ([mark, { load }]) => [mark, -load.force[2]] as const,
-  );
+  const solved = solvedOf(subject, 'filled')?.solved;
+  const filled = Object.keys(solved?.supports ?? {}).flatMap((mark) => {
+    const load = supportLoadIn(solved, mark);
+    return load === undefined ? [] : [[mark, load.downward] as const];
+  });
   return { excess, worse, closest, tightest, filled: Object.fromEntries(filled) };
 }

@@ -2,6 +2,7 @@
 
 import { type NozzleAxisLoads, nozzleLoadRows } from '../../analysis/nozzles/nozzle-load-rows.js';
 import type { Subject } from '../../analysis/subject.js';
+import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import { allChecks } from '../../checks/all-checks.js';
 import { runCheck } from '../../checks/run-check.js';
 import type { Installation } from '../../input/installation.js';
@@ -120,12 +121,11 @@ function numbersOf(subject: Subject): readonly Numbered[] {
     KEYS.map((key): Numbered => ({ figure: { of: 'nozzle', nozzle, condition, key }, value: own[key] })),
   );
   const supports = Object.values(subject.response.conditions).flatMap((condition) =>
-    Object.entries(condition.supports).map(
-      ([mark, { load }]): Numbered => ({
-        figure: { of: 'support', mark, condition: condition.name },
-        value: -load.force[2],
-      }),
-    ),
+    Object.keys(condition.supports).flatMap((mark): readonly Numbered[] => {
+      const load = supportLoadIn(condition, mark);
+      if (load === undefined) return [];
+      return [{ figure: { of: 'support', mark, condition: condition.name }, value: load.downward }];
+    }),
   );
   return [...ratios, ...nozzles, ...supports];
 }
