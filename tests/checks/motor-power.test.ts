@@ -23,10 +23,11 @@ test('1,200 gpm at 45 ft take 13.64 hp of water, the printed gpm · ft / 3960', 
   expect(hydraulicPower(subject) / 745.69987).toBeCloseTo((1200 * 45) / 3960, 1);
 });
 
-test('too small a motor exceeds, and a service factor may carry it', () => {
-  const motor = { power: '10 kW', 'service-factor': 1.15 };
-  expect(practiceFinding(motorPower, { motor })).toMatchObject({ verdict: 'meets', limit: 11500 });
-  const tight = { power: '9 kW', 'service-factor': 1.15 };
+test('too small a motor exceeds, and no service factor carries it', () => {
+  const motor = { power: '11 kW', 'service-factor': 1.15 };
+  expect(practiceFinding(motorPower, { motor })).toMatchObject({ verdict: 'meets', limit: 11000 });
+  // 10.9 kW at the shaft: over 10 kW, within 10 kW × 1.15.
+  const tight = { power: '10 kW', 'service-factor': 1.15 };
   expect(practiceFinding(motorPower, { motor: tight })).toMatchObject({
     verdict: 'exceeds',
     comparison: false,
@@ -34,10 +35,20 @@ test('too small a motor exceeds, and a service factor may carry it', () => {
   });
 });
 
-test('above the rating, with the service factor unknown, it cannot be told', () => {
+test('above the nameplate it exceeds, with the service factor unknown and on a drive', () => {
   expect(practiceFinding(motorPower, { motor: { power: '10 kW' } })).toMatchObject({
-    verdict: 'cannot-tell',
-    reason: { code: 'checks.motor-power.no-service-factor' },
+    verdict: 'exceeds',
+    reason: { code: 'checks.motor-power.exceeds' },
+  });
+  const motor = {
+    power: '10 kW',
+    'service-factor': 1.15,
+    start: { 'variable-speed drive': { 'torque-limit': '110 %', ramp: '20 s' } },
+  };
+  expect(practiceFinding(motorPower, { motor })).toMatchObject({
+    verdict: 'exceeds',
+    limit: 10000,
+    reason: { code: 'checks.motor-power.exceeds-on-drive' },
   });
 });
 

@@ -6,7 +6,7 @@ import { type Demand, defineCheck } from '../define-check.js';
 
 const POWER: Citation = {
   source: 'statics',
-  clause: 'density × gravity × flow × head over efficiency, against rated power × service factor',
+  clause: 'density × gravity × flow × head over efficiency, against the power on the nameplate',
   confidence: 'computed',
 };
 
@@ -22,11 +22,12 @@ export function hydraulicPower({ installation }: Subject): number {
 }
 
 /**
- * The power taken at the shaft at the duty is within the rated power of the motor times its service factor.
+ * The power taken at the shaft at the duty is within the power on the nameplate of the motor.
  *
- * Why: a motor too small trips or burns at its duty, whatever else is right. Without the efficiency only a motor smaller
- * than the power in the liquid is certain to be too small. Between rated power and what an unknown service factor might
- * allow it cannot be told. Other points of the curve, and liquids thicker than water, are not judged.
+ * Why: a motor too small trips or burns at its duty, whatever else is right. The service factor is no part of the limit:
+ * it is there for what comes unforeseen, holds for the rated voltage and frequency alone, and not on a drive. Without the
+ * efficiency only a motor smaller than the power in the liquid is certain to be too small. Other points of the curve,
+ * and liquids thicker than water, are not judged.
  */
 export const motorPower = defineCheck({
   id: 'motor-power',
@@ -46,13 +47,15 @@ export const motorPower = defineCheck({
   demands: (motor, subject): readonly Demand[] => {
     const { efficiency } = subject.installation.pump.duty;
     const hydraulic = hydraulicPower(subject);
-    const limit = motor.power * (motor.serviceFactor?.value ?? 1);
+    const limit = motor.power;
     const taken = efficiency === undefined ? undefined : hydraulic / efficiency;
     const exceeds = (power: number) => compareWithLimit({ demand: power, limit }).verdict === 'exceeds';
     const certain = exceeds(hydraulic) ? hydraulic : undefined;
     const demand = taken ?? certain;
-    if (motor.serviceFactor === undefined && demand !== undefined && exceeds(demand))
-      return [{ kind: 'cannot-tell', code: 'checks.motor-power.no-service-factor' }];
-    return [{ kind: 'compared', demand, limit, missing: 'checks.motor-power.no-efficiency' }];
+    const advice =
+      motor.start?.kind === 'variable-speed drive'
+        ? ('checks.motor-power.exceeds-on-drive' as const)
+        : ('checks.motor-power.exceeds' as const);
+    return [{ kind: 'compared', demand, limit, missing: 'checks.motor-power.no-efficiency', advice }];
   },
 });

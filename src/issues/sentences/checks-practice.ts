@@ -174,17 +174,18 @@ export const practiceCheckSentences = {
   'checks.discharge-velocity.no-place': () => ({ message: LINES_MISSING }),
 
   'checks.motor-power.exceeds': () => ({
-    message: 'the motor is too small for the power taken at the duty',
-    wanted: 'a larger motor, or a smaller duty',
+    message: 'the duty takes more than the power on the nameplate of the motor',
+    wanted: 'a larger motor, or a smaller duty; the service factor is not for continuous duty',
     hint: "read the pump's curve also at the end of its flow",
   }),
   'checks.motor-power.no-efficiency': () => ({
     message: 'the efficiency of the pump at its duty is not given',
     wanted: "give duty efficiency from the pump's curve",
   }),
-  'checks.motor-power.no-service-factor': () => ({
-    message: 'the duty takes more than the rated power, and the service factor of the motor is not given',
-    wanted: 'give motor service-factor from the nameplate, or a larger motor',
+  'checks.motor-power.exceeds-on-drive': () => ({
+    message: 'the duty takes more than the power on the nameplate of the motor, which runs on a drive',
+    wanted: 'a larger motor, or a smaller duty; on a drive no service factor is to be used',
+    hint: 'a drive adds heat to the motor, and its own rating limits it as well',
   }),
   'checks.motor-power.no-place': () => ({ message: 'there is no motor' }),
 

@@ -19,7 +19,10 @@ export interface BendDimensions {
  *     h = t R / r²             flexibility characteristic, r = (D − t) / 2
  *     k = 1.65 / h             flexibility factor, in and out of plane
  *     i = 0.9 / h^(2/3)        stress intensification
- *     c = h^(1/6), h^(1/3)     multiplies k and i for one, two stiff ends
+ *     c = h^(1/6), h^(1/3)     multiplies k for one, two stiff ends
+ *
+ * Appendix D lets c lower i as well. It is not lowered here: c is remembered, not read, and what makes an end stiff is
+ * taken more widely than in the code (a valve, a flange up to a diameter away), where the bend may still become oval.
  *
  * k and i are never less than 1. Pressure stiffening is left out: at building pressures it is below one per cent.
  *
@@ -41,7 +44,7 @@ export function bendFactors(bend: BendDimensions): BendFactors {
   return {
     characteristic: h,
     flexibility: Math.max(1, (stiffening * 1.65) / h),
-    intensification: Math.max(1, (stiffening * 0.9) / h ** (2 / 3)),
+    intensification: Math.max(1, 0.9 / h ** (2 / 3)),
     stiffEnds: bend.stiffEnds,
     stiffening,
   };

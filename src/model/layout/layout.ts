@@ -88,7 +88,7 @@ export interface BendFactors {
   readonly intensification: number;
   /** How many ends are stiffened by a flange or valve: 0, 1, 2. */
   readonly stiffEnds: 0 | 1 | 2;
-  /** What k and i were multiplied by for stiff ends [-]. */
+  /** What k was multiplied by for stiff ends [-]. */
   readonly stiffening: number;
 }
 
