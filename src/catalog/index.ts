@@ -81,6 +81,13 @@ export {
   reducerSmallEnds,
 } from './reducers.js';
 export { type SeismicCoefficient, type SeismicQuery, seismicCoefficient } from './seismic-coefficient.js';
+export {
+  type HeldCode,
+  heldCodes,
+  heldEdition,
+  heldEditionsText,
+  type StressCode,
+} from './stress-codes.js';
 export { type FieldSpeed, synchronousSpeed } from './synchronous-speed.js';
 export { type CataloguedTee, findTee, type TeeQuery, teeBranches, teeSizes } from './tees.js';
 export { type Tube, type TubeProperties, tubeMassPerLength, tubeProperties } from './tube-properties.js';

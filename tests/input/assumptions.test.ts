@@ -42,6 +42,7 @@ test('everything that is not said is an assumption with its source and its effec
     'piping.lines[0].walk[4].hanger.rods: number of rods: H1, H2 1',
     'piping.lines[0].walk[4].hanger.length: stiffness of the rods: H1, H2 rigid',
     'limits.pipe-stress.code: code of the pipe stresses B31.9',
+    'limits.pipe-stress.edition: edition of the code of the pipe stresses 2004',
     'limits.pipe-stress.cycles: heating and cooling cycles 7,000',
     'limits.pipe-stress.occasional-factor: factor on the allowable stress for occasional loads 133%',
     'limits.pipe-stress.joint-factor: factor of the weld along the pipe 85%',

@@ -5,6 +5,7 @@ import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { FlangeSide } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
 import { type Demand, defineCheck } from '../define-check.js';
+import { editionNotHeld } from '../pipes/code-edition.js';
 
 const TEST: Citation = { source: 'asme-b31.9', clause: 'para 937.3', confidence: 'memory' };
 const FLANGES: Citation = {
@@ -43,7 +44,9 @@ export const testPressure = defineCheck({
   },
   at: (place) => (place === 'least' ? 'whole installation' : 'weakest flange'),
   demands: (place, subject) =>
-    place === 'least' ? [leastPressure(subject)] : place.map((side) => flangeDemand(side, subject)),
+    place === 'least'
+      ? (editionNotHeld(subject) ?? [leastPressure(subject)])
+      : place.map((side) => flangeDemand(side, subject)),
 });
 
 /** Every described flange once: a flange between two joints stands in both. */

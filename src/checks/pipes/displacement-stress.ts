@@ -10,6 +10,7 @@ import {
 } from '../../mechanics/stress/code-stress.js';
 import type { Citation } from '../../sources/index.js';
 import { type Demand, defineCheck } from '../define-check.js';
+import { editionNotHeld } from './code-edition.js';
 
 const BUILDING: Citation = {
   source: 'asme-b31.9',
@@ -40,7 +41,9 @@ export const displacementStress = defineCheck({
   noPlace: 'checks.displacement-stress.no-place',
   places: (subject) => linesOf(subject, displacementStresses(subject)),
   at: ({ line }) => line,
-  demands: ({ line, rows }, subject) => {
+  demands: ({ line, rows }, subject): readonly Demand[] => {
+    const open = editionNotHeld(subject);
+    if (open !== undefined) return open;
     const basis = subject.installation.limits.stress.code === 'B31.1' ? POWER : BUILDING;
     return rows.map((row): Demand => {
       const allowed = allowedRange(row, subject);

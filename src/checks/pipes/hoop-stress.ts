@@ -4,6 +4,7 @@ import type { Subject } from '../../analysis/subject.js';
 import { hoopStress as hoopOf } from '../../mechanics/stress/code-stress-hoop.js';
 import type { Citation } from '../../sources/index.js';
 import { type Demand, defineCheck } from '../define-check.js';
+import { editionNotHeld } from './code-edition.js';
 
 const BUILDING: Citation = {
   source: 'asme-b31.9',
@@ -37,7 +38,7 @@ export const hoopStress = defineCheck({
   noPlace: 'checks.hoop-stress.no-place',
   places: (subject) => linesOf(subject, pipesInLines(subject)),
   at: ({ line }) => line,
-  demands: ({ rows }, subject) => rows.map((row) => demandAt(row, subject)),
+  demands: ({ rows }, subject) => editionNotHeld(subject) ?? rows.map((row) => demandAt(row, subject)),
 });
 
 /**

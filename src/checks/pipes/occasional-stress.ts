@@ -9,6 +9,7 @@ import type { Calculation } from '../../judging/finding.js';
 import { insideDiameter, metalArea, modulusOf } from '../../mechanics/stress/code-stress.js';
 import type { Citation } from '../../sources/index.js';
 import { type Demand, defineCheck } from '../define-check.js';
+import { editionNotHeld } from './code-edition.js';
 
 const BUILDING: Citation = { source: 'asme-b31.9', clause: 'para 902.3.3', confidence: 'read' };
 const POWER: Citation = { source: 'asme-b31.1', clause: 'para 104.8.2 and 102.2.4', confidence: 'memory' };
@@ -35,7 +36,9 @@ export const occasionalStress = defineCheck({
   places: (subject) =>
     occasionalConditions(subject).length === 0 ? [] : linesOf(subject, occasionalStresses(subject)),
   at: ({ line }) => line,
-  demands: ({ line, rows }, subject) => {
+  demands: ({ line, rows }, subject): readonly Demand[] => {
+    const open = editionNotHeld(subject);
+    if (open !== undefined) return open;
     const allowed = occasionalAllowable(subject);
     const { stress } = subject.installation.limits;
     return rows.map(

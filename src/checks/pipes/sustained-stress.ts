@@ -6,6 +6,7 @@ import { insideDiameter, metalArea, modulusOf } from '../../mechanics/stress/cod
 import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { Citation } from '../../sources/index.js';
 import { type Demand, defineCheck } from '../define-check.js';
+import { editionNotHeld } from './code-edition.js';
 
 const BUILDING: Citation = { source: 'asme-b31.9', clause: 'para 902.3.2(d) and (e)', confidence: 'read' };
 const POWER: Citation = { source: 'asme-b31.1', clause: 'para 104.8.1', confidence: 'memory' };
@@ -31,7 +32,9 @@ export const sustainedStress = defineCheck({
   noPlace: 'checks.sustained-stress.no-place',
   places: (subject) => linesOf(subject, sustainedStresses(subject)),
   at: ({ line }) => line,
-  demands: ({ line, rows }, subject) => {
+  demands: ({ line, rows }, subject): readonly Demand[] => {
+    const open = editionNotHeld(subject);
+    if (open !== undefined) return open;
     const { stress } = subject.installation.limits;
     return rows.map((row): Demand => {
       return {

@@ -7,6 +7,7 @@ import { STANDARD_GRAVITY } from '../../model/conventions.js';
 import type { Citation } from '../../sources/index.js';
 import { citationOf } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
+import { editionNotHeld } from './code-edition.js';
 
 const TEST: Citation = { source: 'asme-b31.9', clause: 'para 937.3', confidence: 'memory' };
 
@@ -35,7 +36,7 @@ export const testStress = defineCheck({
   noPlace: 'checks.test-stress.no-place',
   places: (subject) => linesOf(subject, pipesInLines(subject)),
   at: ({ line }) => line,
-  demands: ({ rows }, subject) => rows.map((row) => yieldDemand(row, subject)),
+  demands: ({ rows }, subject) => editionNotHeld(subject) ?? rows.map((row) => yieldDemand(row, subject)),
 });
 
 /**

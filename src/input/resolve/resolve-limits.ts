@@ -1,4 +1,4 @@
-import { allowableStress } from '../../catalog/index.js';
+import { allowableStress, heldEdition, heldEditionsText } from '../../catalog/index.js';
 import type { Path } from '../draft.js';
 import type { Limits, NozzleAllowance, Service, Sourced } from '../installation.js';
 import type { FileContent } from '../schema/file-schema.js';
@@ -119,6 +119,17 @@ function resolveStress(
       effect: 'Allowable stresses and stress factors',
     });
   }
+  const edition = file?.edition?.trim();
+  const held = heldEdition({ code, ...(edition !== undefined && { edition }) });
+  const by = edition ?? held;
+  if (edition === undefined && held !== undefined) {
+    reading.assume(path('edition'), {
+      what: 'edition of the code of the pipe stresses',
+      value: held,
+      citation: practice(`the newest held; held are ${heldEditionsText()}`),
+      effect: 'Every stress verdict; the edition in force may be another',
+    });
+  }
   if (file?.cycles === undefined) {
     reading.assume(path('cycles'), {
       what: 'heating and cooling cycles',
@@ -134,6 +145,7 @@ function resolveStress(
   const allowable = (key: 'hot' | 'cold', temperature: number): Sourced | undefined => {
     const own = file?.[key];
     if (own !== undefined) return given(own, path(key));
+    if (held === undefined) return undefined;
     const found = materials.map((material) => allowableStress({ code, material, temperature }));
     // Where one material of the piping has no sourced value, none is taken for the whole.
     const listed = found.filter((entry) => entry !== undefined);
@@ -147,7 +159,7 @@ function resolveStress(
   );
   return {
     code,
-    ...(file?.edition !== undefined && { edition: file.edition }),
+    ...(by !== undefined && { edition: by }),
     ...(hot && { hot }),
     ...(cold && { cold }),
     cycles:

@@ -185,7 +185,6 @@ export const practiceCheckSentences = {
   'checks.motor-power.exceeds-on-drive': () => ({
     message: 'the duty takes more than the power on the nameplate of the motor, which runs on a drive',
     wanted: 'a larger motor, or a smaller duty; on a drive no service factor is to be used',
-    hint: 'a drive adds heat to the motor, and its own rating limits it as well',
   }),
   'checks.motor-power.no-place': () => ({ message: 'there is no motor' }),
 

@@ -39,6 +39,11 @@ export const checksSentences = {
     wanted: 'give the allowable stress, hot and cold, of the pipe with the edition of the code',
     hint: 'the engineer of record decides which code and edition hold',
   }),
+  'checks.stress.edition-not-held': (data: { code: string; edition: string; held: string }) => ({
+    message: `the file names edition ${data.edition} of ASME ${data.code}, whose values are not held here`,
+    wanted: `have the stresses judged by that edition, or name one that is held: ${data.held}`,
+    hint: 'the authority having jurisdiction and the engineer of record name the edition that holds',
+  }),
   'checks.sustained-stress.exceeds': (data: { at: string }) => ({
     message: `the pipe is bent too much by weight at ${data.at}`,
     wanted:

@@ -1,3 +1,4 @@
+import { heldCodes, heldEdition, heldEditionsText } from '../../catalog/index.js';
 import type { Finding } from '../../judging/finding.js';
 import { type Citation, type SourceId, sources } from '../../sources/index.js';
 import { numberedSources, shortCitation, sourceAnchor } from '../citations/source-marks.js';
@@ -31,6 +32,9 @@ export function scopeAndCodes(context: ReportContext) {
     stressCode: limits.stress.code,
     edition: limits.stress.edition ?? '',
     hasEdition: limits.stress.edition !== undefined,
+    isEditionHeld: heldEdition(limits.stress) !== undefined,
+    heldEditions: heldEditionsText(),
+    held: heldRows(limits.stress.code),
     rods: limits.rods.edition,
     nozzleBasis: limits.nozzle.basis ?? '',
     hasNozzleBasis: limits.nozzle.basis !== undefined,
@@ -43,6 +47,17 @@ export function scopeAndCodes(context: ReportContext) {
     hasUpsets: context.printed.has('upsets'),
     hasCautions: context.printed.has('cautions'),
   } satisfies View;
+}
+
+/** What is held of the code the file names, and how it is known. */
+function heldRows(named: string) {
+  const held = heldCodes().find(({ code }) => code === named)?.held ?? [];
+  return held.map(({ what, citation }) => ({
+    what,
+    clause: citation.clause,
+    known: citation.confidence,
+    title: sources[citation.source].title,
+  }));
 }
 
 /** Standards that decide a verdict: what they decide, by which clauses, and how sure their reading is. */

@@ -1,3 +1,4 @@
+import { heldEdition } from '../../catalog/index.js';
 import { isOf, ruleOf } from '../../checks/all-checks.js';
 import type { Finding } from '../../judging/finding.js';
 import { workedMark } from '../calculations/worked-mark.js';
@@ -20,11 +21,13 @@ export function stress(context: ReportContext) {
       ruleOf(finding)?.section === 'stress' && !isOf(finding, 'test-pressure') && !finding.comparison,
   );
   const tests = context.findings.filter((finding) => isOf(finding, 'test-pressure'));
-  const occasional = occasionalRows(context);
+  const isHeld = heldEdition(installation.limits.stress) !== undefined;
+  const occasional = isHeld ? occasionalRows(context) : [];
   const checks = [...new Set(found.map((finding) => finding.check))];
   return {
     code: installation.limits.stress.code,
     edition: installation.limits.stress.edition ?? '',
+    isHeld,
     stressUnit: write.unit('stress'),
     occasional,
     hasOccasional: occasional.length > 0,

@@ -1,0 +1,16 @@
+import type { Subject } from '../../analysis/subject.js';
+import { heldEdition, heldEditionsText } from '../../catalog/index.js';
+import type { Demand } from '../define-check.js';
+
+/**
+ * What stands in place of every demand of a code whose named edition is not held.
+ *
+ * @param subject - code and edition of the limits
+ * @returns the one demand that cannot be told; nothing where the edition is held, or none is named
+ */
+export function editionNotHeld({ installation }: Subject): readonly Demand[] | undefined {
+  const { stress } = installation.limits;
+  if (heldEdition(stress) !== undefined) return undefined;
+  const data = { code: stress.code, edition: stress.edition ?? '', held: heldEditionsText() };
+  return [{ kind: 'cannot-tell', code: 'checks.stress.edition-not-held', data }];
+}
