@@ -168,18 +168,18 @@ test('without an efficiency the water takes the torque of the rated motor', () =
 
 test('a motor of unknown field, and one that never comes to speed, are told and not thrown', () => {
   const { field: _field, ...odd } = plain;
-  expect(startUp(odd, found)).toMatchObject({ kind: 'fails', code: 'mechanics.no-field-speed' });
+  expect(startUp(odd, found)).toMatchObject({ kind: 'fails', why: { code: 'mechanics.no-field-speed' } });
   const weak = { kind: 'soft starter', currentLimit: 2, lockedRotorCurrent: 6.5 } as const;
   expect(startUp({ ...plain, method: weak }, found)).toMatchObject({
     kind: 'fails',
-    code: 'mechanics.never-reaches-speed',
+    why: { code: 'mechanics.never-reaches-speed' },
   });
 });
 
 test('torques that no motor has are told and not thrown', () => {
   expect(startUp({ ...plain, breakdown: given(5000) }, found)).toMatchObject({
     kind: 'fails',
-    code: 'mechanics.out-of-range',
+    why: { code: 'mechanics.out-of-range' },
   });
 });
 
