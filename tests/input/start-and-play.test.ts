@@ -175,7 +175,7 @@ describe('supports as they are', () => {
   });
 
   test.each([
-    ['{mark: G1, gap: 1/16 in}', '{mark: G1, gap: -1/16 in}', 'input.negative', 'walk[7].guide.gap'],
+    ['{mark: G1, gap: 1/16 in', '{mark: G1, gap: -1/16 in', 'input.negative', 'walk[7].guide.gap'],
     ['{mark: R1, friction: 0.3', '{mark: R1, friction: 30', 'input.share-over-one', 'walk[5].rest.friction'],
     ['{mark: L1, gap: 3 mm}', '{mark: L1, friction: 0.3}', 'input.unknown-key', 'walk[8].stop.friction'],
     ['out-of-place: {up:', 'out-of-place: {dwon:', 'input.unknown-key', 'walk[5].rest.out-of-place.dwon'],
