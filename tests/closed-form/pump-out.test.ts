@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { standingFrame } from '../../src/mechanics/frame/standing-frame.js';
 import { flangeSpring, pumpOut } from '../../src/mechanics/what-ifs/pump-out.js';
+import type { Vec3 } from '../../src/model/conventions.js';
 import type { Frame, FrameCondition } from '../../src/model/frame/frame.js';
 import { DISCHARGE, EI, LEG, mass, pump, pumpBetweenLegs, SUCTION } from '../mechanics/pump-between-legs.js';
 import {
@@ -164,4 +165,47 @@ test('nothing is said of a nozzle at which no line stands', () => {
     DISCHARGE,
   ]);
   expect(flanges.map(({ which }) => which)).toEqual(['suction']);
+});
+
+describe('a connector bolted to the pump', () => {
+  // The leg behind a connector of 0.2 m, without weight and free to bend: the leg alone is the cantilever of w L⁴ / 8 E I.
+  const whole = pumpBetweenLegs({}, METAL);
+  const flange: Vec3 = whole.points['pump suction'] ?? [0, 0, 0];
+  const behind: Vec3 = [flange[0], flange[1] - 0.2, flange[2]];
+  const connected: Frame = {
+    ...whole,
+    points: { ...whole.points, behind },
+    members: whole.members.map((member) => ({
+      ...member,
+      from: member.from === 'pump suction' ? 'behind' : member.from,
+      to: member.to === 'pump suction' ? 'behind' : member.to,
+    })),
+    joints: [
+      {
+        name: 'connector',
+        from: 'pump suction',
+        to: 'behind',
+        axis: SUCTION.axis,
+        axial: 1e6,
+        lateral: 1e6,
+        torsion: 1e3,
+        bending: 0,
+        thrustArea: 0,
+        mass: 0,
+      },
+    ],
+  };
+
+  test('lets no line fall, and the prop stands under the flange of the pipe', () => {
+    const suction = first(taken(connected).flanges);
+    expect(suction.falls).toBeUndefined();
+    const face = (acting: FrameCondition) =>
+      standingFrame(connected, acting).response.movements['pump suction']?.translation[2] ?? Number.NaN;
+    expect(suction.spring?.rise).toBeCloseTo(face(out) - face(bolted), 12);
+    const unit = standingFrame(connected, out).disturb({ loads: [force('behind', [0, 0, 1])] });
+    const flexibility = unit.response.movements['behind']?.translation[2] ?? 0;
+    const bent = standingFrame(connected, out).response.movements['behind']?.translation[2] ?? 0;
+    const before = standingFrame(connected, bolted).response.movements['behind']?.translation[2] ?? 0;
+    expect((suction.prop ?? 0) / ((before - bent) / flexibility)).toBeCloseTo(1, 9);
+  });
 });

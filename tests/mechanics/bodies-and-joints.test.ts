@@ -151,28 +151,84 @@ describe('rigid bodies', () => {
     expect(relativeError(of(answer.supports, 'D').load.force[0], (EA * STRAIN) / 2)).toBeLessThan(1e-10);
   });
 
-  test('that are removed take their joints and masses, and leave the pipe end open', () => {
+  describe('that are removed', () => {
     const parts = {
-      points: { a: [0, 0, 0], b: [2, 0, 0], c: [2.5, 0, 0], d: [2.6, 0, 0], e: [4.6, 0, 0] } as const,
+      points: {
+        a: [0, 0, 0],
+        b: [2, 0, 0],
+        c: [2.5, 0, 0],
+        d: [2.6, 0, 0],
+        e: [4.6, 0, 0],
+        base: [2.2, 0, -1],
+      },
       members: [pipe('ab', 'a', 'b'), pipe('de', 'd', 'e')],
-      bodies: [body('pump', ['b', 'c'], { masses: [lump([2.25, 0, 0], 100)] })],
+      bodies: [
+        body('pump', ['b', 'c', 'base'], { masses: [lump([2.25, 0, 0], 100)] }),
+        body('water', ['c'], { masses: [lump([2.5, 0, 0], 3)] }),
+      ],
       joints: [joint('flex', 'c', 'd', { mass: 10 })],
-      supports: [anchor('A', 'a'), anchor('E', 'e'), prop('under', 'c', UP)],
-    };
-    const { answer } = solve({
-      ...parts,
-      conditions: [condition({ gravity: GRAVITY, removed: ['pump'], loads: [force('b', [0, 0, -30])] })],
+      supports: [anchor('A', 'a'), anchor('E', 'e'), prop('under', 'base', UP)],
+    } satisfies Partial<Frame>;
+
+    test('take their masses and supports, and leave the pipe end open', () => {
+      const { answer } = solve({
+        ...parts,
+        conditions: [condition({ gravity: GRAVITY, removed: ['pump'], loads: [force('b', [0, 0, -30])] })],
+      });
+      expect(answer.weight).toBeCloseTo(13 * 9.80665, 9);
+      expect(of(answer.supports, 'under')).toEqual({
+        load: { force: [0, 0, 0], moment: [0, 0, 0] },
+        states: ['absent'],
+      });
+      // Within one rigid part a joint has no springs that act: half its own weight at each end.
+      expect(of(answer.joints, 'flex').from.force[2]).toBeCloseTo(-5 * 9.80665, 9);
+      expect(relativeError(-of(answer.movements, 'b').translation[2], (30 * 8) / (3 * EI))).toBeLessThan(
+        1e-12,
+      );
+      expect(of(answer.movements, 'base').translation).toEqual([0, 0, 0]);
+      const loaded = condition({ removed: ['pump'], loads: [force('base', [0, 0, -30])] });
+      expect(codeOf(() => solve({ ...parts, conditions: [loaded] }))).toBe('mechanics.load-on-nothing');
     });
-    expect(answer.weight).toBe(0);
-    expect(of(answer.supports, 'under')).toEqual({
-      load: { force: [0, 0, 0], moment: [0, 0, 0] },
-      states: ['absent'],
+
+    // 13 kg hang from the free end of a cantilever of 2 m, 8 of them at an arm of 0.1 m: P L³/3EI + M L²/2EI.
+    test.each([
+      ['rigid', {}],
+      ['soft', { axial: 1e5, lateral: 1e5, torsion: 10, bending: 10 }],
+      ['free to bend and turn', { torsion: 0, bending: 0 }],
+      ['free in every way', { axial: 0, lateral: 0, torsion: 0, bending: 0 }],
+    ])('leave a joint that is %s hanging from the pipe beyond it', (_, stiffness) => {
+      const { answer } = solve({
+        ...parts,
+        joints: [joint('flex', 'c', 'd', { mass: 10, ...stiffness })],
+        conditions: [condition({ gravity: GRAVITY, removed: ['pump'] })],
+      });
+      const P = 13 * 9.80665;
+      const M = 0.1 * 8 * 9.80665;
+      const sag = (P * 8) / (3 * EI) + (M * 4) / (2 * EI);
+      expect(relativeError(-of(answer.movements, 'd').translation[2], sag)).toBeLessThan(1e-9);
+      expect(relativeError(of(answer.supports, 'E').load.force[2], -P)).toBeLessThan(1e-9);
     });
-    expect(of(answer.joints, 'flex').from.force).toEqual([0, 0, 0]);
-    expect(relativeError(-of(answer.movements, 'b').translation[2], (30 * 8) / (3 * EI))).toBeLessThan(1e-12);
-    expect(of(answer.movements, 'c').translation).toEqual([0, 0, 0]);
-    const loaded = condition({ removed: ['pump'], loads: [force('c', [0, 0, -30])] });
-    expect(codeOf(() => solve({ ...parts, conditions: [loaded] }))).toBe('mechanics.load-on-nothing');
+
+    test('leave joints one behind the other hanging, and take one that joined two of them', () => {
+      const { answer } = solve({
+        ...parts,
+        points: { ...parts.points, m: [2.55, 0, 0], top: [2.2, 0, 1] },
+        bodies: [...parts.bodies, body('motor', ['top'], { masses: [lump([2.2, 0, 1], 50)] })],
+        joints: [
+          joint('first', 'c', 'm', { mass: 4, bending: 0, lateral: 0 }),
+          joint('second', 'm', 'd', { mass: 6, bending: 0, torsion: 0 }),
+          joint('bracket', 'base', 'top', { mass: 7 }),
+        ],
+        conditions: [condition({ gravity: GRAVITY, removed: ['pump', 'motor'] })],
+      });
+      expect(relativeError(of(answer.supports, 'E').load.force[2], -13 * 9.80665)).toBeLessThan(1e-9);
+    });
+
+    test('let fall what hangs on nothing', () => {
+      const alone = { ...parts, members: [pipe('ab', 'a', 'b')], supports: [anchor('A', 'a')] };
+      const falls = condition({ gravity: GRAVITY, removed: ['pump'] });
+      expect(codeOf(() => solve({ ...alone, conditions: [falls] }))).toBe('mechanics.mechanism');
+    });
   });
 });
 

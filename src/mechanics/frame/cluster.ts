@@ -1,4 +1,5 @@
 import type { FrameCondition } from '../../model/frame/frame.js';
+import { jointsLeft } from './hanging-joints.js';
 import type { PreparedFrame } from './prepare-frame.js';
 
 /**
@@ -15,14 +16,14 @@ export interface Clusters {
   readonly nodeCount: number;
   /** Point at which each node stands. */
   readonly nodePoint: Int32Array;
-  /** Points of clusters in the order in which growth is passed on: point, the point before it, the body between. */
-  readonly growth: readonly { readonly point: number; readonly before: number; readonly body: number }[];
+  /** Points of clusters in the order in which growth is passed on: point, the point before it, the body between if one is. */
+  readonly growth: readonly { readonly point: number; readonly before: number; readonly body?: number }[];
 }
 
 /**
  * Joins the bodies that stand into rigid clusters.
  *
- * A removed body takes with it every joint that touches one of its points.
+ * A joint bolted to a removed body hangs from what stands at its other end, and moves with it as one (`jointsLeft`).
  *
  * Growth of a cluster is composed body by body: starting from the first point, each body passes growth on to its
  * other points as its own strain times the arm between them. Where bodies close a loop the growth by the first path
@@ -38,25 +39,24 @@ export function joinClusters(prepared: PreparedFrame, condition: FrameCondition)
   const count = prepared.places.length;
   const removed = new Set(condition.removed);
   const bodyStands = frame.bodies.map((body) => !removed.has(body.name));
-  const gone = new Uint8Array(count);
+  const { stands: jointStands, hanging } = jointsLeft(frame, removed);
+  const links = new Map<number, number[]>();
+  for (const { loose, from } of hanging) {
+    const ends = [pointNumber.get(loose)!, pointNumber.get(from)!] as const;
+    for (const [near, far] of [ends, [ends[1], ends[0]] as const])
+      links.set(near, [...(links.get(near) ?? []), far]);
+  }
   const joined = new Uint8Array(count);
   const bodiesAt = new Map<number, number[]>();
   frame.bodies.forEach((body, index) => {
     for (const name of body.points) {
       const point = pointNumber.get(name)!;
-      if (bodyStands[index] === false) {
-        gone[point] = 1;
-        continue;
-      }
+      if (bodyStands[index] === false) continue;
       joined[point] = 1;
       const list = bodiesAt.get(point);
       if (list === undefined) bodiesAt.set(point, [index]);
       else list.push(index);
     }
-  });
-  const jointStands = frame.joints.map((_, index) => {
-    const ends = [prepared.from[memberCount + index]!, prepared.to[memberCount + index]!];
-    return ends.every((end) => gone[end] === 0);
   });
   for (let e = 0; e < prepared.elementCount; e++) {
     if (e >= memberCount && jointStands[e - memberCount] === false) continue;
@@ -66,7 +66,7 @@ export function joinClusters(prepared: PreparedFrame, condition: FrameCondition)
 
   const nodeOf = new Int32Array(count).fill(-1);
   const nodePoint: number[] = [];
-  const growth: { point: number; before: number; body: number }[] = [];
+  const growth: { point: number; before: number; body?: number }[] = [];
   for (let seed = 0; seed < count; seed++) {
     if (joined[seed] === 0 || nodeOf[seed] !== -1) continue;
     const node = nodePoint.push(seed) - 1;
@@ -81,6 +81,12 @@ export function joinClusters(prepared: PreparedFrame, condition: FrameCondition)
           growth.push({ point, before, body });
           queue.push(point);
         }
+      }
+      for (const point of links.get(before) ?? []) {
+        if (nodeOf[point] !== -1) continue;
+        nodeOf[point] = node;
+        growth.push({ point, before });
+        queue.push(point);
       }
     }
   }

@@ -54,7 +54,7 @@ export function conditionLoads(
   const step = { from: frame.installationTemperature, to: condition.temperature };
   loadMembers(prepared, condition, loads);
   for (const { point, before, body } of clusters.growth) {
-    const material = frame.bodies[body]!.material;
+    const material = body === undefined ? undefined : frame.bodies[body]!.material;
     const strain = material === undefined ? 0 : thermalStrain(frame.materials[material]!, material, step);
     for (let i = 0; i < 3; i++) {
       const arm = places[point]![i]! - places[before]![i]!;

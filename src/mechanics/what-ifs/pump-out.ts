@@ -3,6 +3,7 @@ import type { Movement, Vec3 } from '../../model/conventions.js';
 import type { Frame, FrameCondition, FrameSupport } from '../../model/frame/frame.js';
 import { nozzleAxes } from '../../model/nozzle-axes.js';
 import { cross, dot, norm, scale, subtract } from '../../model/vector.js';
+import { carrierOf } from '../frame/hanging-joints.js';
 import { clampAt, isSetSpring, pinnedFrame, propAt } from '../frame/held-frame.js';
 import { prepareFrame } from '../frame/prepare-frame.js';
 import type { ConditionResponse, UnsolvedCondition } from '../frame/response.js';
@@ -10,7 +11,10 @@ import { frameSolver } from '../frame/solve-frame.js';
 import type { NozzleFace } from './fit-up.js';
 import { openedJoint } from './opened-joint.js';
 
-/** How an open flange has moved from where it was bolted. */
+/**
+ * How an open flange has moved from where it was bolted: the line's face at the pump, which is that of a connector where
+ * one is bolted there.
+ */
 export interface FlangeSpring {
   /** Up positive [m]. */
   readonly rise: number;
@@ -90,8 +94,10 @@ export function pumpOut(
   if ('code' in before) throw engineError(before);
   const standing = faces.filter(({ point, axis }) => openedJoint(frame, { body: pump, point, axis }));
   const had = (point: string) => before.movements[point]!;
-  const clamp = ({ which, point }: NozzleFace) => clampAt(`${which} line held`, point, had(point));
-  const prop = ({ which, point }: NozzleFace) => propAt(`prop at ${which} flange`, point, had(point));
+  // A connector bolted to the pump is left hanging: what is held and propped is the pipe's flange behind it.
+  const held = ({ point }: NozzleFace) => carrierOf(frame, out.removed, point);
+  const clamp = (face: NozzleFace) => clampAt(`${face.which} line held`, held(face), had(held(face)));
+  const prop = (face: NozzleFace) => propAt(`prop at ${face.which} flange`, held(face), had(held(face)));
   const after = solveWith(frame, out, []);
   const hasSprings = frame.supports.some(
     ({ name, restraints }) => !out.absent.includes(name) && restraints.some(isSetSpring),
@@ -102,8 +108,8 @@ export function pumpOut(
     const others = standing.filter((other) => other !== face);
     const read = (whole: Frame, known?: ConditionResponse | UnsolvedCondition): Omit<OpenFlange, 'which'> => {
       const alone = known === undefined || 'code' in known ? solveWith(whole, out, others.map(clamp)) : known;
-      const held = solveWith(whole, out, [prop(face), ...others.map(prop)]);
-      const kept = 'code' in held ? solveWith(whole, out, [prop(face), ...others.map(clamp)]) : held;
+      const propped = solveWith(whole, out, [prop(face), ...others.map(prop)]);
+      const kept = 'code' in propped ? solveWith(whole, out, [prop(face), ...others.map(clamp)]) : propped;
       return {
         ...('code' in alone
           ? { falls: alone }
