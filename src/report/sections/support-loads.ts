@@ -18,8 +18,8 @@ import { NO_NUMBER } from '../writer.js';
 
 /** Supports that fit beside each other, with the balance, in a table of a page's width. */
 const MOST_SUPPORTS = 9;
-/** Loads below this share of the weight are noise of the arithmetic and are not a sideways load worth a row [-]. */
-const NOISE = 1e-4;
+/** Parts of a sideways load below this share of the weight are not worth a row: their resultant stands above [-]. */
+const NOISE = 1e-3;
 
 /**
  * The largest loads on every support, its load in every condition, rods and ratings, sideways loads with their signs,
