@@ -17,10 +17,19 @@ import type { FieldContext } from '../sheet/field-context.js';
 import { raisedBy, withRodLength, withUpright } from './found-frame.js';
 import { movedSupports } from './found-places.js';
 import { type FoundReadings, foundReadings } from './found-readings.js';
-import type { LeftOut, ModelUpdate } from './model-update.js';
+import type { LevelDatum } from './level-datum.js';
+import type { Compared, LeftOut, ModelUpdate } from './model-update.js';
+
+/** What was compared with the drawing, whatever came of it. */
+interface Taped {
+  readonly compared: readonly Compared[];
+  readonly datum?: LevelDatum;
+}
 
 /** The line as found. */
-export type AsFound =
+export type AsFound = Taped & Outcome;
+
+type Outcome =
   /** Nothing read differs from the drawing by more than the tape shows, or nothing was read. */
   | { readonly kind: 'as drawn'; readonly left: readonly LeftOut[] }
   | {
@@ -61,7 +70,8 @@ export function asFound(context: FieldContext, readings: ReadingsById): AsFound 
     ...places.moved.map(({ mark, drawn, found: at }) => ({ mark, what: 'place' as const, drawn, found: at })),
     ...found.put,
   ];
-  if (put.length === 0) return { kind: 'as drawn', left };
+  const taped: Taped = { compared: found.compared, ...(found.datum && { datum: found.datum }) };
+  if (put.length === 0) return { ...taped, kind: 'as drawn', left };
   try {
     const layout =
       places.installation === review.installation ? review.layout : buildLayout(places.installation);
@@ -76,6 +86,7 @@ export function asFound(context: FieldContext, readings: ReadingsById): AsFound 
     };
     const subject = solved(true);
     return {
+      ...taped,
       kind: 'solved',
       subject,
       put,
@@ -84,7 +95,7 @@ export function asFound(context: FieldContext, readings: ReadingsById): AsFound 
     };
   } catch (error) {
     if (!(error instanceof EngineError)) throw error;
-    return { kind: 'fails', why: error.told, put, left };
+    return { ...taped, kind: 'fails', why: error.told, put, left };
   }
 }
 

@@ -31,7 +31,8 @@ export function foundFindings(found: AsFound): readonly Finding[] {
   const cut = findingsOf(found.levelled);
   return forced.map((finding): Finding => {
     const other = cut.find(({ check, at }) => check === finding.check && at === finding.at);
-    if (finding.verdict !== 'exceeds' || other === undefined || other.verdict === 'exceeds') return finding;
+    // A place that is there only with the heights forced is no second opinion, and no fail.
+    if (finding.verdict !== 'exceeds' || other?.verdict === 'exceeds') return finding;
     const reason = coded(ONLY_IF_FORCED, { at: finding.at, title: finding.title });
     return { ...finding, verdict: 'cannot-tell', reason };
   });

@@ -6,14 +6,20 @@ import { supportFacts } from '../model/support-parts.js';
 import { choiceIn, numberIn } from '../readings/read-box.js';
 import type { ReadingsById } from '../readings/reading.js';
 import type { FieldContext } from '../sheet/field-context.js';
-import { heightOf, loadOf } from '../sheet/parts/supports.js';
+import { heightOf, loadOf } from '../sheet/parts/support-expectations.js';
 import { namedSupports, supportBoxes } from '../sheet/support-ids.js';
-import type { LeftOut, ModelUpdate } from './model-update.js';
+import { supportPlaces } from '../sheet/support-places.js';
+import { type LevelDatum, levelled, TAPE } from './level-datum.js';
+import type { Compared, LeftOut, ModelUpdate } from './model-update.js';
 
 /** Readings of the supports in SI. */
 export interface FoundReadings {
-  /** Half of what a tape shows: smaller differences are as drawn [m]. */
+  /** What a tape shows: smaller differences are as drawn [m]. */
   readonly step: number;
+  /** Everything that a tape was held to, moved or not. */
+  readonly compared: readonly Compared[];
+  /** A difference that all heights have, where they have one. */
+  readonly datum?: LevelDatum;
   /** Distance along the pipe by mark [m]. */
   readonly places: ReadonlyMap<string, number>;
   /** How far the pipe stands higher than predicted, by mark [m]. */
@@ -37,11 +43,8 @@ const STATES = [
   ['dry', 'empty'],
 ] as const;
 
-/** Half of a sixteenth of an inch, and half a millimetre [m]. */
-const HALF_SIXTEENTH = 0.0254 / 32;
-const HALF_MILLIMETRE = 0.5e-3;
-/** Share of a spring's load that its scale shows [-]. */
-const SCALE = 2e-3;
+/** Share of a spring's load to which its scale and its rate are believed, common practice [-]. */
+const SCALE = 0.05;
 
 /**
  * Sorts what was read of the supports.
@@ -51,7 +54,6 @@ const SCALE = 2e-3;
  * @returns readings by what they change; what only repeats the prediction is left out
  */
 export function foundReadings(context: FieldContext, readings: ReadingsById): FoundReadings {
-  const step = context.write.system === 'us' ? HALF_SIXTEENTH : HALF_MILLIMETRE;
   const places = new Map<string, number>();
   const heights = new Map<string, number>();
   const rodLengths = new Map<string, number>();
@@ -59,20 +61,35 @@ export function foundReadings(context: FieldContext, readings: ReadingsById): Fo
   const stopped: string[] = [];
   const put: ModelUpdate[] = [];
   const named = namedSupports(context.review.layout.supports);
+  const level = levelled(named, readings, context);
+  const compared: Compared[] = [];
+  const differs = (each: Omit<Compared, 'tolerance'>, tolerance = TAPE): boolean => {
+    compared.push({ ...each, tolerance });
+    return Math.abs(each.found - each.drawn) > tolerance;
+  };
+  const along = new Map(supportPlaces(context.review.installation).map((each) => [each.mark, each.distance]));
   for (const { support, word } of named) {
     const ids = supportBoxes(word);
     const { mark } = support;
-    const place = numberIn(readings, ids.position);
-    if (place !== undefined) places.set(mark, place);
-    const [height, drawn] = [numberIn(readings, ids.height), heightOf(support, 'filled', context)];
-    if (height !== undefined && drawn !== undefined && Math.abs(height - drawn) > step) {
-      heights.set(mark, height - drawn);
-      put.push({ mark, what: 'height', drawn, found: height });
+    const [place, at] = [numberIn(readings, ids.position), along.get(mark)];
+    if (place !== undefined) {
+      places.set(mark, place);
+      if (at !== undefined)
+        compared.push({ mark, what: 'place', box: ids.position, drawn: at, found: place, tolerance: TAPE });
+    }
+    const [height, drawn] = [level.heights.get(mark), heightOf(support, 'filled', context)];
+    if (height !== undefined && drawn !== undefined) {
+      if (differs({ mark, what: 'height', box: ids.height, drawn, found: height }, level.tolerance)) {
+        heights.set(mark, height - drawn);
+        put.push({ mark, what: 'height', drawn, found: height });
+      }
     }
     const [length, given] = [numberIn(readings, ids.rodLength), support.part?.rods?.length];
-    if (length !== undefined && given !== undefined && length > 0 && Math.abs(length - given) > step) {
-      rodLengths.set(mark, length);
-      put.push({ mark, what: 'rod length', drawn: given, found: length });
+    if (length !== undefined && given !== undefined && length > 0) {
+      if (differs({ mark, what: 'rod length', box: ids.rodLength, drawn: given, found: length })) {
+        rodLengths.set(mark, length);
+        put.push({ mark, what: 'rod length', drawn: given, found: length });
+      }
     }
     const gap = carries(support) ? numberIn(readings, ids.gap) : undefined;
     if (gap !== undefined && gap > 0) {
@@ -86,7 +103,9 @@ export function foundReadings(context: FieldContext, readings: ReadingsById): Fo
   }
   const springs = springLoads(named, readings, stopped, context);
   return {
-    step,
+    step: TAPE,
+    compared,
+    ...(level.datum && { datum: level.datum }),
     places,
     heights,
     rodLengths,

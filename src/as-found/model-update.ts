@@ -15,3 +15,15 @@ export interface LeftOut {
   readonly mark: string;
   readonly code: CodesFrom<{ mark: string }>;
 }
+
+/** One length that a tape was held to. */
+export interface Compared {
+  readonly mark: string;
+  readonly what: 'place' | 'height' | 'rod length';
+  /** Id of the box. */
+  readonly box: string;
+  /** As drawn or predicted, as found, and how far the two may be apart before anything has moved [m]. */
+  readonly drawn: number;
+  readonly found: number;
+  readonly tolerance: number;
+}

@@ -7,8 +7,8 @@ import { isCommon } from '../model/conditions/condition-roles.js';
 import type { FieldReading } from '../readings/reading.js';
 import type { AsInstalled } from './as-installed.js';
 import { AS_INSTALLED_FORMAT, type AsInstalledFile } from './as-installed-schema.js';
+import type { Decision } from './decisions/decide.js';
 import type { Judgement } from './judgement.js';
-import { openItems } from './open-item.js';
 
 /**
  * Results as plain data in SI units.
@@ -29,7 +29,8 @@ export function asInstalledResults(visit: AsInstalled, version: string): AsInsta
     files: [...visit.files],
     decision: visit.decision,
     verdict: visit.verdict,
-    openItems: openItems(visit).map((item) => ({ ...item })),
+    decisions: { start: decisionData(visit.decisions.start), run: decisionData(visit.decisions.run) },
+    openItems: visit.items.map((item) => ({ ...item })),
     judgements: visit.judgements.map(judgementData),
     readings: [...visit.readings.values()].map(readingData),
     asFound: {
@@ -77,6 +78,17 @@ function nozzleData(rows: readonly NozzleLoadRow[]): AsInstalledFile['asFound'][
     };
   }
   return byCondition;
+}
+
+function decisionData(decision: Decision): AsInstalledFile['decisions']['start'] {
+  const { word, against, by, on, nameless } = decision;
+  return {
+    word,
+    against: against.map(({ at, finding }) => `${at}: ${finding}`),
+    ...(by !== undefined && { by }),
+    ...(on !== undefined && { on }),
+    ...(nameless !== undefined && { nameless }),
+  };
 }
 
 function judgementData(judgement: Judgement): AsInstalledFile['judgements'][number] {

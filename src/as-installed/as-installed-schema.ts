@@ -14,6 +14,15 @@ const wrench = z.strictObject({
   moment: three.describe('about the centre of the flange face [N·m]'),
 });
 
+const bars = z.enum(['running', 'start', 'acceptance', 'nothing']);
+const decision = z.strictObject({
+  word: z.enum(['go', 'hold', 'stop']),
+  against: z.array(z.string()),
+  by: z.string().optional().describe('Who decides, as written on a sheet. It is no signature.'),
+  on: z.string().optional(),
+  nameless: z.enum(['no-name', 'no-day', 'older']).optional().describe('Why the name does not count.'),
+});
+
 const reading = z.strictObject({
   box: z.string(),
   text: z.string().describe('As written.'),
@@ -33,6 +42,9 @@ const judgement = z.strictObject({
   verdict,
   comparison: z.boolean().describe('True where it decides nothing.'),
   blocksStart: z.boolean(),
+  bars: bars.describe('What it keeps from happening.'),
+  how: z.enum(['against', 'beyond', 'guidance', 'unknown', 'none']).describe('By what.'),
+  undisputed: z.string().optional().describe('Why the factor past which it decides is not disputed.'),
   measured: z.string().optional().describe('What the numbers are: gap, force, velocity …'),
   demand: z.number().optional().describe('What is compared, SI.'),
   read: z.number().optional().describe('What was read, where the demand is how far it is off, SI.'),
@@ -59,7 +71,8 @@ export const asInstalledShape = z.strictObject({
   pump: z.strictObject({ mark: z.string() }),
   date: z.string().optional(),
   files: z.array(z.string()),
-  decision: z.enum(['go', 'hold']),
+  decision: z.enum(['go', 'hold']).describe('The first decision by itself: may it be started.'),
+  decisions: z.strictObject({ start: decision, run: decision }),
   verdict,
   openItems: z.array(
     z.strictObject({
@@ -71,7 +84,9 @@ export const asInstalledShape = z.strictObject({
       consequence: z.string(),
       fix: z.string(),
       blocksStart: z.boolean(),
-      kind: z.enum(['exceeds', 'missing', 'as found', 'noted', 'recovery']),
+      bars,
+      kind: z.enum(['exceeds', 'guidance', 'missing', 'as found', 'noted', 'recovery', 'conflict']),
+      key: z.string().optional().describe('By which it is classed and closed.'),
     }),
   ),
   judgements: z.array(judgement),

@@ -1,12 +1,19 @@
 /** An as-installed review at a summary, for a terminal. */
 import type { Verdict } from '../judging/verdict.js';
 import type { AsInstalled } from './as-installed.js';
-import { openItems } from './open-item.js';
+import type { Decision } from './decisions/decide.js';
 
 /** Finished text. */
 export interface AsInstalledSummary {
   readonly mark: string;
   readonly decision: 'go' | 'hold';
+  /** Both decisions: the word, how much stands against it, who decides. */
+  readonly decisions: Readonly<
+    Record<
+      'start' | 'run',
+      { readonly word: 'go' | 'hold' | 'stop'; readonly against: number; readonly by: string }
+    >
+  >;
   readonly verdict: Verdict;
   readonly counts: Readonly<Record<'meets' | 'exceeds' | 'cannot-tell', number>>;
   readonly items: readonly {
@@ -15,6 +22,7 @@ export interface AsInstalledSummary {
     readonly finding: string;
     readonly evidence: string;
     readonly blocksStart: boolean;
+    readonly bars: 'running' | 'start' | 'acceptance' | 'nothing';
   }[];
 }
 
@@ -32,12 +40,19 @@ export function asInstalledSummary(visit: AsInstalled): AsInstalledSummary {
     decision: visit.decision,
     verdict: visit.verdict,
     counts,
-    items: openItems(visit).map(({ trade, at, finding, evidence, blocksStart }) => ({
+    decisions: { start: shortly(visit.decisions.start), run: shortly(visit.decisions.run) },
+    items: visit.items.map(({ trade, at, finding, evidence, blocksStart, bars }) => ({
       trade,
       at,
       finding,
       evidence,
       blocksStart,
+      bars,
     })),
   };
+}
+
+function shortly({ word, against, by, on, nameless }: Decision) {
+  const named = nameless === undefined ? `${by}, ${on}` : '';
+  return { word, against: against.length, by: named };
 }

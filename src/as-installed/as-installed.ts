@@ -1,31 +1,33 @@
 /**
  * The as-installed review as a list of steps:
  *
- *     answers ─ understand ──▶ readings
- *             ─ mergeVisits ─▶ one set of readings
- *             ─ asFound ─────▶ the line solved again as it was found
- *             ─ judge ───────▶ judgements, open items, go or hold
+ *     answers ─ understand ────▶ readings, sheet by sheet
+ *             ─ mergeVisits ───▶ one set of readings, and every way in which sheets that disagree may be settled
+ *             ─ judgeVariants ─▶ the line solved again as found, and the worst judgement of each place
+ *             ─ openItems ─────▶ what is open, and what it keeps from happening
+ *             ─ decide ────────▶ may it be started; may it run and be accepted
  */
 
-import { asFound } from '../as-found/as-found.js';
-import { foundFindings, ONLY_IF_FORCED } from '../as-found/found-findings.js';
-import { type Issue, IssuesError } from '../issues/issue.js';
+import { coded, type Issue, IssuesError, issueOf } from '../issues/issue.js';
 import type { Finding } from '../judging/finding.js';
 import { overallVerdict, type Verdict } from '../judging/verdict.js';
 import type { Answers } from '../readings/answers.js';
 import { DATE_BOX, mergeVisits } from '../readings/merge-visits.js';
 import { dateIn } from '../readings/read-box.js';
 import type { ReadingsById } from '../readings/reading.js';
+import { type SheetTaken, sheetTaken } from '../readings/sheet-taken.js';
+import { type SiteItem, siteItems } from '../readings/site-items.js';
 import { understand } from '../readings/understand.js';
 import type { ReviewSubject } from '../report/compose-review.js';
 import { buildSheet } from '../sheet/build-sheet.js';
 import { fieldContext } from '../sheet/field-context.js';
 import { boxesOf } from '../sheet/sheet.js';
-import { type AgentItem, agentItems } from './agent-items.js';
+import { type Decisions, decide } from './decisions/decide.js';
 import type { FieldSubject } from './judge.js';
-import { judgeReadings } from './judge-readings.js';
+import { judgeVariants } from './judge-variants.js';
 import type { Judgement } from './judgement.js';
 import { judges } from './judges/all-judges.js';
+import { type OpenItem, openItems } from './open-item.js';
 
 /** Readings of an earlier visit, for the trend. */
 export interface EarlierVisit {
@@ -46,8 +48,16 @@ export interface AsInstalled extends FieldSubject {
   readonly judgements: readonly Judgement[];
   /** Checks of the review made again on the line as found. */
   readonly findings: readonly Finding[];
-  readonly agentItems: readonly AgentItem[];
+  /** Everything open, what keeps most from happening first. */
+  readonly items: readonly OpenItem[];
+  readonly siteItems: readonly SiteItem[];
+  /** True where sheets disagree on more boxes than are judged together. */
+  readonly isCut: boolean;
+  readonly decisions: Decisions;
+  /** Files that were made from another revision and were taken all the same. */
+  readonly otherRevisions: readonly string[];
   readonly verdict: Verdict;
+  /** The first decision by itself: may it be started. */
   readonly decision: 'go' | 'hold';
   readonly earlier: readonly EarlierVisit[];
 }
@@ -81,45 +91,53 @@ export function asInstalled(
     const units = each.units ?? context.write.system;
     return understand(each, units === context.write.system ? sheet : buildSheet(review, units), units);
   });
-  const { readings, issues } = mergeVisits(understood, sheet);
-  const found = asFound(context, readings);
+  const sheets = understood.map(sheetTaken);
+  const { readings, variants, isCut, issues } = mergeVisits(sheets, sheet);
   const asked = new Set(boxesOf(sheet).map(({ box }) => box.id));
-  const subject: FieldSubject = { ...context, sheet, asked, readings, asFound: found };
-  const judgements = judgeReadings(judges, subject);
-  const findings = foundFindings(found);
-  const items = agentItems(readings);
+  const common = { ...context, sheet, asked, sheets };
+  const judged = judgeVariants(judges, common, variants);
+  const subject: FieldSubject = { ...common, readings, asFound: judged.asFound };
+  const notes = siteItems(sheets, sheet);
+  const open = { ...subject, ...judged, siteItems: notes, isCut };
+  const items = openItems(open);
+  const decisions = decide(items, readings, sheets);
+  const isHeld = decisions.start.word !== 'go' || decisions.run.word !== 'go';
   const verdict = overallVerdict([
-    ...judgements,
-    ...(findings.length === 0 ? [] : [{ verdict: overallVerdict(findings), comparison: false }]),
-    ...(found.kind === 'fails' ? [{ verdict: 'cannot-tell' as const, comparison: false }] : []),
-    ...(items.some(({ closed }) => !closed) ? [{ verdict: 'exceeds' as const, comparison: false }] : []),
+    ...judged.judgements,
+    ...(judged.findings.length === 0
+      ? []
+      : [{ verdict: overallVerdict(judged.findings), comparison: false }]),
+    ...(judged.asFound.kind === 'fails' ? [{ verdict: 'cannot-tell' as const, comparison: false }] : []),
+    ...(items.some(({ kind }) => kind === 'noted')
+      ? [{ verdict: 'exceeds' as const, comparison: false }]
+      : []),
+    // Whoever asks for the verdict alone is told that something stands against a go.
+    ...(isHeld ? [{ verdict: 'cannot-tell' as const, comparison: false }] : []),
   ]);
-  const holds =
-    judgements.some(blocks) ||
-    findings.some(
-      ({ verdict: word, comparison, reason }) =>
-        !comparison && (word === 'exceeds' || reason?.code === ONLY_IF_FORCED),
-    ) ||
-    found.kind === 'fails' ||
-    items.some(({ blocksStart, closed }) => blocksStart && !closed);
   const date = dateIn(readings, DATE_BOX);
   return {
-    ...subject,
+    ...open,
     files: answers.map(({ file }) => file),
     ...(date !== undefined && { date }),
-    issues: [...refused, ...understood.flatMap((each) => each.issues), ...issues],
-    judgements,
-    findings,
-    agentItems: items,
+    issues: [...refused, ...understood.flatMap((each) => each.issues), ...untold(sheets), ...issues],
+    items,
+    decisions,
     verdict,
-    decision: holds ? 'hold' : 'go',
+    decision: decisions.start.word === 'go' ? 'go' : 'hold',
+    otherRevisions: refused.flatMap(({ data }) => (typeof data.file === 'string' ? [data.file] : [])),
     earlier: options.earlier ?? [],
   };
 }
 
-/** Whether a judgement keeps the pump from being started: it exceeds, or it must be known first and is not. */
-export function blocks({ blocksStart, comparison, verdict }: Judgement): boolean {
-  return blocksStart && !comparison && verdict !== 'meets' && verdict !== 'does-not-apply';
+/** Sheets of several that have no day or no name: what they correct, and what corrects them, nobody knows. */
+function untold(sheets: readonly SheetTaken[]): readonly Issue[] {
+  if (sheets.length < 2) return [];
+  const warn = (code: 'fieldwork.sheet.no-day' | 'fieldwork.sheet.no-name', file: string) =>
+    issueOf('warning', coded(code, { file }));
+  return sheets.flatMap(({ file, day, by }) => [
+    ...(day === undefined ? [warn('fieldwork.sheet.no-day', file)] : []),
+    ...(by === undefined ? [warn('fieldwork.sheet.no-name', file)] : []),
+  ]);
 }
 
 /** What is wrong with the origin of a sheet. */

@@ -7,7 +7,8 @@ import { TRADES } from '../sheet/parts/open-items.js';
 import { reportContextOf } from '../sheet/report-context.js';
 import { citationText } from '../sources/index.js';
 import type { AsInstalled } from './as-installed.js';
-import { type OpenItem, openItems } from './open-item.js';
+import type { Decision } from './decisions/decide.js';
+import type { OpenItem } from './open-item.js';
 import { baselineView } from './views/baseline-view.js';
 import { flangesView } from './views/flanges-view.js';
 import { loadsView } from './views/loads-view.js';
@@ -23,7 +24,7 @@ import { judgedView, missingView, unreadView, writtenView } from './views/readin
 export function asInstalledView(visit: AsInstalled, version: string) {
   const { review, readings, decision, verdict } = visit;
   const { pump, review: data, fingerprint, service } = review.installation;
-  const items = openItems(visit);
+  const { items, decisions } = visit;
   const blocking = items.filter(({ blocksStart }) => blocksStart);
   const missing = missingView(visit);
   const unread = unreadView(visit);
@@ -45,6 +46,10 @@ export function asInstalledView(visit: AsInstalled, version: string) {
     version,
     isGo: decision === 'go',
     isHold: decision === 'hold',
+    start: decisionView(decisions.start, 'start'),
+    run: decisionView(decisions.run, 'run'),
+    hasOtherRevisions: visit.otherRevisions.length > 0,
+    otherRevisions: visit.otherRevisions.join(', '),
     verdict,
     reviewVerdict: review.verdict,
     meetsCount: count('meets'),
@@ -52,9 +57,6 @@ export function asInstalledView(visit: AsInstalled, version: string) {
     cannotTellCount: count('cannot-tell'),
     itemCount: String(items.length),
     blockingCount: String(blocking.length),
-    reasons: blocking.slice(0, MOST_REASONS).map(({ at, finding }) => ({ at, finding: capital(finding) })),
-    furtherReasons: String(Math.max(0, blocking.length - MOST_REASONS)),
-    hasFurtherReasons: blocking.length > MOST_REASONS,
     hasItems: items.length > 0,
     trades: byTrade(items),
     loads: loadsView(visit),
@@ -74,8 +76,39 @@ export function asInstalledView(visit: AsInstalled, version: string) {
   };
 }
 
-/** Reasons of a hold told on page one. */
+/** Reasons told on page one, for each decision. */
 const MOST_REASONS = 8;
+
+/** What an item keeps from happening, as printed. */
+const BARS = { running: 'running', start: 'start', acceptance: 'acceptance', nothing: 'nothing' } as const;
+
+/** Why a name does not count. */
+const NAMELESS = {
+  'no-name': 'nobody is named who decides',
+  'no-day': 'no day is written beside the name of who decides',
+  older: 'the name of who decides is older than the last reading',
+} as const;
+
+/** One decision as printed; what stands against a start is not told again with the second. */
+function decisionView({ word, against, by = '', on = '', nameless }: Decision, which: 'start' | 'run') {
+  const own = against.filter(
+    ({ blocksStart, bars }) => which === 'start' || !blocksStart || bars === 'running',
+  );
+  return {
+    isGo: word === 'go',
+    isStop: word === 'stop',
+    isHold: word === 'hold',
+    isNameless: nameless !== undefined,
+    nameless: nameless === undefined ? '' : NAMELESS[nameless],
+    by,
+    on,
+    count: String(against.length),
+    hasReasons: own.length > 0,
+    reasons: own.slice(0, MOST_REASONS).map(({ at, finding }) => ({ at, finding: capital(finding) })),
+    hasFurther: own.length > MOST_REASONS,
+    further: String(Math.max(0, own.length - MOST_REASONS)),
+  };
+}
 
 /** Title of the document. */
 export function titleOf({ review }: Pick<AsInstalled, 'review'>): string {
@@ -99,7 +132,7 @@ function byTrade(items: readonly OpenItem[]) {
               evidence: item.evidence,
               consequence: capital(item.consequence),
               fix: capital(item.fix),
-              blocks: item.blocksStart ? 'yes' : 'no',
+              blocks: BARS[item.bars],
               isBlocking: item.blocksStart,
             })),
           },

@@ -11,6 +11,7 @@ import {
   type Undecided,
 } from '../judging/compare-with-limit.js';
 import { decides } from '../sheet/field-limit.js';
+import { barredBy } from './decisions/requirement-of.js';
 import type {
   FieldComparison,
   FieldSubject,
@@ -30,17 +31,38 @@ import type { Judgement } from './judgement.js';
  */
 export function judgeReadings(judges: readonly Judge[], subject: FieldSubject): readonly Judgement[] {
   return judges.flatMap((judge) =>
-    judge
-      .compare(subject)
-      .map((comparison) =>
+    judge.compare(subject).map((comparison): Judgement => {
+      const judged =
         comparison.kind === 'measured'
           ? judgeMeasured(judge, comparison, subject)
-          : judgeStated(judge, comparison, subject),
-      ),
+          : judgeStated(judge, comparison, subject);
+      const believed = doubted(judged, subject);
+      return { ...believed, ...barredBy(believed, subject) };
+    }),
   );
 }
 
-function judgeMeasured(judge: Judge, comparison: MeasuredComparison, subject: FieldSubject): Judgement {
+/** A judgement before it is known what it keeps from happening. */
+type Judged = Omit<Judgement, 'bars' | 'how' | 'undisputed' | 'blocksStart'>;
+
+/** A value nobody expects and nobody has confirmed counts against the pump, and never for it. */
+function doubted(judgement: Judged, { readings }: FieldSubject): Judged {
+  if (judgement.verdict !== 'meets') return judgement;
+  const [found] = judgement.boxes.flatMap((id) => {
+    const reading = readings.get(id);
+    return reading?.kind === 'number' && reading.unlikely === true ? [reading.text] : [];
+  });
+  if (found === undefined) return judgement;
+  const { at, title } = judgement;
+  return {
+    ...judgement,
+    comparison: false,
+    verdict: 'cannot-tell',
+    reason: { code: 'fieldwork.unlikely', data: { at, title, found } },
+  };
+}
+
+function judgeMeasured(judge: Judge, comparison: MeasuredComparison, subject: FieldSubject): Judged {
   const { limit, measured, expected, read } = comparison;
   // A reading with the other sign was taken from the other side: its size is what keeps to "at most".
   const sense = limit?.words === 'at least' ? 'at least' : 'within';
@@ -74,7 +96,7 @@ function reasonOf(
   return untold(code, comparison, judge);
 }
 
-function judgeStated(judge: Judge, comparison: StatedComparison, subject: FieldSubject): Judgement {
+function judgeStated(judge: Judge, comparison: StatedComparison, subject: FieldSubject): Judged {
   const { holds, told, wanted, limit } = comparison;
   const isComparison = comparison.comparison === true || (limit !== undefined && !decides(limit.citation));
   const { why, ...outcome } = judgeForbidden({ happens: holds === undefined ? undefined : !holds });
@@ -90,8 +112,8 @@ function judgeStated(judge: Judge, comparison: StatedComparison, subject: FieldS
   };
 }
 
-function baseOf({ id, title, part, trade, blocksStart }: Judge, { at, boxes }: FieldComparison) {
-  return { judge: id, title, part, trade, at, boxes, blocksStart };
+function baseOf({ id, title, part, trade }: Judge, { at, boxes }: FieldComparison) {
+  return { judge: id, title, part, trade, at, boxes };
 }
 
 type Reasoned = Pick<Judgement, 'reason'>;
@@ -117,7 +139,7 @@ function missing(comparison: FieldComparison, { title }: Judge, subject: FieldSu
   if (told?.kind === 'not-read' && told.reason !== '') {
     return { reason: { code: 'fieldwork.not-read', data: { at, ...data, why: told.reason } } };
   }
-  return { reason: { code: 'fieldwork.not-filled', data: { at, ...data } } };
+  return { reason: comparison.noAnswer ?? { code: 'fieldwork.not-filled', data: { at, ...data } } };
 }
 
 function isUsable(value: number | undefined): value is number {

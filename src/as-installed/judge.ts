@@ -5,8 +5,9 @@
 
 import type { AsFound } from '../as-found/as-found.js';
 import type { ReasonData } from '../checks/define-check.js';
-import type { CodesFrom } from '../issues/issue.js';
+import type { Coded, CodesFrom } from '../issues/issue.js';
 import type { ReadingsById } from '../readings/reading.js';
+import type { SheetTaken } from '../readings/sheet-taken.js';
 import type { FieldContext, Measured } from '../sheet/field-context.js';
 import type { FieldLimit } from '../sheet/field-limit.js';
 import type { FieldSheet } from '../sheet/sheet.js';
@@ -17,6 +18,8 @@ export interface FieldSubject extends FieldContext {
   /** Ids of all boxes of the sheet: what this unit has. */
   readonly asked: ReadonlySet<string>;
   readonly readings: ReadingsById;
+  /** Every sheet by itself, with who took it and when. */
+  readonly sheets: readonly SheetTaken[];
   /** The line solved again as it was found. */
   readonly asFound: AsFound;
 }
@@ -31,6 +34,8 @@ interface ComparisonBase {
   readonly boxes: readonly string[];
   /** Words and numbers for the sentences; numbers are printed text. */
   readonly data?: ReasonData;
+  /** Why it cannot be told where nothing was answered, where that is not plain. */
+  readonly noAnswer?: Coded;
   /** True for a comparison that decides nothing whatever its limit. */
   readonly comparison?: boolean;
 }
@@ -73,7 +78,5 @@ export interface Judge {
   readonly part: string;
   /** Trade that mends it. */
   readonly trade: string;
-  /** Whether the pump stays stopped until it is mended or read. */
-  readonly blocksStart: boolean;
   readonly compare: (subject: FieldSubject) => readonly FieldComparison[];
 }

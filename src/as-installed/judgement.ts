@@ -3,6 +3,7 @@ import type { Coded } from '../issues/issue.js';
 import type { Outcome } from '../judging/compare-with-limit.js';
 import type { Measured } from '../sheet/field-context.js';
 import type { Citation } from '../sources/index.js';
+import type { Bars } from './decisions/requirement.js';
 
 /** One reading, or one thing made of several, judged: an outcome [SI] with its place and its words. */
 export interface Judgement extends Outcome {
@@ -14,6 +15,13 @@ export interface Judgement extends Outcome {
   readonly boxes: readonly string[];
   /** True where it decides nothing: no limit, one from memory, or a custom of the trade. */
   readonly comparison: boolean;
+  /** What it keeps from happening, by the tables of requirements. */
+  readonly bars: Bars;
+  /** By what: a limit that decides, a factor past which nobody disputes one, guidance alone, or that it is not known. */
+  readonly how: 'against' | 'beyond' | 'guidance' | 'unknown' | 'none';
+  /** Why the factor is not disputed. */
+  readonly undisputed?: string;
+  /** Whether it keeps the pump from being started. */
   readonly blocksStart: boolean;
   /** What was read, where the demand is only how far it is off. */
   readonly read?: number;

@@ -5,6 +5,7 @@ import {
   NO_LIMIT,
   notReadBox,
   remarksBox,
+  remarksClassBox,
   type SheetPart,
   type SheetRow,
 } from '../sheet/sheet.js';
@@ -98,6 +99,7 @@ function partView(part: SheetPart, number: string) {
     commonLetter: common?.source === undefined ? '' : letterOf(sources.indexOf(common.source)),
     rows: part.rows.map((row) => rowView(isLike(row, common) ? unlimited(row) : row, sources)),
     remarks: boxView(remarksBox(part)),
+    remarksClass: boxView(remarksClassBox(part)),
   };
 }
 

@@ -76,7 +76,11 @@ function readFields({ pdf, fields, stated }: OpenForm, sheet: FieldSheet): FormR
     const filled = readBox(pdf, box, matched.byBox.get(box.id) ?? [], unread);
     if (filled) boxes[box.id] = filled;
   }
-  const missing = wanted.filter(({ id }) => !matched.byBox.has(id));
+  // A sheet written before some boxes were thought of has not lost them.
+  const isOlder = !wanted.some(({ id, since }) => since !== undefined && matched.byBox.has(id));
+  const missing = wanted.filter(
+    ({ id, since }) => !matched.byBox.has(id) && !(isOlder && since !== undefined),
+  );
   const issues = [
     ...(pdf.isDamaged ? [issueOf('warning', { code: 'fieldwork.form.damaged', data: {} })] : []),
     ...(pdf.hasScript ? [issueOf('warning', { code: 'fieldwork.form.script-ignored', data: {} })] : []),

@@ -30,3 +30,12 @@ export function dateIn(readings: ReadingsById, id: string): string | undefined {
   const reading = readings.get(id);
   return reading?.kind === 'date' ? reading.date : undefined;
 }
+
+/** Words that stand where a name should, and are none. */
+const NO_NAME = /^(?:n\.? ?\/? ?a\.?|none|nobody|unknown|tbd|not applicable)$/iu;
+
+/** Name of a person in a box: two letters at least, and no word for nobody. */
+export function nameIn(readings: ReadingsById, id: string): string | undefined {
+  const text = textIn(readings, id)?.trim().replace(/\s+/gu, ' ');
+  return text !== undefined && /\p{L}{2}/u.test(text) && !NO_NAME.test(text) ? text : undefined;
+}

@@ -14,7 +14,14 @@ interface ReadingBase {
 /** What an answer says. */
 export type ReadingValue =
   /** In the SI unit of the box's dimension; bare for a count. */
-  | { readonly kind: 'number'; readonly value: number }
+  | {
+      readonly kind: 'number';
+      readonly value: number;
+      /** True for a value nobody expects there and nobody has confirmed: it never counts as a pass. */
+      readonly unlikely?: boolean;
+      /** True where the scale ended before the reading did: `> 1000` is at least that. */
+      readonly atLeast?: boolean;
+    }
   | { readonly kind: 'text' }
   /** In the words of the sheet. */
   | { readonly kind: 'choice'; readonly choice: string }

@@ -1,12 +1,15 @@
 /** From answers as filled to readings in SI: nothing is dropped, nothing is guessed. */
 import { nearMiss } from '../input/near-miss.js';
 import { type Coded, type Issue, issueOf } from '../issues/issue.js';
+import { boxOfItem } from '../sheet/box-of-item.js';
+import { doubtOf } from '../sheet/plausible.js';
 import { type Box, boxesOf, type FieldSheet, notReadBox } from '../sheet/sheet.js';
 import type { UnitSystem } from '../units/index.js';
 import type { Answer, AnswerPlace, Answers } from './answers.js';
 import type { FieldReading, ReadingsById, ReadingValue } from './reading.js';
+import { tradeChoice } from './trade-words.js';
 import { understandDate } from './understand-date.js';
-import { understandNumber } from './understand-number.js';
+import { isNumberCode, understandNumber } from './understand-number.js';
 
 /** Readings of one sheet, and everything in it that could not be understood. */
 export interface Understood {
@@ -29,7 +32,7 @@ export function understand(answers: Answers, sheet: FieldSheet, system: UnitSyst
   const readings = new Map<string, FieldReading>();
   const issues: Issue[] = [...answers.issues];
   for (const answer of answers.answers) {
-    const box = boxes.get(answer.id);
+    const box = boxes.get(answer.id) ?? boxOfItem(answer.id);
     if (box === undefined) {
       issues.push(notOnSheet(answer, [...boxes.keys()]));
       continue;
@@ -39,6 +42,10 @@ export function understand(answers: Answers, sheet: FieldSheet, system: UnitSyst
     const unit = box.unit ?? '';
     readings.set(id, { id, text, place, ...(unit !== '' && { unit }), ...value });
     if (value.kind === 'unreadable') issues.push(value.issue);
+    if (value.kind === 'number' && value.unlikely === true) {
+      const data = { ...spotOf(place), id, label: box.tip, found: short(text) };
+      issues.push(issueAt({ code: 'fieldwork.reading.unlikely', data }, place));
+    }
     if (value.kind === 'not-read' && value.reason === '') {
       issues.push(
         issueAt(
@@ -66,22 +73,35 @@ function understoodValue(answer: Answer, box: Box, system: UnitSystem): ReadingV
   }
   switch (box.kind) {
     case 'number': {
-      const number = understandNumber(text, box, system);
+      const isConfirmed = CONFIRMED.test(text);
+      const isOver = box.id.endsWith('-insulation') && OVER.test(text);
+      const plain = text.replace(CONFIRMED, '').replace(isOver ? OVER : /^$/u, '');
+      const number = understandNumber(plain, box, system);
       if (!number.ok) {
         const { code } = number;
-        return code === 'fieldwork.reading.comma' || code === 'fieldwork.reading.not-a-count'
+        return isNumberCode(code)
           ? unreadable({ code, data: { ...spot, ...told } })
           : unreadable({
               code: 'fieldwork.reading.not-a-number',
               data: { ...spot, ...told, unit: box.unit ?? '', cause: code, units: number.data?.units ?? '' },
             });
       }
-      return number.value < 0 && !mayBeNegative(box)
-        ? unreadable({ code: 'fieldwork.reading.negative', data: { ...spot, ...told } })
-        : { kind: 'number', value: number.value };
+      if (number.value < 0 && !mayBeNegative(box)) {
+        return unreadable({ code: 'fieldwork.reading.negative', data: { ...spot, ...told } });
+      }
+      const doubt = doubtOf(number.value, box.plausible);
+      if (doubt === 'impossible') {
+        return unreadable({ code: 'fieldwork.reading.impossible', data: { ...spot, ...told } });
+      }
+      return {
+        kind: 'number',
+        value: number.value,
+        ...(doubt === 'unlikely' && !isConfirmed && { unlikely: true }),
+        ...(isOver && { atLeast: true }),
+      };
     }
     case 'choice': {
-      const choice = choiceOf(text, box.choices ?? []);
+      const choice = tradeChoice(text, box.choices ?? []);
       return choice === undefined
         ? unreadable({
             code: 'fieldwork.reading.not-a-choice',
@@ -96,7 +116,7 @@ function understoodValue(answer: Answer, box: Box, system: UnitSystem): ReadingV
         : { kind: 'date', date };
     }
     case 'tick': {
-      const ticked = choiceOf(text, ['yes', 'no']);
+      const ticked = tradeChoice(text, ['yes', 'no']);
       return ticked === undefined
         ? unreadable({
             code: 'fieldwork.reading.not-a-choice',
@@ -109,6 +129,11 @@ function understoodValue(answer: Answer, box: Box, system: UnitSystem): ReadingV
   }
 }
 
+/** Behind a value that nobody expects: it was looked at again. */
+const CONFIRMED = /[\s,;(]*confirmed\)?$/iu;
+/** Before a reading of insulation at the end of the scale. */
+const OVER = /^(?:>|≥|over|more than)\s*/iu;
+
 /** Readings that have a side: above or below, to the east or the west; and gauges, which may show a vacuum. */
 const SIGNED = /\.(rise|offset|holes|lean|along|across|shaft-along|shaft-across)$/u;
 
@@ -116,14 +141,6 @@ function mayBeNegative({ id, dimension }: Box): boolean {
   return (
     dimension === 'pressure' || dimension === 'temperature' || dimension === undefined || SIGNED.test(id)
   );
-}
-
-function choiceOf(text: string, choices: readonly string[]): string | undefined {
-  const plain = text.trim().toLowerCase();
-  const exact = choices.find((choice) => choice.toLowerCase() === plain);
-  if (exact !== undefined) return exact;
-  const meant = { y: 'yes', true: 'yes', x: 'yes', '✓': 'yes', n: 'no', false: 'no' }[plain];
-  return choices.find((choice) => choice === meant);
 }
 
 /** A reason beside a row holds for every box of it that was left empty. */

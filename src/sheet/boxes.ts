@@ -2,6 +2,7 @@
 import type { Citation } from '../sources/index.js';
 import { type FieldContext, type Measured, siteText, siteUnit } from './field-context.js';
 import { type FieldLimit, limitText, sourceText } from './field-limit.js';
+import { plausibleFor } from './plausible.js';
 import { type Box, NO_LIMIT, type SheetRow } from './sheet.js';
 
 /** Words of one box: its id, what stands above it, and the whole question. */
@@ -9,6 +10,8 @@ export interface BoxWords {
   readonly id: string;
   readonly label: string;
   readonly tip: string;
+  /** First version of the sheet that has it, where that is not the first of all. */
+  readonly since?: '0.2.0';
 }
 
 /** Makes a box for a number; `expected` is in SI. */
@@ -19,10 +22,12 @@ export function numberBox(
   expected?: number,
 ): Box {
   const text = siteText(expected, measured, context);
+  const plausible = plausibleFor(words.id, measured, expected);
   return {
     ...words,
     kind: 'number',
     ...siteUnit(measured, context),
+    ...(plausible && { plausible }),
     ...(text !== undefined && { expected: text }),
   };
 }

@@ -1,6 +1,7 @@
 /** Registry of the parts of a field sheet, in the order of the work. One line here, one file in `parts`. */
 import { access } from './parts/access.js';
 import { beforeBoltUp } from './parts/before-bolt-up.js';
+import { beforeStart } from './parts/before-start.js';
 import { coupling } from './parts/coupling.js';
 import { electrical } from './parts/electrical.js';
 import { hydraulic } from './parts/hydraulic.js';
@@ -23,6 +24,7 @@ export const sheetParts: readonly PartDefinition[] = [
   plumb,
   coupling,
   seal,
+  beforeStart,
   hydraulic,
   electrical,
   vibration,

@@ -3,6 +3,8 @@
  * reader brings readings back by the ids of its boxes, and the judging compares them.
  */
 import type { Dimension, UnitSystem } from '../units/index.js';
+import { ITEM_CLASSES } from './item-boxes.js';
+import type { Plausible } from './plausible.js';
 
 /** What may be put into a box. A signature is a line to sign by hand; a name typed into it is a text. */
 export type BoxKind = 'number' | 'text' | 'choice' | 'tick' | 'date' | 'signature';
@@ -27,6 +29,10 @@ export interface Box {
   readonly choices?: readonly string[];
   /** What the review predicts for this box alone, with its unit; printed below it. */
   readonly expected?: string;
+  /** What a number can be and is likely to be, SI: what lies outside is asked about. */
+  readonly plausible?: Plausible;
+  /** First version of the sheet that has it, where that is not the first of all. */
+  readonly since?: '0.2.0';
   /** Lines to write on, for a text of more than one. */
   readonly lines?: number;
 }
@@ -112,6 +118,23 @@ export function remarksBox(part: SheetPart): Box {
 }
 
 /**
+ * The box in which whoever remarks says what the remark keeps from happening: as long as nobody has, it is the start.
+ *
+ * @param part - part of a sheet
+ * @returns the box, under the id of the remarks with `-class` behind it
+ */
+export function remarksClassBox(part: SheetPart): Box {
+  return {
+    id: `${part.id}.remarks-class`,
+    kind: 'choice',
+    label: 'keeps from',
+    tip: `What the remarks on ${part.title} keep from happening; as long as nobody has said, it is the start`,
+    choices: ITEM_CLASSES,
+    since: '0.2.0',
+  };
+}
+
+/**
  * Every box of a sheet in the order in which it is filled in, those for what was not read and for remarks included.
  *
  * @param sheet - the sheet
@@ -126,5 +149,6 @@ export function boxesOf(
       return [...row.boxes, ...(why === undefined ? [] : [why])].map((box) => ({ box, part, row }));
     }),
     { box: remarksBox(part), part },
+    { box: remarksClassBox(part), part },
   ]);
 }

@@ -32,6 +32,7 @@ export function supportBoxes(word: string) {
     rodLength: `${id}.rod-length`,
     lean: `${id}.lean`,
     nuts: `${id}.nuts`,
+    loaded: `${id}.loaded`,
     dry: `${id}.load-dry`,
     filled: `${id}.load-filled`,
     hot: `${id}.load-hot`,

@@ -164,4 +164,19 @@ export const standards = {
     edition: 'guide specification',
     kind: 'public document',
   },
+  'ieee-43': {
+    title: 'IEEE 43 Testing insulation resistance of electric machinery',
+    edition: '2000 and 2013, as quoted by three public pages that agree',
+    kind: 'standard',
+  },
+  'ufgs-15132a': {
+    title: 'UFGS 15132A, section on pumping plants',
+    edition: 'guide specification',
+    kind: 'public document',
+  },
+  'mil-p-18526a': {
+    title: 'MIL-P-18526A Pumps, acceptance of mechanical seals',
+    edition: 'military specification',
+    kind: 'public document',
+  },
 } as const satisfies Record<string, Source>;

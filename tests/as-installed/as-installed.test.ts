@@ -64,7 +64,11 @@ describe('sheets of something else', () => {
 
 describe('several sheets', () => {
   const sheet = (day: string, volts: string, file: string) =>
-    answersFor(pool, { 'identity.date': day, 'electrical.volts-ab': volts }, file);
+    answersFor(
+      pool,
+      { 'identity.date': day, 'identity.by': 'A. Reader', 'electrical.volts-ab': volts },
+      file,
+    );
 
   test('the later day holds, in whatever order they are named', () => {
     const visit = asInstalled(pool, [sheet('2026-11-05', '470', 'b'), sheet('2026-11-01', '450', 'a')]);
@@ -84,7 +88,11 @@ describe('several sheets', () => {
   test('that something was not read takes no reading away', () => {
     const later = answersFor(
       pool,
-      { 'identity.date': '2026-11-09', 'electrical.volts-ab': 'n/a: panel locked' },
+      {
+        'identity.date': '2026-11-09',
+        'identity.by': 'A. Reader',
+        'electrical.volts-ab': 'n/a: panel locked',
+      },
       'c',
     );
     const visit = asInstalled(pool, [sheet('2026-11-05', '470', 'a'), later]);
@@ -109,7 +117,7 @@ describe('the sample', () => {
       openItems(visit)
         .filter(({ blocksStart }) => blocksStart)
         .map(({ at, kind }) => `${at}: ${kind}`),
-    ).toEqual(['suction flange: exceeds', 'discharge flange: recovery']);
+    ).toEqual(['suction flange: exceeds', 'H2: exceeds', 'H3: guidance', 'discharge flange: recovery']);
     expect(judgedBy(visit, 'flange-parallelism', 'suction')[0]?.demand).toBeCloseTo(0.0181108 * 0.0254, 8);
     expect(judgedBy(visit, 'voltage-unbalance')[0]?.demand).toBeCloseTo(28 / 3 / (1378 / 3), 9);
   });
@@ -172,16 +180,28 @@ test('nothing read: held, nothing exceeds, and both flanges ask for the test tha
   expect(() => storedReadings(visit)).toThrow('fieldwork.store.no-date');
 });
 
-test('an item of the agent holds unless it says that it does not block, and counts until it is closed', () => {
+test('an item of the agent holds unless a named person says that it does not block, and counts until it is closed', () => {
   const item = (more: Record<string, string>) =>
-    visitOf(pool, { 'open-items.item-1': 'leak at the flange', ...more });
-  expect(openItems(item({})).find(({ kind }) => kind === 'noted')).toMatchObject({ blocksStart: true });
+    openItems(
+      visitOf(pool, {
+        'identity.date': '2026-11-05',
+        'identity.by': 'A. Reader',
+        'open-items.item-1': 'leak at the flange',
+        ...more,
+      }),
+    ).find(({ kind }) => kind === 'noted');
+  expect(item({})).toMatchObject({ blocksStart: true });
+  expect(item({ 'open-items.item-1-blocks': 'no' })).toMatchObject({ blocksStart: false });
+  expect(item({ 'open-items.item-1-blocks': 'no', 'identity.by': 'n/a' })).toMatchObject({
+    blocksStart: true,
+  });
+  expect(item({ 'open-items.item-1-closed': 'yes' })).toMatchObject({
+    blocksStart: true,
+    evidence: expect.stringContaining('called closed without'),
+  });
   expect(
-    openItems(item({ 'open-items.item-1-blocks': 'no' })).find(({ kind }) => kind === 'noted'),
-  ).toMatchObject({ blocksStart: false });
-  expect(openItems(item({ 'open-items.item-1-closed': 'yes' })).some(({ kind }) => kind === 'noted')).toBe(
-    false,
-  );
+    item({ 'open-items.item-1-closed': 'yes', 'open-items.item-1-done': 'gasket renewed, tight' }),
+  ).toBeUndefined();
 });
 
 test('earlier visits stand beside this one, with the change', () => {

@@ -12,7 +12,6 @@ const measured = (comparison: Partial<MeasuredComparison>) => {
     title: 'Trial',
     part: 'supports',
     trade: 'pipe fitter',
-    blocksStart: true,
     compare: () => [
       {
         kind: 'measured',

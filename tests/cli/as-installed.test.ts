@@ -36,7 +36,7 @@ describe('as-installed', () => {
     const { status, output, messages } = await runFake(args, { folder });
     expect(status).toBe(1);
     expect(messages).toBe('');
-    expect(output).toMatch(/HWP-1 as installed: HOLD: 2 open items block the start/);
+    expect(output).toMatch(/HWP-1 as installed: HOLD: 4 open items block the start/);
     expect(output.split('\n').every((line) => line.length <= 80)).toBe(true);
     for (const name of ['out.pdf', 'next.pdf'])
       expect(readFileSync(join(folder, name)).subarray(0, 5).toString()).toBe('%PDF-');

@@ -271,7 +271,8 @@ describe('what cannot be read is told with field and page, and not guessed', () 
     expect(issues.at(-1)).toMatchObject({
       code: 'fieldwork.form.more',
       severity: 'error',
-      data: { count: boxes.length - 1 - 20 },
+      // Boxes that came with a later version are not missed on a sheet that has none of them.
+      data: { count: boxes.filter(({ since }) => since === undefined).length - 1 - 20 },
     });
   });
 });

@@ -20,12 +20,74 @@ describe('numbers as people write them', () => {
     ['.062', 0.062],
     ['12\'-6 1/2"', 150.5],
     ['3 mm', 3 / 25.4],
-    ['1,240', 1240],
+    ['5 mil', 0.005],
+    ['3 thou', 0.003],
+    ['9-10 1/2', 118.5],
+    ["9'10", 118],
+    ["9'-10", 118],
+    ['11/16', 0.6875],
     ['-0.020', -0.02],
     ['−1/16', -0.0625],
   ])('%s in inches', (text, value) => {
     const read = understandNumber(text, inches, 'us');
     expect(read.ok && read.value / 0.0254).toBeCloseTo(value, 9);
+  });
+
+  test('a comma before three digits or at the end could be either, and is not guessed', () => {
+    for (const text of ['1,250', '1,240', '0.062,', '12,', '1,250 in']) {
+      expect(understandNumber(text, inches, 'us'), text).toMatchObject({
+        ok: false,
+        code: 'fieldwork.reading.comma',
+      });
+    }
+    const force = { dimension: 'force', unit: 'lb' } as const;
+    expect(understandNumber('1,704', force, 'us').ok).toBe(false);
+    // Beside an expected 1,704 lb, as the sheet prints it, only thousands are meant.
+    const beside = { ...force, plausible: { likely: { least: 1900, most: 30_000 } } };
+    const read = understandNumber('1,704 lb', beside, 'us');
+    expect(read.ok && read.value / 4.4482216152605).toBeCloseTo(1704, 6);
+    expect(understandNumber('1,250,000', inches, 'us')).toMatchObject({ ok: true });
+  });
+
+  test.each([
+    ['460/461', { dimension: 'voltage', unit: 'V' }],
+    ['230/460', { dimension: 'voltage', unit: 'V' }],
+    ['0.062/0.063', inches],
+    ['1/3', inches],
+    ['16/8', inches],
+  ] as const)('%s is two numbers and read as neither', (text, box) => {
+    expect(understandNumber(text, box, 'us')).toMatchObject({
+      ok: false,
+      code: 'fieldwork.reading.two-numbers',
+    });
+  });
+
+  test.each([
+    ['461 VAC', 'voltage', 461],
+    ['461 Volts', 'voltage', 461],
+    ['24.5 Amps', 'current', 24.5],
+    ['0.12 ips', 'velocity', 0.12 * 0.0254],
+    ['0.12 in/sec', 'velocity', 0.12 * 0.0254],
+    ['0.12 in/s rms', 'velocity', 0.12 * 0.0254],
+    ['3 mm/s RMS', 'velocity', 3e-3],
+    ['-4 inHg', 'pressure', -4 * 3386.389],
+  ] as const)('%s in the words of the trade', (text, dimension, value) => {
+    const read = understandNumber(text, { dimension, unit: 'x' }, 'us');
+    expect(read.ok && read.value).toBeCloseTo(value, 9);
+  });
+
+  test('a peak is no r.m.s. value; a count says what was counted; none is nought where it can be', () => {
+    const velocity = { dimension: 'velocity', unit: 'in/s' } as const;
+    expect(understandNumber('0.2 in/s pk', velocity, 'us')).toMatchObject({
+      code: 'fieldwork.reading.peak',
+    });
+    const drops = { id: 'seal.leakage' };
+    expect(understandNumber('2 drops/min', drops, 'us')).toEqual({ ok: true, value: 2 });
+    expect(understandNumber('none', drops, 'us')).toEqual({ ok: true, value: 0 });
+    expect(understandNumber('2 furlongs', drops, 'us').ok).toBe(false);
+    expect(understandNumber('none', { id: 'electrical.volts-ab', dimension: 'voltage' }, 'us').ok).toBe(
+      false,
+    );
   });
 
   test('on a sheet in SI units a comma before three digits could be either, and is not guessed', () => {
@@ -63,12 +125,29 @@ test.each([
   ['2 October 2026', '2026-10-02'],
   ['Oct 2, 2026', '2026-10-02'],
   ['29 Feb 2028', '2028-02-29'],
+  ['31/12/2026', '2026-12-31'],
+  ['12/31/2026', '2026-12-31'],
+  ['4/4/2026', '2026-04-04'],
+  ['2026/11/04', '2026-11-04'],
+  ['2026.11.04', '2026-11-04'],
+  ['4-Nov-2026', '2026-11-04'],
+  ['2026-11-04 14:30', '2026-11-04'],
+  ['2026-11-04T14:30:00Z', '2026-11-04'],
+  ['4 Nov 2026, 2 pm', '2026-11-04'],
 ])('%s is a day', (text, day) => expect(understandDate(text)).toBe(day));
 
-test.each(['10/02/2026', '2.10.2026', '2026-02-30', '2026-13-01', '31 June 2026', 'today'])(
-  '%s is no day that can be told for sure',
-  (text) => expect(understandDate(text)).toBeUndefined(),
-);
+test.each([
+  '10/02/2026',
+  '2.10.2026',
+  '2026-02-30',
+  '2026-13-01',
+  '31 June 2026',
+  'today',
+  '11/04/2026',
+  '4 Nov 26',
+  '32/12/2026',
+  '4 Nox 2026',
+])('%s is no day that can be told for sure', (text) => expect(understandDate(text)).toBeUndefined());
 
 describe('answers against the sheet', () => {
   const review = reviewedSample('pool-hot-water');
@@ -127,6 +206,41 @@ describe('answers against the sheet', () => {
     expect(choice('YES')).toMatchObject({ choice: 'yes' });
     expect(choice('n')).toMatchObject({ choice: 'no' });
     expect(choice('maybe')).toMatchObject({ kind: 'unreadable' });
+  });
+
+  test.each([
+    ['OK', 'yes'],
+    ['pass', 'yes'],
+    ['Failed', 'no'],
+    ['Y.', 'yes'],
+  ])('%s is %s', (text, choice) => {
+    expect(read({ 'coupling.guard': text }).readings.get('coupling.guard')).toMatchObject({ choice });
+  });
+
+  test('what takes an answer back is no answer', () => {
+    for (const text of ['yes but loose', 'ok?', 'pass, except the top', 'not yes']) {
+      expect(read({ 'coupling.guard': text }).readings.get('coupling.guard')?.kind).toBe('unreadable');
+    }
+  });
+
+  test('impossible is not taken, unlikely is told at its box and taken, confirmed is believed', () => {
+    const kind = (id: string, text: string) => {
+      const { readings, issues } = read({ [id]: text });
+      const reading = readings.get(id);
+      return [reading?.kind, reading?.kind === 'number' && reading.unlikely === true, issues[0]?.code];
+    };
+    expect(kind('hydraulic.running-suction', '-200 psi')).toEqual([
+      'unreadable',
+      false,
+      'fieldwork.reading.impossible',
+    ]);
+    const asked = ['number', true, 'fieldwork.reading.unlikely'];
+    expect(kind('supports.h1.height', '100 ft')).toEqual(asked);
+    expect(kind('before-bolt-up.suction.gap-up', '62')).toEqual(asked);
+    expect(kind('identity.motor-voltage', '46')).toEqual(asked);
+    expect(kind('vibration.motor-top-along', '2,8')).toEqual(asked);
+    expect(kind('vibration.motor-top-along', '2.8 confirmed')).toEqual(['number', false, undefined]);
+    expect(kind('electrical.volts-ab', '461')).toEqual(['number', false, undefined]);
   });
 
   test('a length below zero is no gap; an offset may be', () => {

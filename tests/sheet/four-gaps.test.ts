@@ -135,5 +135,7 @@ test('nearness to running speed: 1 at it, three quarters a quarter away; a locke
   expect(nearness(30, { from: 30, to: 30 })).toBe(1);
   expect(nearness(22.5, { from: 30, to: 30 })).toBeCloseTo(0.75, 12);
   expect(nearness(20, { from: 12, to: 30 })).toBe(1);
-  expect(nearness(20, { from: 12, to: 30 }, { from: 16, to: 25 })).toBeCloseTo(0.8, 12);
+  expect(nearness(20, { from: 12, to: 30 }, [{ from: 16, to: 25 }])).toBeCloseTo(0.8, 12);
+  // A band that leaves nothing to run at is a slip, and clears nothing.
+  expect(nearness(20, { from: 12, to: 30 }, [{ from: 0, to: 1666 }])).toBe(1);
 });

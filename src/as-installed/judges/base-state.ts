@@ -8,7 +8,6 @@ export const baseState: Judge = {
   title: 'Pump base as reviewed',
   part: 'supports',
   trade: 'millwright',
-  blocksStart: true,
   compare: ({ readings, review, asked }) =>
     namedSupports(review.layout.supports).flatMap(({ support, word }) => {
       const box = supportBoxes(word).bolts;

@@ -10,7 +10,6 @@ export const boltHoles: Judge = {
   title: 'Bolt holes turned',
   part: 'before-bolt-up',
   trade: 'pipe fitter',
-  blocksStart: false,
   compare: (subject) =>
     FLANGES.map((which) => {
       const { holes } = flangeBoxes(which);

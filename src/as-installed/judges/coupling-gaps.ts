@@ -10,7 +10,6 @@ export const couplingGaps: Judge = {
   title: 'Gaps of the coupling differ',
   part: 'coupling',
   trade: 'millwright',
-  blocksStart: true,
   compare: ({ readings, asked, write }) => {
     const boxes = COUPLING_GAPS.map((key) => `coupling.gap-${key}`);
     if (!boxes.every((box) => asked.has(box))) return [];

@@ -10,7 +10,6 @@ export const currentUnbalance: Judge = {
   title: 'Current unbalance',
   part: 'electrical',
   trade: 'electrician',
-  blocksStart: false,
   compare: ({ readings }) => {
     const boxes = PHASES.map((phase) => `electrical.amps-${phase}`);
     const read = numbersIn(readings, boxes);

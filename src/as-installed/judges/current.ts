@@ -9,7 +9,6 @@ export const current: Judge = {
   title: 'Current against the plate',
   part: 'electrical',
   trade: 'electrician',
-  blocksStart: false,
   compare: ({ readings, review }) => {
     const boxes = PHASES.map((phase) => `electrical.amps-${phase}`);
     const read = numbersIn(readings, boxes);

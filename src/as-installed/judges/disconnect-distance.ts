@@ -9,7 +9,6 @@ export const disconnectDistance: Judge = {
   title: 'Distance of the disconnect',
   part: 'access',
   trade: 'electrician',
-  blocksStart: false,
   compare: ({ readings, review, asked }) =>
     asked.has('access.disconnect')
       ? [

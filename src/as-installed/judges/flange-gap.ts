@@ -9,7 +9,6 @@ export const flangeGap: Judge = {
   title: 'Gap beyond the gasket',
   part: 'before-bolt-up',
   trade: 'pipe fitter',
-  blocksStart: true,
   compare: (subject) =>
     FLANGES.map((which) => {
       const beyond = gapBeyondGasket(which, subject);

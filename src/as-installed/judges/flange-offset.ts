@@ -13,7 +13,6 @@ export const flangeOffset: Judge = {
   title: 'Centre lines off each other',
   part: 'before-bolt-up',
   trade: 'pipe fitter',
-  blocksStart: true,
   compare: (subject) =>
     FLANGES.map((which) => {
       const ids = flangeBoxes(which);

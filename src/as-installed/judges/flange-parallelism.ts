@@ -10,7 +10,6 @@ export const flangeParallelism: Judge = {
   title: 'Faces out of parallel',
   part: 'before-bolt-up',
   trade: 'pipe fitter',
-  blocksStart: true,
   compare: (subject) =>
     FLANGES.map((which) => {
       const gaps = gapsAt(which, subject);

@@ -8,7 +8,6 @@ export const flow: Judge = {
   title: 'Flow against the duty',
   part: 'hydraulic',
   trade: 'balancing contractor',
-  blocksStart: false,
   compare: ({ readings, review }) => {
     const duty = review.installation.pump.duty.flow;
     const read = numberIn(readings, 'hydraulic.flow');

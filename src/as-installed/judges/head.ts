@@ -18,7 +18,6 @@ export const head: Judge = {
   title: 'Head against the duty',
   part: 'hydraulic',
   trade: 'balancing contractor',
-  blocksStart: false,
   compare: (subject) => {
     const { readings, review, asked } = subject;
     if (!HEAD_BOXES.every((box) => asked.has(box))) return [];

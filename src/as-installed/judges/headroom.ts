@@ -8,7 +8,6 @@ export const headroom: Judge = {
   title: 'Clear height over the motor',
   part: 'access',
   trade: 'engineer',
-  blocksStart: false,
   compare: ({ readings, review }) => [
     {
       kind: 'measured',

@@ -8,21 +8,22 @@ export const instrumentDue: Judge = {
   title: 'Calibration in date',
   part: 'identity',
   trade: 'commissioning agent',
-  blocksStart: false,
-  compare: ({ readings }) =>
-    DUE_BOXES.flatMap(([box, name]): readonly FieldComparison[] => {
-      const [due, day] = [dateIn(readings, box), dateIn(readings, 'identity.date')];
-      const serial = textIn(readings, box.replace(/-due$/u, ''));
-      if (serial === undefined && !readings.has(box)) return [];
-      return [
-        {
-          kind: 'stated',
-          at: name,
-          boxes: [box, 'identity.date'],
-          holds: due === undefined || day === undefined ? undefined : due >= day,
-          told: due,
-          wanted: day === undefined ? 'in date' : `${day} or later`,
-        },
-      ];
-    }),
+  compare: ({ sheets }) =>
+    sheets.flatMap(({ readings }) =>
+      DUE_BOXES.flatMap(([box, name]): readonly FieldComparison[] => {
+        const [due, day] = [dateIn(readings, box), dateIn(readings, 'identity.date')];
+        const serial = textIn(readings, box.replace(/-due$/u, ''));
+        if (serial === undefined && !readings.has(box)) return [];
+        return [
+          {
+            kind: 'stated',
+            at: sheets.length > 1 && day !== undefined ? `${name}, ${day}` : name,
+            boxes: [box, 'identity.date'],
+            holds: due === undefined || day === undefined ? undefined : due >= day,
+            told: due,
+            wanted: day === undefined ? 'in date' : `${day} or later`,
+          },
+        ];
+      }),
+    ),
 };

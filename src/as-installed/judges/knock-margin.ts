@@ -4,6 +4,7 @@ import { siteText } from '../../sheet/field-context.js';
 import { knockMargin } from '../../sheet/limits/knock.js';
 import { directionsOf } from '../../sheet/pump-directions.js';
 import type { FieldComparison, FieldSubject, Judge } from '../judge.js';
+import { setBands } from './before-start/locked-speeds.js';
 
 /** The frequencies that the hammer finds keep their margin from running speed, or the drive is kept out of it. */
 export const knockMarginJudge: Judge = {
@@ -11,7 +12,6 @@ export const knockMarginJudge: Judge = {
   title: 'Natural frequency, as struck, near running speed',
   part: 'knock-test',
   trade: 'vibration technician',
-  blocksStart: false,
   compare: (subject) => {
     const { along, across } = directionsOf(subject);
     return [atDirection('along', along, subject), atDirection('across', across, subject)];
@@ -34,7 +34,7 @@ function atDirection(key: string, way: string, subject: FieldSubject): FieldComp
   const given = knockMargin(review.installation);
   const own = given.isPublished ? siteLimit(readings, 'knock-test.margin', 'share', 'at least') : undefined;
   const share = own?.value ?? given.share;
-  const locked = lockedRange(subject);
+  const locked = lockedRanges(subject);
   const judged = found.map((frequency) => ({ frequency, nearness: nearness(frequency, running, locked) }));
   const [worst] = [...judged].sort((a, b) => b.nearness - a.nearness);
   return {
@@ -60,12 +60,8 @@ function atDirection(key: string, way: string, subject: FieldSubject): FieldComp
 }
 
 /** Speeds the drive is kept out of, as turns a second. */
-function lockedRange({ readings }: FieldSubject): Range | undefined {
-  const from = numberIn(readings, 'knock-test.locked-from');
-  const to = numberIn(readings, 'knock-test.locked-to');
-  return from === undefined || to === undefined || to <= from
-    ? undefined
-    : { from: from / (2 * Math.PI), to: to / (2 * Math.PI) };
+function lockedRanges({ readings }: FieldSubject): readonly Range[] {
+  return setBands(readings).map(({ from, to }) => ({ from: from / (2 * Math.PI), to: to / (2 * Math.PI) }));
 }
 
 /**
@@ -73,18 +69,21 @@ function lockedRange({ readings }: FieldSubject): Range | undefined {
  *
  * @param frequency - natural frequency [Hz]
  * @param running - speeds the motor runs at, as turns a second
- * @param locked - speeds it is kept out of
+ * @param locked - stretches of speed it is kept out of; those that leave nothing to run at are taken for a slip
  * @returns nearness [-]
  */
-export function nearness(frequency: number, running: Range, locked?: Range): number {
-  const ranges =
-    locked === undefined
-      ? [running]
-      : [
-          { from: running.from, to: Math.min(running.to, locked.from) },
-          { from: Math.max(running.from, locked.to), to: running.to },
-        ].filter(({ from, to }) => to >= from);
-  const each = ranges.map(({ from, to }) => {
+export function nearness(frequency: number, running: Range, locked: readonly Range[] = []): number {
+  const left = locked.reduce<readonly Range[]>(
+    (ranges, band) =>
+      ranges
+        .flatMap((range) => [
+          { from: range.from, to: Math.min(range.to, band.from) },
+          { from: Math.max(range.from, band.to), to: range.to },
+        ])
+        .filter(({ from, to }) => to >= from),
+    [running],
+  );
+  const each = (left.length === 0 ? [running] : left).map(({ from, to }) => {
     const nearest = Math.min(Math.max(frequency, from), to);
     return Math.max(0, 1 - Math.abs(frequency - nearest) / nearest);
   });

@@ -16,7 +16,6 @@ export const misfitLoad: Judge = {
   title: 'Nozzle load with the misfit pulled shut',
   part: 'before-bolt-up',
   trade: 'pipe fitter',
-  blocksStart: true,
   compare: (subject) => misfitLoads(subject.review).flatMap((loads) => atNozzle(loads, subject)),
 };
 

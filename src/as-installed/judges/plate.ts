@@ -1,46 +1,95 @@
 import { numberIn } from '../../readings/read-box.js';
+import type { ReadingsById } from '../../readings/reading.js';
 import type { Measured } from '../../sheet/field-context.js';
 import type { FieldComparison, Judge } from '../judge.js';
 
-/** Half a unit of the third digit: what a plate and a file print alike is equal [-]. */
+/** What a file and a plate print alike is equal: half a unit of the third digit [-]. */
 const THREE_DIGITS = 0.005;
 
-const REVIEW = { source: 'input', clause: 'as reviewed, to three digits', confidence: 'read' } as const;
+/** A plate is compared no finer than it is printed, and the file no finer than three digits. */
+const REVIEW = {
+  source: 'input',
+  clause: 'as reviewed, to the digits of the plate',
+  confidence: 'read',
+} as const;
 
-/** The rating plates say what the review was made with. */
+/** What a plate says, and what the review was made with [SI]. */
+type PlateRow = readonly [key: string, at: string, measured: Measured, expected: number | undefined];
+
+/**
+ * Half a unit of the last digit that was copied from a plate, as a share of the number: `25` is 24.5 to 25.5.
+ *
+ * @param text - as written
+ * @returns share [-]; nothing for what is no plain number
+ */
+export function halfOfLastDigit(text: string): number | undefined {
+  const [, whole, fraction = ''] = /^(\d+)(?:[.,](\d+))?(?!\S*[/'])/u.exec(text.trim()) ?? [];
+  if (whole === undefined) return undefined;
+  const value = Number(`${whole}.${fraction}`);
+  return value > 0 ? (0.5 * 10 ** -fraction.length) / value : undefined;
+}
+
+function comparisonsOf(rows: readonly PlateRow[], readings: ReadingsById): readonly FieldComparison[] {
+  return rows.flatMap(([key, at, measured, expected]): readonly FieldComparison[] => {
+    if (expected === undefined) return [];
+    const box = `identity.${key}`;
+    const read = numberIn(readings, box);
+    const printed = halfOfLastDigit(readings.get(box)?.text ?? '') ?? 0;
+    return [
+      {
+        kind: 'measured',
+        at,
+        boxes: [box],
+        demand: read === undefined ? undefined : Math.abs(read - expected),
+        measured,
+        read,
+        expected,
+        limit: {
+          value: Math.max(THREE_DIGITS * expected, printed * (read ?? 0)),
+          measured,
+          words: 'within',
+          citation: REVIEW,
+        },
+        data: { what: at },
+      },
+    ];
+  });
+}
+
+/** The rating plate of the motor says what the review was made with. */
 export const plate: Judge = {
   id: 'plate',
   title: 'Plate and review',
   part: 'identity',
   trade: 'engineer',
-  blocksStart: false,
+  compare: ({ readings, review }) => {
+    const { motor } = review.installation.pump;
+    return comparisonsOf(
+      [
+        ['motor-power', 'motor power', 'power', motor.power],
+        ['motor-speed', 'full-load speed', 'speed', motor.speed],
+        ['motor-voltage', 'rated voltage', 'voltage', motor.voltage?.value],
+        ['motor-current', 'full-load current', 'current', motor.fullLoadCurrent?.value],
+      ],
+      readings,
+    );
+  },
+};
+
+/** The plates weigh what was reviewed: every load rests on it. */
+export const plateWeight: Judge = {
+  id: 'plate-weight',
+  title: 'Weight on the plate and in the review',
+  part: 'identity',
+  trade: 'engineer',
   compare: ({ readings, review }) => {
     const { motor, casing } = review.installation.pump;
-    const rows: readonly (readonly [string, string, Measured, number | undefined])[] = [
-      ['motor-power', 'motor power', 'power', motor.power],
-      ['motor-speed', 'full-load speed', 'speed', motor.speed],
-      ['motor-voltage', 'rated voltage', 'voltage', motor.voltage?.value],
-      ['motor-current', 'full-load current', 'current', motor.fullLoadCurrent?.value],
-      ['motor-weight', 'motor weight', 'mass', motor.mass.value],
-      ['pump-weight', 'pump weight', 'mass', casing.mass.value],
-    ];
-    return rows.flatMap(([key, at, measured, expected]): readonly FieldComparison[] => {
-      if (expected === undefined) return [];
-      const box = `identity.${key}`;
-      const read = numberIn(readings, box);
-      return [
-        {
-          kind: 'measured',
-          at,
-          boxes: [box],
-          demand: read === undefined ? undefined : Math.abs(read - expected),
-          measured,
-          read,
-          expected,
-          limit: { value: THREE_DIGITS * expected, measured, words: 'within', citation: REVIEW },
-          data: { what: at },
-        },
-      ];
-    });
+    return comparisonsOf(
+      [
+        ['motor-weight', 'motor weight', 'mass', motor.mass.value],
+        ['pump-weight', 'pump weight', 'mass', casing.mass.value],
+      ],
+      readings,
+    );
   },
 };

@@ -8,7 +8,6 @@ export const plumbShaft: Judge = {
   title: 'Shaft out of plumb',
   part: 'plumb',
   trade: 'millwright',
-  blocksStart: false,
   compare: ({ readings }) => {
     const boxes = ['plumb.along', 'plumb.across'];
     const read = numbersIn(readings, boxes);

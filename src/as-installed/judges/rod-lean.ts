@@ -1,4 +1,5 @@
 import { numberIn } from '../../readings/read-box.js';
+import { siteLimit } from '../../readings/site-limit.js';
 import { ROD_LEAN } from '../../sheet/limits/rods.js';
 import { namedSupports, supportBoxes } from '../../sheet/support-ids.js';
 import type { FieldComparison, Judge } from '../judge.js';
@@ -9,7 +10,6 @@ export const rodLean: Judge = {
   title: 'Rod out of plumb, over its length',
   part: 'supports',
   trade: 'pipe fitter',
-  blocksStart: false,
   compare: ({ readings, review }) =>
     namedSupports(review.layout.supports).flatMap(({ support, word }): readonly FieldComparison[] => {
       const rods = support.part?.rods;
@@ -24,7 +24,7 @@ export const rodLean: Judge = {
           boxes: [ids.lean, ids.rodLength],
           demand: lean === undefined || length === undefined ? undefined : Math.abs(lean) / length,
           measured: 'share',
-          limit: ROD_LEAN,
+          limit: siteLimit(readings, 'supports.lean-limit', 'share') ?? ROD_LEAN,
           expected: 0,
           data: { mark: support.mark },
         },

@@ -8,7 +8,6 @@ export const sealLeakage: Judge = {
   title: 'Leakage of the seal, drops in a minute',
   part: 'seal',
   trade: 'millwright',
-  blocksStart: false,
   compare: ({ readings }) => [
     {
       kind: 'measured',

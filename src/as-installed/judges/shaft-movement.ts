@@ -10,7 +10,6 @@ export const shaftMovement: Judge = {
   title: 'Shaft moves while bolts are pulled',
   part: 'before-bolt-up',
   trade: 'pipe fitter',
-  blocksStart: true,
   compare: (subject) =>
     FLANGES.map((which) => {
       const ids = flangeBoxes(which);

@@ -9,7 +9,6 @@ export const shaftRunout: Judge = {
   title: 'Runout of the shaft at the seal',
   part: 'coupling',
   trade: 'millwright',
-  blocksStart: true,
   compare: ({ readings, write }) => [
     {
       kind: 'measured',

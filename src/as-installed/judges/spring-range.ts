@@ -1,5 +1,5 @@
 import { numberIn } from '../../readings/read-box.js';
-import { loadOf } from '../../sheet/parts/supports.js';
+import { loadOf } from '../../sheet/parts/support-expectations.js';
 import { namedSupports, supportBoxes } from '../../sheet/support-ids.js';
 import type { FieldComparison, Judge } from '../judge.js';
 
@@ -17,7 +17,6 @@ export const springRange: Judge = {
   title: 'Spring within its range',
   part: 'supports',
   trade: 'pipe fitter',
-  blocksStart: true,
   compare: (subject) =>
     namedSupports(subject.review.layout.supports).flatMap(({ support, word }) => {
       const spring = support.part?.spring;

@@ -1,7 +1,7 @@
 import { startMovements } from '../../checks/motion/start-movement.js';
 import { numberIn } from '../../readings/read-box.js';
-import { startMovementLimit } from '../../sheet/limits/start.js';
 import type { Judge } from '../judge.js';
+import { movementLimit } from './running/pipe-movement.js';
 
 /** The motor top moves no more at the start than the file allows. */
 export const startMovementSeen: Judge = {
@@ -9,8 +9,8 @@ export const startMovementSeen: Judge = {
   title: 'Movement of the motor top at the start',
   part: 'start-up',
   trade: 'commissioning agent',
-  blocksStart: false,
-  compare: ({ readings, review }) => {
+  compare: (subject) => {
+    const { readings, review } = subject;
     const moved = startMovements(review).map(({ movement }) => movement);
     return [
       {
@@ -19,7 +19,7 @@ export const startMovementSeen: Judge = {
         boxes: ['start-up.motor-top'],
         demand: numberIn(readings, 'start-up.motor-top'),
         measured: 'gap',
-        limit: startMovementLimit(review.installation),
+        limit: movementLimit(subject),
         ...(moved.length > 0 && { expected: Math.max(...moved) }),
       },
     ];

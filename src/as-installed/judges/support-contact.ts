@@ -1,7 +1,7 @@
 import { supportFacts } from '../../model/support-parts.js';
 import { numberIn } from '../../readings/read-box.js';
 import { siteText } from '../../sheet/field-context.js';
-import { loadOf } from '../../sheet/parts/supports.js';
+import { loadOf } from '../../sheet/parts/support-expectations.js';
 import { namedSupports, supportBoxes } from '../../sheet/support-ids.js';
 import type { FieldComparison, Judge } from '../judge.js';
 
@@ -11,7 +11,6 @@ export const supportContact: Judge = {
   title: 'Support carries',
   part: 'supports',
   trade: 'pipe fitter',
-  blocksStart: true,
   compare: (subject) =>
     namedSupports(subject.review.layout.supports).flatMap(({ support, word }): readonly FieldComparison[] => {
       const box = supportBoxes(word).gap;

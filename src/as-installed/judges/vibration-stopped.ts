@@ -10,7 +10,6 @@ export const vibrationStopped: Judge = {
   title: 'Vibration with the pump stopped',
   part: 'vibration',
   trade: 'vibration technician',
-  blocksStart: false,
   compare: (subject) => {
     const limit = vibrationLimitOf(subject);
     return [

@@ -21,7 +21,6 @@ export const vibration: Judge = {
   title: 'Vibration',
   part: 'vibration',
   trade: 'vibration technician',
-  blocksStart: false,
   compare: (subject) => {
     const { readings, review } = subject;
     const limit = vibrationLimitOf(subject);

@@ -10,7 +10,6 @@ export const voltageUnbalance: Judge = {
   title: 'Voltage unbalance',
   part: 'electrical',
   trade: 'electrician',
-  blocksStart: false,
   compare: ({ readings }) => {
     const boxes = PAIRS.map((pair) => `electrical.volts-${pair}`);
     const read = numbersIn(readings, boxes);

@@ -28,13 +28,9 @@ const WIDTHS = [6, 20, 15, 36] as const;
 export function asInstalledPicture(seen: AsInstalledSummary, options: VisitPictureOptions): string {
   const paint = paintFor(options.colour);
   const { meets, exceeds } = seen.counts;
-  const blocking = seen.items.filter(({ blocksStart }) => blocksStart).length;
-  const isGo = seen.decision === 'go';
-  const words = isGo
-    ? 'GO: nothing that was read stands against a start'
-    : `HOLD: ${blocking} open ${blocking === 1 ? 'item blocks' : 'items block'} the start`;
   const lines = [
-    `${paint.bold(seen.mark)} as installed: ${paint.verdict(isGo ? 'meets' : 'exceeds', words)}`,
+    ...wrapped(`${paint.bold(seen.mark)} as installed: ${decisionWords('start', seen, paint)}`, LINE_WIDTH),
+    ...wrapped(`running, acceptance: ${decisionWords('run', seen, paint)}`, LINE_WIDTH),
     `${meets} meet, ${exceeds} exceed, ${seen.counts['cannot-tell']} cannot be told; ${seen.items.length} open`,
     ...itemLines(seen, paint),
     '',
@@ -44,12 +40,35 @@ export function asInstalledPicture(seen: AsInstalledSummary, options: VisitPictu
   return lines.map((line) => `${line.trimEnd()}\n`).join('');
 }
 
+/** A decision in a line: the word, what stands against it, or who has decided. */
+function decisionWords(key: 'start' | 'run', { decisions }: AsInstalledSummary, paint: Paint): string {
+  const { word, against, by } = decisions[key];
+  const count = `${against} open ${against === 1 ? 'item' : 'items'}`;
+  const what = key === 'start' ? 'the start' : 'acceptance';
+  switch (word) {
+    case 'go':
+      return paint.verdict('meets', `GO: nothing read stands against it; decided by ${by}`);
+    case 'stop':
+      return paint.verdict('exceeds', `STOP: do not run it; ${count}`);
+    case 'hold':
+      return against === 0
+        ? paint.verdict(
+            'cannot-tell',
+            `HOLD: nothing read stands against ${what}; nobody is named who decides`,
+          )
+        : paint.verdict('exceeds', `HOLD: ${count} ${against === 1 ? 'blocks' : 'block'} ${what}`);
+  }
+}
+
+/** What an item keeps from happening, in a short word. */
+const SHORT = { running: 'stop', start: 'blocks', acceptance: 'accept', nothing: '' } as const;
+
 function itemLines({ items }: AsInstalledSummary, paint: Paint): readonly string[] {
   if (items.length === 0) return [];
   const rows = items
     .slice(0, MOST_ITEMS)
-    .flatMap(({ blocksStart, trade, at, finding }) =>
-      brokenColumns([blocksStart ? 'blocks' : '', trade, at, finding], WIDTHS).map((line) =>
+    .flatMap(({ blocksStart, bars, trade, at, finding }) =>
+      brokenColumns([SHORT[bars], trade, at, finding], WIDTHS).map((line) =>
         blocksStart ? paint.verdict('exceeds', line) : line,
       ),
     );

@@ -85,7 +85,26 @@ export const fieldworkReadingsSentences = {
   'fieldwork.reading.comma': (data: Told) => ({
     message: `the comma in ${answer(data)} may part decimals or thousands`,
     wanted: 'a point for decimals, or no sign between thousands',
-    example: '1.250 or 1250',
+    example: '1.25 or 1250',
+  }),
+  'fieldwork.reading.two-numbers': (data: Told) => ({
+    message: `${answer(data)} is two numbers`,
+    wanted: 'one reading; each of several has a box of its own',
+  }),
+  'fieldwork.reading.peak': (data: Told) => ({
+    message: `${answer(data)} is a peak value`,
+    wanted: 'the r.m.s. velocity, as the meter shows it when it is set so',
+    hint: 'a peak is turned into r.m.s. only where the motion is one pure wave',
+  }),
+  'fieldwork.reading.impossible': (data: Told) => ({
+    message: `${answer(data)} cannot be: no instrument shows it there`,
+    wanted: 'the reading again, with its unit',
+  }),
+  'fieldwork.reading.unlikely': (data: Told) => ({
+    message: `${answer(data)} is unlikely there: a slip of the pen or of the unit`,
+    wanted: 'the reading again; or the same with the word confirmed behind it',
+    example: `${say(data, 'found')} confirmed`,
+    hint: 'until then it counts where it stands against the pump, and never for it',
   }),
   'fieldwork.reading.negative': (data: Told) => ({
     message: `${answer(data)} is below zero, which this cannot be`,
@@ -120,8 +139,20 @@ export const fieldworkReadingsSentences = {
     other: string;
     otherFile: string;
   }) => ({
-    message: `"${say(data, 'label')}" is "${say(data, 'found')}" in ${say(data, 'file')} and "${say(data, 'other')}" in ${say(data, 'otherFile')}, of the same day`,
-    wanted: 'one of them; neither is taken',
+    message: `"${say(data, 'label')}" is "${say(data, 'found')}" in ${say(data, 'file')} and "${say(data, 'other')}" in ${say(data, 'otherFile')}`,
+    wanted: 'one reading: on a later day by a named person, or on a sheet that says which it corrects',
+    hint: 'until then both stand, and the worse counts',
+  }),
+  'fieldwork.sheet.no-day': (data: { file: string }) => ({
+    message: `${say(data, 'file')} has no day that can be told for sure`,
+    wanted: 'the day of the visit in the box identity.date',
+    example: 'identity.date: 2026-10-02',
+    hint: 'nobody knows what its readings correct and what corrects them: each counts where it stands against the pump',
+  }),
+  'fieldwork.sheet.no-name': (data: { file: string }) => ({
+    message: `${say(data, 'file')} does not say who read it`,
+    wanted: 'a name in the box identity.by',
+    hint: 'without a name its readings correct none, and its remarks are classed by nobody',
   }),
   'fieldwork.sheet.other-revision': (data: { file: string; found: string; wanted: string }) => ({
     message: `${say(data, 'file')} was filled in on a sheet of another input: ${say(data, 'found')}; this input is ${say(data, 'wanted')}`,

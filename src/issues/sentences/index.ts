@@ -3,6 +3,7 @@ import { argumentSentences } from './argument.js';
 import { checksSentences } from './checks.js';
 import { cliSentences } from './cli.js';
 import { drawingSentences } from './drawing.js';
+import { fieldworkDecisionSentences } from './fieldwork-decisions.js';
 import { fieldworkFormSentences } from './fieldwork-form.js';
 import { fieldworkJudgesSentences } from './fieldwork-judges.js';
 import { fieldworkReadingsSentences } from './fieldwork-readings.js';
@@ -35,6 +36,7 @@ export const sentences = {
   ...fieldworkReadingsSentences,
   ...fieldworkJudgesSentences,
   ...fieldworkRunningSentences,
+  ...fieldworkDecisionSentences,
   ...cliSentences,
   ...adviseSentences,
   ...argumentSentences,

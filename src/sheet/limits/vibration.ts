@@ -75,3 +75,25 @@ export const STOPPED: Citation = {
   clause: 'vibration with the pump stopped, a quarter of the limit',
   confidence: 'read',
 };
+
+/** Boundary of damage for the largest machines of the general guide, flexible [m/s]: it was read. */
+const LARGEST_MACHINES = 18e-3;
+/** Over the boundary of damage nobody lets a pump run on [-]. */
+const OVER_BOUNDARY = 1.25;
+
+/**
+ * Velocity past which no figure found lets a pump run on: a quarter over the boundary of the zone of damage, or over that of
+ * the largest machines where the pump is too small for the zones.
+ *
+ * @param power - rated power of the motor [W]
+ * @returns limit [m/s]
+ */
+export function damagingVelocity(power: number): FieldLimit {
+  const boundary = vibrationZones(power)?.boundaries[2] ?? LARGEST_MACHINES;
+  return {
+    value: OVER_BOUNDARY * boundary,
+    measured: 'velocity',
+    words: 'at most',
+    citation: { ...ZONES, clause: 'category II, a quarter over the boundary between zones C and D' },
+  };
+}

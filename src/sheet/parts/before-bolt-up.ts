@@ -35,6 +35,7 @@ export function flangeBoxes(which: PlacedNozzle['which']) {
     byHand: `${id}.by-hand`,
     shaftAlong: `${id}.shaft-along`,
     shaftAcross: `${id}.shaft-across`,
+    slackened: `${id}.slackened`,
   };
 }
 
@@ -140,6 +141,17 @@ function flangeRows(nozzle: PlacedNozzle, context: FieldContext): readonly Sheet
           ids.shaftAcross,
           'across',
           `Movement of the shaft across the pipe while the ${which} bolts are pulled`,
+        ),
+      ],
+      limitWords(limits.shaft, context),
+    ),
+    sheetRow(
+      `${title}: if the gaps were not read: shaft moves while bolts are slackened`,
+      [
+        gap(
+          ids.slackened,
+          'largest',
+          `Largest movement of the shaft while the ${which} bolts are slackened, isolated, drained and locked out`,
         ),
       ],
       limitWords(limits.shaft, context),

@@ -69,11 +69,14 @@ export const electrical: PartDefinition = {
       sheetRow(
         'Rotation',
         [
-          choiceBox({
-            id: 'electrical.rotation',
-            label: 'as the arrow',
-            tip: 'Whether the shaft turns as the arrow on the pump says, seen in a bump start',
-          }),
+          choiceBox(
+            {
+              id: 'electrical.rotation',
+              label: 'as the arrow',
+              tip: 'Whether the shaft turns as the arrow on the pump says, seen in a bump start',
+            },
+            ['yes', 'no', 'clockwise from above', 'counter-clockwise from above'],
+          ),
         ],
         { expected: 'yes', limit: 'as the arrow', source: 'the manufacturer’s arrow' },
       ),

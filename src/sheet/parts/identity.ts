@@ -1,6 +1,7 @@
 import type { Sourced } from '../../input/installation.js';
 import { choiceBox, dateBox, numberBox, sheetRow, textBox } from '../boxes.js';
 import type { FieldContext, Measured } from '../field-context.js';
+import { ratedFrequency } from '../limits/frequency.js';
 import type { SheetRow } from '../sheet.js';
 import type { PartDefinition } from '../sheet-part.js';
 
@@ -37,6 +38,12 @@ function visitRows({ review }: FieldContext): readonly SheetRow[] {
   return [
     sheetRow('Visit', [
       dateBox({ id: 'identity.date', label: 'date', tip: 'Day on which these readings were taken' }),
+      textBox({
+        id: 'identity.time',
+        label: 'time',
+        tip: 'Time of day at which the readings were begun',
+        since: '0.2.0',
+      }),
       textBox({ id: 'identity.by', label: 'read by', tip: 'Name and trade of who took the readings' }),
       textBox({ id: 'identity.witness', label: 'witness', tip: 'Name of who saw the readings taken' }),
     ]),
@@ -53,6 +60,13 @@ function visitRows({ review }: FieldContext): readonly SheetRow[] {
         expected: drawn === undefined ? `as reviewed on ${date}` : `revision ${drawn.mark} of ${drawn.date}`,
       },
     ),
+    sheetRow('This sheet corrects', [
+      textBox({
+        id: 'identity.corrects',
+        label: 'which readings, and why',
+        tip: 'Where this sheet takes the place of earlier or undated readings of the same boxes: of which sheet, and why',
+      }),
+    ]),
     sheetRow('State of the line', [
       choiceBox({ id: 'identity.state', label: 'state', tip: 'State of the line during this visit' }, STATES),
     ]),
@@ -92,6 +106,8 @@ function plateRows(context: FieldContext): readonly SheetRow[] {
     plate('motor-speed', 'full-load speed', 'speed', motor.speed),
     plate('motor-voltage', 'rated voltage', 'voltage', motor.voltage?.value),
     plate('motor-current', 'full-load current', 'current', motor.fullLoadCurrent?.value),
+    plate('service-factor', 'service factor', 'count', motor.serviceFactor?.value),
+    plate('motor-frequency', 'rated frequency', 'frequency', ratedFrequency(motor.speed)),
     plate('motor-weight', 'motor weight', 'mass', motor.mass.value, assumedHint(motor.mass)),
     plate('pump-weight', 'pump weight', 'mass', pump.casing.mass.value, assumedHint(pump.casing.mass)),
     plate('impeller', 'impeller diameter', 'distance', undefined),

@@ -1,4 +1,5 @@
 import { pumpModes } from '../../analysis/motion/pump-modes.js';
+import { speedBands } from '../../report/sections/frequencies.js';
 import { makerRow, numberBox, sheetRow } from '../boxes.js';
 import { siteText } from '../field-context.js';
 import { sourceText } from '../field-limit.js';
@@ -53,10 +54,24 @@ export const knockTest: PartDefinition = {
         context,
       ),
     ]);
+    const further = Array.from({ length: Math.max(2, speedBands({ subject: review }).length) - 1 }, (_, i) =>
+      sheetRow(`Speeds locked out in the drive, band ${i + 2}`, [
+        numberBox(
+          { id: `knock-test.locked-from-${i + 2}`, label: 'from', tip: `Lowest speed of band ${i + 2}` },
+          'speed',
+          context,
+        ),
+        numberBox(
+          { id: `knock-test.locked-to-${i + 2}`, label: 'to', tip: `Highest speed of band ${i + 2}` },
+          'speed',
+          context,
+        ),
+      ]),
+    );
     return [
       row('along', along),
       row('across', across),
-      ...(motor.speeds === undefined ? [] : [bands]),
+      ...(motor.speeds === undefined ? [] : [bands, ...further]),
       ...(isPublished
         ? [makerRow('knock-test.margin', 'margin from running speed, at least', 'share', context)]
         : []),

@@ -4,6 +4,9 @@ import type { PartDefinition } from '../sheet-part.js';
 /** How many findings of his own the agent may write down. */
 export const OPEN_ITEMS = 6;
 
+/** What a finding keeps from happening. */
+export const BLOCKS = ['yes', 'no', 'acceptance', 'noted'] as const;
+
 /** Trades by which open items are sorted. */
 export const TRADES = [
   'pipe fitter',
@@ -34,12 +37,21 @@ export const openItems: PartDefinition = {
           { id: `${id}-trade`, label: 'trade', tip: `Trade that mends finding ${index + 1}` },
           TRADES,
         ),
-        choiceBox({
-          id: `${id}-blocks`,
-          label: 'blocks start',
-          tip: `Whether finding ${index + 1} keeps the pump from being started`,
-        }),
+        choiceBox(
+          {
+            id: `${id}-blocks`,
+            label: 'blocks start',
+            tip: `What finding ${index + 1} keeps from happening: yes, the start; no or acceptance, the acceptance; noted, nothing`,
+          },
+          BLOCKS,
+        ),
         choiceBox({ id: `${id}-closed`, label: 'closed', tip: `Whether finding ${index + 1} is mended` }),
+        textBox({
+          id: `${id}-done`,
+          label: 'what was done',
+          since: '0.2.0',
+          tip: `How finding ${index + 1} was mended; it closes with this, and with the name and the day of the sheet`,
+        }),
       ]);
     }),
 };

@@ -2,6 +2,9 @@ import { choiceBox, makerRow, numberBox, sheetRow } from '../boxes.js';
 import { NO_LIMIT } from '../sheet.js';
 import type { PartDefinition } from '../sheet-part.js';
 
+/** What a seal shows while it runs. */
+export const SEAL_LOOKS = ['dry', 'drops', 'steady stream', 'spray or smoke'] as const;
+
 /** Seal and venting. */
 export const seal: PartDefinition = {
   id: 'seal',
@@ -39,6 +42,10 @@ export const seal: PartDefinition = {
     sheetRow(
       'Leakage ten minutes after the start',
       [
+        choiceBox(
+          { id: 'seal.looks', label: 'seen', tip: 'What is seen at the seal while running', since: '0.2.0' },
+          SEAL_LOOKS,
+        ),
         numberBox(
           {
             id: 'seal.leakage',

@@ -10,14 +10,26 @@ const SIGNERS: readonly (readonly [string, string])[] = [
   ['agent', 'Commissioning agent'],
 ];
 
+/** The two decisions, and who takes them. A name typed here is no signature. */
+const DECIDED: readonly (readonly [string, string])[] = [
+  ['start', 'May be started'],
+  ['run', 'May run, and is accepted'],
+];
+
 /** Who signs for which readings. */
 export const signOff: PartDefinition = {
   id: 'sign-off',
   title: 'Sign-off',
   trade: 'commissioning agent',
   how: 'Each signs for the readings of his trade. This sheet takes the place neither of the manufacturer’s start-up report nor of the engineer of record.',
-  rows: () =>
-    SIGNERS.map(([key, word]) => {
+  rows: () => [
+    ...DECIDED.map(([key, words]) =>
+      sheetRow(words, [
+        textBox({ id: `sign-off.${key}`, label: 'decided by', tip: `${words}: name of who decides` }),
+        dateBox({ id: `sign-off.${key}-date`, label: 'on', tip: `${words}: day of the decision` }),
+      ]),
+    ),
+    ...SIGNERS.map(([key, word]) => {
       const signature: Box = {
         id: `sign-off.${key}-signature`,
         kind: 'signature',
@@ -30,4 +42,5 @@ export const signOff: PartDefinition = {
         signature,
       ]);
     }),
+  ],
 };

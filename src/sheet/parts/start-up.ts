@@ -1,5 +1,5 @@
 import { startMovements } from '../../checks/motion/start-movement.js';
-import { choiceBox, limitWords, numberBox, sheetRow, textBox } from '../boxes.js';
+import { choiceBox, limitWords, makerRow, numberBox, sheetRow, textBox } from '../boxes.js';
 import { type FieldContext, siteText } from '../field-context.js';
 import { startMovementLimit } from '../limits/start.js';
 import type { PartDefinition } from '../sheet-part.js';
@@ -63,6 +63,24 @@ export const startUpPart: PartDefinition = {
         ],
         limitWords(undefined, context),
       ),
+      makerRow('start-up.movement-limit', 'movement at the start', 'gap', context),
+      sheetRow('Bearings after an hour', [
+        numberBox(
+          {
+            id: 'start-up.bearing',
+            label: 'hottest housing',
+            tip: 'Temperature of the hottest bearing housing of motor and pump after an hour',
+          },
+          'temperature',
+          context,
+        ),
+        choiceBox({
+          id: 'start-up.bearing-steady',
+          label: 'steady',
+          tip: 'Whether the temperature no longer rises: two readings half an hour apart alike',
+        }),
+      ]),
+      makerRow('start-up.bearing-limit', 'temperature of the bearings', 'temperature', context),
       sheetRow(
         'Noise',
         [

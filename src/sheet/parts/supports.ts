@@ -1,9 +1,8 @@
-import { supportLoadIn } from '../../analysis/supports/support-loads.js';
-import { inCondition, type SingleRole } from '../../model/conditions/condition-roles.js';
+import type { SingleRole } from '../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import { supportFacts } from '../../model/support-parts.js';
 import { rodText, supportWord } from '../../report/words/support-word.js';
-import { choiceBox, limitWords, numberBox, type RowWords, sheetRow } from '../boxes.js';
+import { choiceBox, limitWords, makerRow, numberBox, type RowWords, sheetRow } from '../boxes.js';
 import { type FieldContext, siteText } from '../field-context.js';
 import { sourceText } from '../field-limit.js';
 import { ROD_LEAN } from '../limits/rods.js';
@@ -14,6 +13,7 @@ import { namedSupports, supportBoxes } from '../support-ids.js';
 import { type SupportPlace, supportPlaces } from '../support-places.js';
 import { baseRows } from './base-rows.js';
 import { withLargestLoad } from './largest-load-row.js';
+import { datumRows, heightOf, loadOf } from './support-expectations.js';
 
 /** Every support by its mark: where it stands, what it shows, whether it is free to do its work. */
 export const supports: PartDefinition = {
@@ -26,6 +26,7 @@ export const supports: PartDefinition = {
   rows: (context) => {
     const { layout, installation } = context.review;
     const places = supportPlaces(installation);
+    const hasRods = layout.supports.some(({ part }) => part?.rods !== undefined);
     const named = namedSupports(layout.supports).flatMap(({ support, word }) =>
       withLargestLoad(
         support,
@@ -43,24 +44,16 @@ export const supports: PartDefinition = {
     const ends = layout.supports
       .filter(({ kind }) => kind === 'end')
       .flatMap((support) => withLargestLoad(support, [], context));
-    return [...named, ...ends];
+    return [
+      ...datumRows(context),
+      ...named,
+      ...ends,
+      ...(hasRods
+        ? [makerRow('supports.lean-limit', 'lean of a rod, over its length', 'share', context)]
+        : []),
+    ];
   },
 };
-
-/** Height of the pipe's centre line at a support over the floor, or as an elevation [m]. */
-export function heightOf(
-  support: PlacedSupport,
-  condition: SingleRole,
-  { review }: FieldContext,
-): number | undefined {
-  const moved = inCondition(review.response.conditions, condition)?.movements[support.point]?.translation[2];
-  return moved === undefined ? undefined : support.at[2] + moved - (review.installation.room.floor ?? 0);
-}
-
-/** Load of the pipe on a support, downward [N]. */
-export function loadOf(mark: string, condition: SingleRole, { review }: FieldContext): number | undefined {
-  return supportLoadIn(inCondition(review.response.conditions, condition), mark)?.downward;
-}
 
 function placeRows(
   support: PlacedSupport,
@@ -127,6 +120,16 @@ function rodRows(support: PlacedSupport, word: string, context: FieldContext): r
       'gap',
       context,
       0,
+    ),
+    choiceBox(
+      {
+        id: ids.loaded,
+        since: '0.2.0',
+        label: 'rod carries',
+        tip: `Whether the rods of ${mark} carry: struck, they ring; by hand, they cannot be turned or pushed`,
+      },
+      ['carries', 'slack'],
+      'carries',
     ),
     choiceBox(
       { id: ids.nuts, label: 'lock nuts tight', tip: `Whether the lock nuts of ${mark} are tight` },
