@@ -2,9 +2,9 @@
  * What can be said of the walks as written, also where single values cannot be read: marks, ends, ports, how many
  * parts, how deep. So these faults are told together with all others.
  */
-import type { Draft, Path } from './draft.js';
+import type { Path, PendingIssue } from './pending-issue.js';
 import { supportKinds } from './resolve/resolve-support.js';
-import { valueAt } from './schema-drafts.js';
+import { valueAt } from './schema-issues.js';
 
 /** More parts than any one pump has. */
 const MOST_PARTS = 5000;
@@ -17,9 +17,9 @@ type Content = Readonly<Record<string, unknown>>;
  * Checks lines and walks as written.
  *
  * @param content - what the file holds [-]
- * @returns drafts, in no order [-]
+ * @returns pending issues, in no order [-]
  */
-export function checkWalks(content: unknown): readonly Draft[] {
+export function checkWalks(content: unknown): readonly PendingIssue[] {
   const lines = valueAt(content, ['piping', 'lines']);
   if (!Array.isArray(lines)) return [];
   const steps = lines.flatMap((line, index) =>
@@ -61,9 +61,9 @@ function isMap(value: unknown): value is Content {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
-function checkPorts(lines: readonly unknown[]): readonly Draft[] {
+function checkPorts(lines: readonly unknown[]): readonly PendingIssue[] {
   const ports = lines.map((line) => valueAt(line, ['from']));
-  const twice = ports.flatMap((port, index): readonly Draft[] =>
+  const twice = ports.flatMap((port, index): readonly PendingIssue[] =>
     (port === 'suction' || port === 'discharge') && ports.indexOf(port) < index
       ? [{ code: 'input.port-taken', path: ['piping', 'lines', index, 'from'], at: 'value', data: { port } }]
       : [],
@@ -78,11 +78,11 @@ function checkPorts(lines: readonly unknown[]): readonly Draft[] {
   return [{ code: 'input.line-missing', path: ['piping', 'lines'], at: 'key', data: { port } }];
 }
 
-function checkMarks(steps: readonly WrittenStep[]): readonly Draft[] {
+function checkMarks(steps: readonly WrittenStep[]): readonly PendingIssue[] {
   const seen = new Map<string, Path>();
   return steps
     .flatMap(({ step, path }) => marksOf(step, path))
-    .flatMap(({ mark, path }): readonly Draft[] => {
+    .flatMap(({ mark, path }): readonly PendingIssue[] => {
       if (!seen.has(mark)) {
         seen.set(mark, path);
         return [];
@@ -104,8 +104,8 @@ function marksOf(step: Content, path: Path): readonly { readonly mark: string; r
   );
 }
 
-function checkEnds(steps: readonly WrittenStep[]): readonly Draft[] {
-  return steps.flatMap(({ step, path, isLast, depth }): readonly Draft[] => {
+function checkEnds(steps: readonly WrittenStep[]): readonly PendingIssue[] {
+  return steps.flatMap(({ step, path, isLast, depth }): readonly PendingIssue[] => {
     if (depth > DEEPEST_WALK) {
       return path.at(-1) === 0
         ? [{ code: 'input.walk-too-deep', path, at: 'value', data: { most: DEEPEST_WALK } }]

@@ -5,7 +5,7 @@ import { fileSchema } from './schema/file-schema.js';
 export type JsonSchema = Readonly<Record<string, unknown>>;
 
 /**
- * The JSON Schema of an input file, draft 2020-12, for editors that complete and check as one types. It says what may
+ * The JSON Schema of an input file, pending issue 2020-12, for editors that complete and check as one types. It says what may
  * be written; units, tables and what one field says against another are checked on reading.
  *
  * @returns the schema as plain data [-]

@@ -2,7 +2,7 @@
  * Faults beyond those of the schema. What one field says against another can only be looked at where every field can
  * be read; so faulty fields are replaced by the schema's examples, and only what is said of the sound rest is kept.
  */
-import { type Draft, type Path, pathText } from './draft.js';
+import { type Path, type PendingIssue, pathText } from './pending-issue.js';
 import { resolveInstallation } from './resolve/resolve-installation.js';
 import { fileSchema } from './schema/file-schema.js';
 import { schemaAt } from './schema/schema-at.js';
@@ -12,15 +12,15 @@ import { schemaAt } from './schema/schema-at.js';
  *
  * @param content - what the file holds [-]
  * @param faults - faults of the schema [-]
- * @returns drafts that do not hang on any faulty section [-]
+ * @returns pending issues that do not hang on any faulty section [-]
  */
-export function lookFurther(content: unknown, faults: readonly Draft[]): readonly Draft[] {
+export function lookFurther(content: unknown, faults: readonly PendingIssue[]): readonly PendingIssue[] {
   const mended = structuredClone(content);
   for (const fault of faults) mend(mended, fault);
   const parsed = fileSchema.safeParse(mended);
   if (!parsed.success) return [];
   const faulty = new Set(faults.map(({ path }) => sectionOf(path)));
-  return resolveInstallation(parsed.data).drafts.filter(({ path }) =>
+  return resolveInstallation(parsed.data).pendingIssues.filter(({ path }) =>
     hangsOn(sectionOf(path)).every((section) => !faulty.has(section)),
   );
 }
@@ -37,7 +37,7 @@ function hangsOn(section: string): readonly string[] {
   return [section];
 }
 
-function mend(content: unknown, fault: Draft): void {
+function mend(content: unknown, fault: PendingIssue): void {
   const key = fault.path.at(-1);
   let holder: unknown = content;
   for (const step of fault.path.slice(0, -1))

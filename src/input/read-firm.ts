@@ -1,12 +1,12 @@
 /** A firm's own style: the file `firm.yaml` in a folder of templates. */
 import { type Issue, issueOf, withMore } from '../issues/issue.js';
-import type { Draft } from './draft.js';
 import type { Letterhead } from './installation.js';
 import { nearMiss } from './near-miss.js';
+import type { PendingIssue } from './pending-issue.js';
 import { type ReadText, readText } from './read-text.js';
 import { resolveLetterhead } from './resolve/resolve-letterhead.js';
 import { firmSchema } from './schema/firm-schema.js';
-import { schemaDrafts, told } from './schema-drafts.js';
+import { schemaIssues, stated } from './schema-issues.js';
 
 /** What a firm changes without writing a template. */
 export interface Firm {
@@ -42,61 +42,61 @@ export function readFirm(
 ): ReadFirm {
   const read = readText(text, options.file);
   if (read.faults.length > 0) {
-    const faults = read.faults.map(({ told: fault, place }) => issueOf('error', fault, place));
+    const faults = read.faults.map(({ stated: fault, place }) => issueOf('error', fault, place));
     return { ok: false, issues: faults };
   }
   const parsed = firmSchema.safeParse(read.content ?? {}, { jitless: true });
   if (!parsed.success) {
-    return { ok: false, issues: issuesOf(schemaDrafts(parsed.error.issues, read.content, firmSchema), read) };
+    return { ok: false, issues: issuesOf(schemaIssues(parsed.error.issues, read.content, firmSchema), read) };
   }
   const { letterhead, headings = {}, cautions = [], outline = {} } = parsed.data;
-  const drafts = [
+  const pendingIssues = [
     ...Object.keys(headings).flatMap((id) => unknownSection(id, ['headings', id], 'key', options.sections)),
-    ...Object.entries(outline).flatMap(([reader, ids = []]) => outlineDrafts(reader, ids, options.sections)),
+    ...Object.entries(outline).flatMap(([reader, ids = []]) => outlineIssues(reader, ids, options.sections)),
   ];
-  if (drafts.length > 0) return { ok: false, issues: issuesOf(drafts, read) };
+  if (pendingIssues.length > 0) return { ok: false, issues: issuesOf(pendingIssues, read) };
   return {
     ok: true,
     firm: { ...(letterhead && { letterhead: resolveLetterhead(letterhead) }), headings, cautions, outline },
   };
 }
 
-function outlineDrafts(
+function outlineIssues(
   reader: string,
   ids: readonly string[],
   sections: readonly string[],
-): readonly Draft[] {
+): readonly PendingIssue[] {
   const path = ['outline', reader] as const;
   const unknown = ids.flatMap((id, index) => unknownSection(id, [...path, index], 'value', sections));
-  const twice = ids.flatMap((section, index): readonly Draft[] =>
+  const twice = ids.flatMap((section, index): readonly PendingIssue[] =>
     ids.indexOf(section) === index
       ? []
       : [{ code: 'input.section-twice', path: [...path, index], at: 'value', data: { section } }],
   );
   const missing = KEPT_SECTIONS.filter((id) => !ids.includes(id));
-  const kept: readonly Draft[] =
+  const kept: readonly PendingIssue[] =
     missing.length === 0 ? [] : [{ code: 'input.section-kept', path, at: 'key', data: { missing } }];
   return [...unknown, ...twice, ...kept];
 }
 
 function unknownSection(
   found: string,
-  path: Draft['path'],
-  at: Draft['at'],
+  path: PendingIssue['path'],
+  at: PendingIssue['at'],
   sections: readonly string[],
-): readonly Draft[] {
+): readonly PendingIssue[] {
   if (sections.includes(found)) return [];
   const nearest = nearMiss(found, sections);
   const data = { found, sections, ...(nearest !== undefined && { nearest }) };
   return [{ code: 'input.unknown-section', path, at, data }];
 }
 
-function issuesOf(drafts: readonly Draft[], read: ReadText): readonly Issue[] {
-  return drafts.map((draft) =>
+function issuesOf(pendingIssues: readonly PendingIssue[], read: ReadText): readonly Issue[] {
+  return pendingIssues.map((pending) =>
     issueOf(
-      draft.severity ?? 'error',
-      withMore(draft, told(firmSchema, draft.path)),
-      read.placeOf(draft.path, draft.at),
+      pending.severity ?? 'error',
+      withMore(pending, stated(firmSchema, pending.path)),
+      read.placeOf(pending.path, pending.at),
     ),
   );
 }

@@ -4,13 +4,13 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { type Issue, issueOf, withMore } from '../issues/issue.js';
 import type { SourceId } from '../sources/index.js';
 import { checkWalks } from './check-walks.js';
-import type { Draft } from './draft.js';
 import type { Installation } from './installation.js';
 import { lookFurther } from './look-further.js';
+import type { PendingIssue } from './pending-issue.js';
 import { type ReadText, readText } from './read-text.js';
 import { resolveInstallation } from './resolve/resolve-installation.js';
 import { fileSchema } from './schema/file-schema.js';
-import { schemaDrafts, told } from './schema-drafts.js';
+import { schemaIssues, stated } from './schema-issues.js';
 import { sourcesOf } from './sources-of.js';
 
 /** A file is read once: compiling the schema first would take longer than walking it. */
@@ -34,7 +34,7 @@ export function readInstallation(text: string, options: { readonly file?: string
   if (read.faults.length > 0) {
     return {
       ok: false,
-      issues: inOrder(read.faults.map(({ told: fault, place }) => issueOf('error', fault, place))),
+      issues: inOrder(read.faults.map(({ stated: fault, place }) => issueOf('error', fault, place))),
     };
   }
   if (read.content === null || read.content === undefined) {
@@ -50,25 +50,25 @@ export function readInstallation(text: string, options: { readonly file?: string
   );
   const parsed = isTooMuch ? undefined : fileSchema.safeParse(read.content, ONE_PASS);
   if (!parsed?.success) {
-    const faults = parsed ? schemaDrafts(parsed.error.issues, read.content, fileSchema) : [];
+    const faults = parsed ? schemaIssues(parsed.error.issues, read.content, fileSchema) : [];
     const further = parsed ? lookFurther(read.content, faults) : [];
     return { ok: false, issues: issuesOf([...faults, ...written, ...further], read) };
   }
-  const { installation, drafts } = resolveInstallation(parsed.data);
-  const issues = issuesOf([...written, ...drafts], read);
+  const { installation, pendingIssues } = resolveInstallation(parsed.data);
+  const issues = issuesOf([...written, ...pendingIssues], read);
   if (issues.some(({ severity }) => severity === 'error')) return { ok: false, issues };
   const fingerprint = bytesToHex(sha256(utf8ToBytes(text)));
   const sourcesUsed: readonly SourceId[] = sourcesOf(installation);
   return { ok: true, installation: { ...installation, fingerprint, sourcesUsed }, warnings: issues };
 }
 
-function issuesOf(drafts: readonly Draft[], read: ReadText): readonly Issue[] {
+function issuesOf(pendingIssues: readonly PendingIssue[], read: ReadText): readonly Issue[] {
   return inOrder(
-    drafts.map((draft) =>
+    pendingIssues.map((pending) =>
       issueOf(
-        draft.severity ?? 'error',
-        withMore(draft, told(fileSchema, draft.path)),
-        read.placeOf(draft.path, draft.at),
+        pending.severity ?? 'error',
+        withMore(pending, stated(fileSchema, pending.path)),
+        read.placeOf(pending.path, pending.at),
       ),
     ),
   );

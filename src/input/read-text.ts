@@ -14,9 +14,9 @@ import {
   type YAMLError,
 } from 'yaml';
 import type { Coded, Place } from '../issues/issue.js';
-import { type Draft, type Path, pathText } from './draft.js';
 import { keysOfMaps, MOST_KEYS } from './keys-of-maps.js';
 import { boundedTokens } from './nesting.js';
+import { type Path, type PendingIssue, pathText } from './pending-issue.js';
 import { steeringSigns } from './steering-signs.js';
 
 /** Longest file read [characters]; the largest sample has some six thousand. */
@@ -31,12 +31,12 @@ const MOST_ALIASES = 100;
 /** What a text holds, with a way to find places in it. */
 export interface ReadText {
   readonly content: unknown;
-  readonly faults: readonly { readonly told: Coded; readonly place: Place }[];
-  readonly placeOf: (path: Path, at: Draft['at']) => Place;
+  readonly faults: readonly { readonly stated: Coded; readonly place: Place }[];
+  readonly placeOf: (path: Path, at: PendingIssue['at']) => Place;
 }
 
 /** Nothing was read, and why. */
-type Stop = (told: Coded) => ReadText;
+type Stop = (stated: Coded) => ReadText;
 
 /**
  * Reads YAML 1.2 or JSON: no custom tags, no key twice, bounded size, depth and repetition. Never throws.
@@ -47,9 +47,9 @@ type Stop = (told: Coded) => ReadText;
  */
 export function readText(text: string, file?: string): ReadText {
   const top: Place = { ...(file !== undefined && { file }), line: 1, column: 1, path: '' };
-  const stop: Stop = (told) => ({
+  const stop: Stop = (stated) => ({
     content: undefined,
-    faults: [{ told, place: top }],
+    faults: [{ stated, place: top }],
     placeOf: () => top,
   });
   if (text.length > LONGEST_FILE)
@@ -82,16 +82,16 @@ function readDocument(text: string, tokens: readonly string[], top: Place, stop:
   // Whatever follows at the same spot is the echo of the first fault there.
   const errors = [...document.errors, ...document.warnings];
   const seen = new Set<number>();
-  const faults: { told: Coded; place: Place }[] = [];
+  const faults: { stated: Coded; place: Place }[] = [];
   for (const error of errors) {
     const [offset] = error.pos;
-    if (!seen.has(offset)) faults.push({ told: yamlFault(error), place: placeAt(offset, []) });
+    if (!seen.has(offset)) faults.push({ stated: yamlFault(error), place: placeAt(offset, []) });
     seen.add(offset);
   }
-  const placeOf = (path: Path, at: Draft['at']): Place => placeAt(offsetOf(document, path, at), path);
+  const placeOf = (path: Path, at: PendingIssue['at']): Place => placeAt(offsetOf(document, path, at), path);
   if (second)
     faults.push({
-      told: { code: 'input.many-documents', data: {} },
+      stated: { code: 'input.many-documents', data: {} },
       place: placeAt(second.range?.[0] ?? 0, []),
     });
   if (faults.length > 0) return { content: undefined, faults, placeOf };
@@ -99,16 +99,16 @@ function readDocument(text: string, tokens: readonly string[], top: Place, stop:
   const { repeated, tooMany } = keysOfMaps(document);
   if (tooMany)
     faults.push({
-      told: { code: 'input.too-many-keys', data: { found: tooMany.found, most: MOST_KEYS } },
+      stated: { code: 'input.too-many-keys', data: { found: tooMany.found, most: MOST_KEYS } },
       place: placeAt(tooMany.offset, []),
     });
   for (const { key, first, again } of repeated)
     faults.push({
-      told: { code: 'input.key-twice', data: { key, first: placeAt(first, []).line } },
+      stated: { code: 'input.key-twice', data: { key, first: placeAt(first, []).line } },
       place: placeAt(again, []),
     });
   for (const { sign, offset } of steeringSigns(document))
-    faults.push({ told: { code: 'input.steering-sign', data: { sign } }, place: placeAt(offset, []) });
+    faults.push({ stated: { code: 'input.steering-sign', data: { sign } }, place: placeAt(offset, []) });
   if (faults.length > 0) return { content: undefined, faults, placeOf };
   const content: unknown = document.toJS({ maxAliasCount: MOST_ALIASES });
   if (isTooDeepData(content)) return stop({ code: 'input.too-deep', data: { most: DEEPEST_NESTING } });
@@ -165,7 +165,7 @@ function isTooDeepData(root: unknown): boolean {
   return false;
 }
 
-function offsetOf(document: Document, path: Path, at: Draft['at']): number {
+function offsetOf(document: Document, path: Path, at: PendingIssue['at']): number {
   if (at === 'holder')
     return offsetOf(
       document,

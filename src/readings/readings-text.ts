@@ -26,7 +26,7 @@ const KEYS = ['format', 'sheet', 'mark', 'units', 'readings'] as const;
  */
 export function readReadingsText(text: string, file: string): ReadReadings {
   const read = readText(text, file);
-  const issues: Issue[] = read.faults.map(({ told, place }) => issueOf('error', told, place));
+  const issues: Issue[] = read.faults.map(({ stated, place }) => issueOf('error', stated, place));
   if (issues.length > 0) return { ok: false, issues };
   const wrong = (told: Coded, path: readonly (string | number)[]) =>
     void issues.push(issueOf('error', told, read.placeOf(path, 'value')));

@@ -112,17 +112,17 @@ test.each([
     'input.too-large service-spaces[0].angle',
   ],
 ])('%s is refused', (_what, entry, code) => {
-  expect(codes(spaces(`{owner: manufacturer, source: manual, ${entry}}`))).toContain(code);
+  expect(codes(spaces(`{owner: maker, source: manual, ${entry}}`))).toContain(code);
 });
 
 test('one space twice by the same owner is refused, by manufacturer and owner it is not', () => {
   const one = 'purpose: wrench room, source: manual, reach: 8 in';
-  expect(codes(spaces(`{owner: manufacturer, ${one}}, {owner: manufacturer, ${one}}`))).toEqual([
+  expect(codes(spaces(`{owner: maker, ${one}}, {owner: maker, ${one}}`))).toEqual([
     'input.space-twice service-spaces[1]',
   ]);
-  expect(
-    installationOf(spaces(`{owner: manufacturer, ${one}}, {owner: owner, ${one}}`)).serviceSpaces,
-  ).toHaveLength(2);
+  expect(installationOf(spaces(`{owner: maker, ${one}}, {owner: owner, ${one}}`)).serviceSpaces).toHaveLength(
+    2,
+  );
 });
 
 test('a height to draw the motor stands in one place', () => {

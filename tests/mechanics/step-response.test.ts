@@ -39,7 +39,7 @@ test('both ways agree to 1 % on any rising and falling load', () => {
         // The rule's error is in its period; finer steps keep its phase over all swings.
         const history = finerHistory(
           { time, load: samples.map((each) => each.load) },
-          { step: 0.0005, hold: 0 },
+          { step: 0.0005, activeRestraint: 0 },
         );
         const oscillator = { frequency: 5, dampingRatio };
         const exact = oscillatorResponse(oscillator, history);
@@ -56,7 +56,7 @@ test('both ways agree to 1 % on any rising and falling load', () => {
 test('cutting the load into more samples does not change the exact response', () => {
   const coarse = { time: [0, 0.3, 0.3, 1], load: [5, 20, -4, 0] };
   const oscillator = { frequency: 3, dampingRatio: 0.05 };
-  const fine = finerHistory(coarse, { step: 0.0007, hold: 0 });
+  const fine = finerHistory(coarse, { step: 0.0007, activeRestraint: 0 });
   const one = oscillatorResponse(oscillator, coarse);
   const other = oscillatorResponse(oscillator, fine);
   expect(other.response.at(-1)).toBeCloseTo(one.response.at(-1) ?? Number.NaN, 9);
@@ -72,7 +72,7 @@ test('a load of nothing moves nothing', () => {
 });
 
 test('a long history is cut no finer than can be held', () => {
-  const { time } = finerHistory({ time: [0, 1e6], load: [0, 1] }, { step: 1e-3, hold: 0 });
+  const { time } = finerHistory({ time: [0, 1e6], load: [0, 1] }, { step: 1e-3, activeRestraint: 0 });
   expect(time.length).toBeLessThan(200_100);
 });
 

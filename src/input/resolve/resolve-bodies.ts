@@ -1,9 +1,17 @@
 /** Heavy things in the line: valves, suction diffusers, weights. */
 import { findValve, valveKinds, valveSizes } from '../../catalog/index.js';
-import { pathText } from '../draft.js';
 import type { DiffuserPart, Sourced, ValvePart, WeightPart } from '../installation.js';
+import { pathText } from '../pending-issue.js';
 import { isParallel } from '../vectors.js';
-import { catalogued, computed, given, hole, nearest, offsetVector, practice } from './reading.js';
+import {
+  catalogued,
+  computed,
+  given,
+  nearest,
+  offsetVector,
+  placeholder,
+  practice,
+} from './input-context.js';
 import { resolveBodyFlange, valveFlange } from './resolve-body-flange.js';
 import { diffuserPractice, valvePractice } from './resolve-practice.js';
 import { attached } from './resolve-support.js';
@@ -26,7 +34,7 @@ export function resolveValve(step: Step<'valve'>): Stepped {
     file.length === undefined
       ? listed
         ? catalogued(listed.faceToFace)
-        : hole
+        : placeholder
       : given(file.length, [...path, 'length']);
   const centre = file['centre-of-gravity'];
   if (!centre) {
@@ -47,7 +55,7 @@ export function resolveValve(step: Step<'valve'>): Stepped {
       file.weight === undefined
         ? listed
           ? catalogued(listed.mass)
-          : hole
+          : placeholder
         : given(file.weight, [...path, 'weight'], file),
     offset: centre ? offsetVector(centre) : [0, 0, 0],
     ends,

@@ -1,9 +1,9 @@
 /** Flanges of pumps, valves and suction diffusers, and the ratings a file gives. */
 import { type CataloguedValve, findFlange, flangeClasses, flangeRating } from '../../catalog/index.js';
-import { type Path, pathText } from '../draft.js';
 import type { BodyFlange, FlangeDimensions, ValvePart } from '../installation.js';
+import { type Path, pathText } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { nearest, type Reading } from './reading.js';
+import { type InputContext, nearest } from './input-context.js';
 import type { Step } from './walking.js';
 
 type FileFlange = FileContent['pump']['suction']['flange'];
@@ -26,7 +26,12 @@ const MATERIALS: Readonly<Record<CataloguedValve['body'], BodyFlange['material']
  * @param path - of the flange [-]
  * @returns the flange, SI [-]
  */
-export function resolveBodyFlange(reading: Reading, file: FileFlange, nps: string, path: Path): BodyFlange {
+export function resolveBodyFlange(
+  reading: InputContext,
+  file: FileFlange,
+  nps: string,
+  path: Path,
+): BodyFlange {
   const { standard, class: pressureClass } = file;
   const isListed = standard === 'own' || describe(standard, pressureClass, nps) !== undefined;
   if (!isListed) {
@@ -90,7 +95,7 @@ export function valveFlange(
  * @returns temperature [K] and gauge pressure [Pa], rising in temperature; nothing where the file gives none
  */
 export function givenRating(
-  reading: Reading,
+  reading: InputContext,
   rows: FileRating | undefined,
   path: Path,
 ): Pick<FlangeDimensions, 'rating' | 'ratingCitation'> {
@@ -113,7 +118,7 @@ type Described = Pick<BodyFlange, 'standard' | 'class' | 'face' | 'material'> & 
   readonly rating?: FileRating | undefined;
 };
 
-function bodyFlange(reading: Reading, described: Described, nps: string, path: Path): BodyFlange {
+function bodyFlange(reading: InputContext, described: Described, nps: string, path: Path): BodyFlange {
   const { standard, class: pressureClass, face, material, rating } = described;
   return {
     ...(describe(standard, pressureClass, nps)?.joint ?? { nps }),

@@ -1,8 +1,8 @@
 import { coveringMass, findInsulation, insulationKinds } from '../../catalog/index.js';
-import type { Path } from '../draft.js';
 import type { Covering, PipeSection } from '../installation.js';
+import type { Path } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { computed, nearest, type Reading } from './reading.js';
+import { computed, type InputContext, nearest } from './input-context.js';
 
 /** Names of insulation used in the trade beside those of the table. */
 const otherNames: Readonly<Record<string, string>> = {
@@ -30,7 +30,7 @@ function tableName(kind: string): string {
  * @returns the covering, or undefined for bare pipe [-]
  */
 export function resolveCovering(
-  reading: Reading,
+  reading: InputContext,
   insulation: FileContent['piping']['insulation'],
   section: PipeSection,
   path: Path,

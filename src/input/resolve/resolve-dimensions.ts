@@ -1,8 +1,9 @@
 /** Dimensions of the pump that service asks about. */
-import type { Path } from '../draft.js';
+
 import type { Pump, PumpDimensions, Sourced } from '../installation.js';
+import type { Path } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { assumed, given, practice, type Reading } from './reading.js';
+import { assumed, given, type InputContext, practice } from './input-context.js';
 
 type FileDimensions = NonNullable<FileContent['pump']['dimensions']>;
 
@@ -23,7 +24,7 @@ const FOOT_SHARE = 0.4;
  * @returns dimensions, SI; nothing where neither dimensions nor a room are described [-]
  */
 export function resolveDimensions(
-  reading: Reading,
+  reading: InputContext,
   file: FileContent,
   outline: Pump['outline'],
 ): Pick<Pump, 'dimensions'> {
@@ -80,7 +81,7 @@ function ownDimensions(own: FileDimensions): PumpDimensions {
 }
 
 function heights(
-  reading: Reading,
+  reading: InputContext,
   own: FileDimensions | undefined,
   outline: Pump['outline'],
 ): PumpDimensions {
@@ -117,7 +118,7 @@ function heights(
 }
 
 /** What stands on the shaft follows in one order: casing, window, motor, its top. */
-function checkOrder(reading: Reading, dimensions: PumpDimensions, { motorTop }: Pump['outline']): void {
+function checkOrder(reading: InputContext, dimensions: PumpDimensions, { motorTop }: Pump['outline']): void {
   const { casingAbove, motorFoot, spacer } = dimensions;
   const length = (value: number): string => reading.print(value, 'length');
   if (motorFoot?.origin.kind === 'given' && !(motorFoot.value < motorTop.value))

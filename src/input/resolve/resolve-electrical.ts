@@ -1,8 +1,9 @@
 /** The electrical side: panels of the room, the disconnect, the nameplate, the limit of vibration. */
-import type { Path } from '../draft.js';
+
 import type { Limits, Motor, Pump, Room } from '../installation.js';
+import type { Path } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { given, givenBy, nearest, type Reading } from './reading.js';
+import { given, givenBy, type InputContext, nearest } from './input-context.js';
 
 type FileObject = NonNullable<NonNullable<FileContent['room']>['objects']>[number];
 type Panel = Pick<Room['objects'][number], 'electrical'>;
@@ -18,7 +19,7 @@ const ALONG = 1 - 1e-9;
  * @param path - where it stands in the file [-]
  * @returns its electrical entries, SI; nothing where the file has none [-]
  */
-export function resolvePanel(reading: Reading, object: FileObject, path: Path): Panel {
+export function resolvePanel(reading: InputContext, object: FileObject, path: Path): Panel {
   const { electrical, kind, points } = object;
   if (electrical === undefined) return {};
   const at: Path = [...path, 'electrical'];
@@ -44,7 +45,7 @@ export function resolvePanel(reading: Reading, object: FileObject, path: Path): 
  * @param file - content of the file [-]
  * @returns the disconnect, SI; nothing where the file has none [-]
  */
-export function resolveDisconnect(reading: Reading, file: FileContent): Pick<Pump, 'disconnect'> {
+export function resolveDisconnect(reading: InputContext, file: FileContent): Pick<Pump, 'disconnect'> {
   const { disconnect } = file.pump;
   if (disconnect === undefined) return {};
   const path: Path = ['pump', 'disconnect'];

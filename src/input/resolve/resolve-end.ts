@@ -1,7 +1,7 @@
-import { type Path, pathText } from '../draft.js';
 import type { EndPart } from '../installation.js';
+import { type Path, pathText } from '../pending-issue.js';
 import type { WalkStep } from '../schema/piping.js';
-import { offsetVector, practice, type Reading } from './reading.js';
+import { type InputContext, offsetVector, practice } from './input-context.js';
 import type { Pipe } from './resolve-pipe.js';
 import { resolveAnchorStructure } from './resolve-structure.js';
 import { partBase, type Walking } from './walking.js';
@@ -56,7 +56,7 @@ function stiffnessBeyond({
 }
 
 function anchorMovement(
-  reading: Reading,
+  reading: InputContext,
   file: NonNullable<FileEnd['anchored']>,
   path: Path,
 ): Pick<EndPart, 'movement'> {

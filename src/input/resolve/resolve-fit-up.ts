@@ -1,8 +1,8 @@
 import type { Citation } from '../../sources/index.js';
-import type { Path } from '../draft.js';
 import type { Limits, Sourced } from '../installation.js';
+import type { Path } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { assumed, given, type Reading } from './reading.js';
+import { assumed, given, type InputContext } from './input-context.js';
 
 type FileFitUp = NonNullable<NonNullable<FileContent['limits']>['fit-up']>;
 
@@ -54,7 +54,10 @@ const published: Readonly<
  * @param file - content of `limits.fit-up` [-]
  * @returns gap, offset and parallelism [m]
  */
-export function resolveFitUp(reading: Reading, file: FileFitUp | undefined): NonNullable<Limits['fitUp']> {
+export function resolveFitUp(
+  reading: InputContext,
+  file: FileFitUp | undefined,
+): NonNullable<Limits['fitUp']> {
   const entry = (key: keyof FileFitUp): Sourced => {
     const path: Path = ['limits', 'fit-up', key];
     const own = file?.[key];

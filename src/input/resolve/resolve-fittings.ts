@@ -1,9 +1,9 @@
 /** Elbows and reducers. */
 import { findElbow, findReducer, nominalInches, reducerSmallEnds } from '../../catalog/index.js';
-import { type Path, pathText } from '../draft.js';
 import type { ElbowPart, ReducerPart, Sourced, Vec3 } from '../installation.js';
+import { type Path, pathText } from '../pending-issue.js';
 import { angleBetween, isParallel } from '../vectors.js';
-import { catalogued, computed, given, hole, practice } from './reading.js';
+import { catalogued, computed, given, placeholder, practice } from './input-context.js';
 import { attached } from './resolve-support.js';
 import { partBase, type Step, type Stepped } from './walking.js';
 
@@ -25,7 +25,9 @@ export function resolveElbow(step: Step<'elbow'>): Stepped {
   const straight = isParallel(travel, turn);
   if (straight) walking.reading.report('input.no-turn', turnPath, {}, 'value');
   const angle = angleBetween(travel, turn);
-  const { radius, mass } = straight ? { radius: hole, mass: hole } : elbowSize(step, own, angle, turnPath);
+  const { radius, mass } = straight
+    ? { radius: placeholder, mass: placeholder }
+    : elbowSize(step, own, angle, turnPath);
   const name = walking.name('elbow');
   const part: ElbowPart = {
     kind: 'elbow',
@@ -70,7 +72,7 @@ function elbowSize(
   }
   if (!LISTED_TURNS.some((listed) => Math.abs(listed - angle) < SAME_ANGLE)) {
     walking.reading.report('input.odd-turn', turnPath, { angle: walking.reading.print(angle, 'angle') });
-    return { radius: hole, mass: hole };
+    return { radius: placeholder, mass: placeholder };
   }
   const { nps = '' } = pipe.section;
   const found = findElbow({
@@ -84,7 +86,7 @@ function elbowSize(
   // Where the pipe itself could not be made out, that has been said.
   if (pipe.section.name !== '')
     walking.reading.report('input.elbow-not-listed', path, { pipe: pipe.section.name });
-  return { radius: hole, mass: hole };
+  return { radius: placeholder, mass: placeholder };
 }
 
 /**
@@ -143,8 +145,8 @@ export function resolveReducer(step: Step<'reducer'>): Stepped {
     kind: 'reducer',
     ...partBase(name, pathText(path), pipe),
     to: to.section,
-    length: length ?? hole,
-    mass: mass ?? hole,
+    length: length ?? placeholder,
+    mass: mass ?? placeholder,
     shape,
     ...(file.flat !== undefined && { flat: file.flat }),
   };

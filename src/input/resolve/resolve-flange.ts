@@ -1,7 +1,7 @@
 import { boltSetMass, findFlange, flangeClasses, flangeRating, flangeSizes } from '../../catalog/index.js';
-import { type Path, pathText } from '../draft.js';
 import type { FlangeDimensions, FlangePart, Sourced } from '../installation.js';
-import { catalogued, given, hole, nearest, practice } from './reading.js';
+import { type Path, pathText } from '../pending-issue.js';
+import { catalogued, given, nearest, placeholder, practice } from './input-context.js';
 import { givenRating } from './resolve-body-flange.js';
 import { partBase, type Step, type Stepped } from './walking.js';
 
@@ -46,8 +46,8 @@ export function resolveFlange(step: Step<'flange'>): Stepped {
     class: file.class,
     face: file.face ?? 'unknown',
     type,
-    length: length ?? hole,
-    mass: mass ?? hole,
+    length: length ?? placeholder,
+    mass: mass ?? placeholder,
     joint: {
       ...jointOf(step, joint?.joint ?? { nps: nps === '' ? pipe.section.name : nps }),
       ...ratingOf(step, standard),

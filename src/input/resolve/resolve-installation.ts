@@ -1,8 +1,8 @@
 import { materialNames } from '../../catalog/index.js';
-import type { Draft } from '../draft.js';
 import type { Assumption, Installation, Line, ReviewData } from '../installation.js';
+import type { PendingIssue } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { startReading } from './reading.js';
+import { startContext } from './input-context.js';
 import { resolveLetterhead } from './resolve-letterhead.js';
 import { resolveLimits, rodEdition } from './resolve-limits.js';
 import { type MaterialFinder, materialFinder } from './resolve-materials.js';
@@ -15,10 +15,10 @@ import { noteStart } from './resolve-start.js';
 import { resolveWalk } from './resolve-walk.js';
 import { nameCounter, type Walking } from './walking.js';
 
-/** An installation with what was found on the way; with a draft of error grade it must not be used. */
+/** An installation with what was found on the way; with a pending issue of error grade it must not be used. */
 export interface Resolved {
   readonly installation: Omit<Installation, 'fingerprint' | 'sourcesUsed'>;
-  readonly drafts: readonly Draft[];
+  readonly pendingIssues: readonly PendingIssue[];
 }
 
 /**
@@ -28,7 +28,7 @@ export interface Resolved {
  * @returns the installation, and issues [-]
  */
 export function resolveInstallation(file: FileContent): Resolved {
-  const { reading, drafts, assumptions } = startReading(file.review.units);
+  const { reading, pendingIssues, assumptions } = startContext(file.review.units);
   const materials = materialFinder(reading, file.materials);
   const service = resolveService(reading, file.service);
   const pump = resolvePump(reading, materials, file);
@@ -64,7 +64,7 @@ export function resolveInstallation(file: FileContent): Resolved {
       limits,
       assumptions: taken,
     },
-    drafts,
+    pendingIssues,
   };
 }
 
@@ -75,7 +75,7 @@ export function resolveInstallation(file: FileContent): Resolved {
  * @returns the lines, or undefined where an error was found on the way [-]
  */
 export function resolveLinesAlone(file: FileContent): readonly Line[] | undefined {
-  const { reading, drafts } = startReading(file.review.units);
+  const { reading, pendingIssues } = startContext(file.review.units);
   const walking: Walking = {
     reading,
     rods: rodEdition(reading, file.limits),
@@ -84,7 +84,7 @@ export function resolveLinesAlone(file: FileContent): readonly Line[] | undefine
     materials: new Set(),
   };
   const lines = resolveLines(walking, materialFinder(reading, file.materials), file);
-  return drafts.some(({ severity = 'error' }) => severity === 'error') ? undefined : lines;
+  return pendingIssues.some(({ severity = 'error' }) => severity === 'error') ? undefined : lines;
 }
 
 function resolveReview(file: FileContent['review']): ReviewData {

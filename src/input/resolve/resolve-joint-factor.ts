@@ -1,7 +1,8 @@
 /** Factor of the weld along a pipe, for the stress around it. */
-import type { Path } from '../draft.js';
+
 import type { Sourced } from '../installation.js';
-import { assumed, catalogued, given, type Reading } from './reading.js';
+import type { Path } from '../pending-issue.js';
+import { assumed, catalogued, given, type InputContext } from './input-context.js';
 
 const PATH: Path = ['limits', 'pipe-stress', 'joint-factor'];
 
@@ -18,7 +19,7 @@ const RESISTANCE_WELDED = 0.85;
  * @returns the factor [-]
  */
 export function resolveJointFactor(
-  reading: Reading,
+  reading: InputContext,
   own: number | undefined,
   materials: readonly string[],
 ): Sourced {

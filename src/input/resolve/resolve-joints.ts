@@ -1,7 +1,8 @@
 /** Parts that give: flexible connectors and grooved joints. */
-import { type Path, pathText } from '../draft.js';
+
 import type { ConnectorPart, CouplingPart, JointStiffness } from '../installation.js';
-import { given, practice } from './reading.js';
+import { type Path, pathText } from '../pending-issue.js';
+import { given, practice } from './input-context.js';
 import { resolveGrip } from './resolve-structure.js';
 import type { Step, Stepped } from './walking.js';
 

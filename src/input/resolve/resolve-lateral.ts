@@ -1,10 +1,10 @@
 /** The sideways load, and how far an occasional load may take the stress. */
 import { seismicCoefficient } from '../../catalog/index.js';
 import type { Citation } from '../../sources/index.js';
-import type { Path } from '../draft.js';
 import type { Limits, Sourced } from '../installation.js';
+import type { Path } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { assumed, computed, given, givenBy, hole, type Reading } from './reading.js';
+import { assumed, computed, given, givenBy, type InputContext, placeholder } from './input-context.js';
 
 type FileLimits = NonNullable<FileContent['limits']>;
 type FileLateral = NonNullable<FileLimits['lateral']>;
@@ -42,7 +42,7 @@ const occasional: Readonly<
  * @returns coefficient of gravity [-] and occasional factor [-], or nothing
  */
 export function resolveLateral(
-  reading: Reading,
+  reading: InputContext,
   file: FileContent['limits'],
   occasionalFactor: Sourced,
 ): Pick<Limits, 'lateral'> {
@@ -50,7 +50,7 @@ export function resolveLateral(
   return { lateral: { coefficient: coefficientOf(reading, file.lateral), occasionalFactor } };
 }
 
-function coefficientOf(reading: Reading, file: FileLateral): Sourced {
+function coefficientOf(reading: InputContext, file: FileLateral): Sourced {
   const { coefficient, source } = file;
   const formula = file['asce-7'];
   if (formula) {
@@ -62,14 +62,14 @@ function coefficientOf(reading: Reading, file: FileLateral): Sourced {
   }
   if (coefficient === undefined) {
     reading.report('input.missing', [...LATERAL, 'coefficient'], { key: 'coefficient' }, 'holder');
-    return hole;
+    return placeholder;
   }
   if (source === undefined)
     reading.report('input.missing', [...LATERAL, 'source'], { key: 'source' }, 'holder');
   return givenBy(coefficient, [...LATERAL, 'coefficient'], source ?? '');
 }
 
-function formulaCoefficient(reading: Reading, file: NonNullable<FileLateral['asce-7']>): Sourced {
+function formulaCoefficient(reading: InputContext, file: NonNullable<FileLateral['asce-7']>): Sourced {
   const { value, byFormula, least, most, citation } = seismicCoefficient({
     acceleration: file.sds,
     importance: file.importance,
@@ -95,7 +95,7 @@ function formulaCoefficient(reading: Reading, file: NonNullable<FileLateral['asc
  * @param code - code of the pipe stresses [-]
  * @returns the factor [-]
  */
-export function resolveOccasionalFactor(reading: Reading, own: number | undefined, code: Code): Sourced {
+export function resolveOccasionalFactor(reading: InputContext, own: number | undefined, code: Code): Sourced {
   const { taken, most, citation } = occasional[code];
   if (own !== undefined) {
     if (own > most)

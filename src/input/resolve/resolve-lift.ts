@@ -1,8 +1,17 @@
 /** The lift over the motor and the way out. */
-import type { Path } from '../draft.js';
+
 import type { Lift, Room } from '../installation.js';
+import type { Path } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { assumed, computed, given, givenBy, hole, practice, type Reading } from './reading.js';
+import {
+  assumed,
+  computed,
+  given,
+  givenBy,
+  type InputContext,
+  placeholder,
+  practice,
+} from './input-context.js';
 
 type FileRoom = NonNullable<FileContent['room']>;
 type FileLift = NonNullable<FileRoom['lift']>;
@@ -19,7 +28,7 @@ const PLUMB = 0.0254;
  * @param file - content of `room.lift` [-]
  * @returns the lift, SI; nothing where the file has none [-]
  */
-export function resolveLift(reading: Reading, file: FileRoom['lift']): Pick<Room, 'lift'> {
+export function resolveLift(reading: InputContext, file: FileRoom['lift']): Pick<Room, 'lift'> {
   if (file === undefined) return {};
   const { anchor, rating, sling, source } = file;
   const hoist = file['hoist-height'];
@@ -38,7 +47,7 @@ export function resolveLift(reading: Reading, file: FileRoom['lift']): Pick<Room
   };
 }
 
-function hookToSling(reading: Reading, file: FileLift): Lift['hookToSling'] {
+function hookToSling(reading: InputContext, file: FileLift): Lift['hookToSling'] {
   const path: Path = [...AT, 'hook-to-sling'];
   const value = file['hook-to-sling'];
   if (value !== undefined) return given(value, path);
@@ -52,7 +61,7 @@ function hookToSling(reading: Reading, file: FileLift): Lift['hookToSling'] {
 }
 
 function offCentre(
-  reading: Reading,
+  reading: InputContext,
   file: FileLift,
   own: (value: number, key: string) => Lift['offCentre'],
 ): Lift['offCentre'] {
@@ -67,7 +76,7 @@ function offCentre(
   return assumed(PLUMB, [...AT, 'off-centre']);
 }
 
-function resolveSling(reading: Reading, file: FileSling): NonNullable<Lift['sling']> {
+function resolveSling(reading: InputContext, file: FileSling): NonNullable<Lift['sling']> {
   const path: Path = [...AT, 'sling'];
   const { legs, angle, length, rating } = file;
   const spread = legs === 1 ? 0 : (file.spread ?? 0);
@@ -84,7 +93,7 @@ function resolveSling(reading: Reading, file: FileSling): NonNullable<Lift['slin
       : (angle === undefined) === (length === undefined)
   ) {
     reading.report('input.sling-shape', path, { legs: String(legs) }, 'holder');
-    return { ...by, angle: hole, height: hole };
+    return { ...by, angle: placeholder, height: placeholder };
   }
   const statics = { source: 'statics', clause: 'height of a sling', confidence: 'computed' } as const;
   if (length !== undefined) {

@@ -1,8 +1,8 @@
 import { allowableStress, heldEdition, heldEditionsText } from '../../catalog/index.js';
-import type { Path } from '../draft.js';
 import type { Limits, NozzleAllowance, Service, Sourced } from '../installation.js';
+import type { Path } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { assumed, catalogued, given, givenBy, practice, type Reading } from './reading.js';
+import { assumed, catalogued, given, givenBy, type InputContext, practice } from './input-context.js';
 import { vibrationLimit } from './resolve-electrical.js';
 import { resolveFitUp } from './resolve-fit-up.js';
 import { resolveJointFactor } from './resolve-joint-factor.js';
@@ -27,7 +27,7 @@ const BEND_DISTANCE = 0.3048;
  * @returns the limits, SI [-]
  */
 export function resolveLimits(
-  reading: Reading,
+  reading: InputContext,
   file: FileContent['limits'],
   service: Service,
   pipeMaterials: readonly string[],
@@ -55,7 +55,7 @@ export function resolveLimits(
  * @param file - content of `limits` [-]
  * @returns the edition [-]
  */
-export function rodEdition(reading: Reading, file: FileContent['limits']): 'older' | 'later' {
+export function rodEdition(reading: InputContext, file: FileContent['limits']): 'older' | 'later' {
   if (file?.rods) return file.rods.edition;
   reading.assume(['limits', 'rods', 'edition'], {
     what: 'edition of the rod ratings',
@@ -70,7 +70,7 @@ export function rodEdition(reading: Reading, file: FileContent['limits']): 'olde
   return 'older';
 }
 
-function resolveNozzle(reading: Reading, file: FileLimits['nozzle-loads']): Limits['nozzle'] {
+function resolveNozzle(reading: InputContext, file: FileLimits['nozzle-loads']): Limits['nozzle'] {
   const path: Path = ['limits', 'nozzle-loads'];
   const { basis, compare = [], maker } = file ?? {};
   if ((basis === 'maker' || compare.includes('maker')) && !maker)
@@ -104,7 +104,7 @@ function allowance(file: FileAllowance | undefined): NozzleAllowance {
 }
 
 function resolveStress(
-  reading: Reading,
+  reading: InputContext,
   file: FileLimits['pipe-stress'],
   service: Service,
   materials: readonly string[],
@@ -171,7 +171,10 @@ function resolveStress(
 
 type ResolvedStress = Limits['stress'] & Required<Pick<Limits['stress'], 'occasionalFactor'>>;
 
-function resolveFirstSupport(reading: Reading, file: FileLimits['first-support']): Limits['firstSupport'] {
+function resolveFirstSupport(
+  reading: InputContext,
+  file: FileLimits['first-support'],
+): Limits['firstSupport'] {
   const path = (key: string): Path => ['limits', 'first-support', key];
   const pump = file?.pump === undefined ? {} : { pump: given(file.pump, path('pump')) };
   if (file?.bend !== undefined) return { ...pump, bend: given(file.bend, path('bend')) };
@@ -189,7 +192,7 @@ function resolveFirstSupport(reading: Reading, file: FileLimits['first-support']
 }
 
 function resolveVibration(
-  reading: Reading,
+  reading: InputContext,
   file: FileContent['limits'],
 ): Pick<Limits, 'frequencyMargin' | 'damping' | 'startMovement'> {
   const margin = file?.['frequency-margin'];

@@ -1,8 +1,8 @@
 import { findMaterial, materialNames } from '../../catalog/index.js';
-import { type Path, pathText } from '../draft.js';
 import type { Material } from '../installation.js';
+import { type Path, pathText } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { catalogued, given, nearest, type Reading } from './reading.js';
+import { catalogued, given, type InputContext, nearest } from './input-context.js';
 
 /** Finds materials by name, and remembers which were asked for. */
 export interface MaterialFinder {
@@ -24,7 +24,7 @@ const STRAIN_DATUM = (70 + 459.67) / 1.8;
  * @param file - content of `materials` [-]
  * @returns the finder [-]
  */
-export function materialFinder(reading: Reading, file: FileContent['materials']): MaterialFinder {
+export function materialFinder(reading: InputContext, file: FileContent['materials']): MaterialFinder {
   const used: Record<string, Material> = {};
   const own = file ?? {};
   return {

@@ -1,9 +1,9 @@
 /** The motor: weight, rating, how it starts and between which speeds it runs. */
 import { lockedRotorCurrentAssumed } from '../../catalog/index.js';
-import type { Path } from '../draft.js';
 import type { Motor, Sourced, StartMethod } from '../installation.js';
+import type { Path } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { assumed, given, offsetVector, practice, type Reading } from './reading.js';
+import { assumed, given, type InputContext, offsetVector, practice } from './input-context.js';
 import { motorElectrical } from './resolve-electrical.js';
 import { motorPractice } from './resolve-practice.js';
 import { resolveBracket } from './resolve-structure.js';
@@ -21,7 +21,7 @@ const MASS_PER_POWER = (18 * 0.45359237) / 745.6998715822702;
  * @param file - content of `pump.motor` [-]
  * @returns the motor, SI [-]
  */
-export function resolveMotor(reading: Reading, file: FileMotor): Motor {
+export function resolveMotor(reading: InputContext, file: FileMotor): Motor {
   const start = startMethod(reading, file);
   const { inertia } = file;
   return {
@@ -40,7 +40,7 @@ export function resolveMotor(reading: Reading, file: FileMotor): Motor {
   };
 }
 
-function motorMass(reading: Reading, file: FileMotor): Sourced {
+function motorMass(reading: InputContext, file: FileMotor): Sourced {
   const path: Path = [...MOTOR, 'weight'];
   if (file.weight !== undefined) return given(file.weight, path, file);
   const mass = MASS_PER_POWER * file.power;
@@ -53,7 +53,7 @@ function motorMass(reading: Reading, file: FileMotor): Sourced {
   return assumed(mass, path);
 }
 
-function startMethod(reading: Reading, { start }: FileMotor): StartMethod {
+function startMethod(reading: InputContext, { start }: FileMotor): StartMethod {
   if (start === undefined) {
     reading.assume([...MOTOR, 'start'], {
       what: 'start of the motor',
@@ -75,7 +75,10 @@ function startMethod(reading: Reading, { start }: FileMotor): StartMethod {
   return { kind: 'autotransformer', tap: start.autotransformer?.tap ?? 1 };
 }
 
-function torques(reading: Reading, file: FileMotor): Pick<Motor, 'lockedRotorTorque' | 'breakdownTorque'> {
+function torques(
+  reading: InputContext,
+  file: FileMotor,
+): Pick<Motor, 'lockedRotorTorque' | 'breakdownTorque'> {
   const lockedRotor = file['locked-rotor-torque'];
   const breakdown = file['breakdown-torque'];
   const path: Path = [...MOTOR, 'breakdown-torque'];
@@ -100,7 +103,7 @@ function torques(reading: Reading, file: FileMotor): Pick<Motor, 'lockedRotorTor
 
 /** Needed only where a limit of the current stands against it. */
 function lockedRotorCurrent(
-  reading: Reading,
+  reading: InputContext,
   file: FileMotor,
   start: StartMethod,
 ): Pick<Motor, 'lockedRotorCurrent'> {
@@ -125,7 +128,7 @@ function lockedRotorCurrent(
   return { lockedRotorCurrent: assumed(listed.value, path) };
 }
 
-function driveSpeeds(reading: Reading, file: FileMotor, start: StartMethod): Pick<Motor, 'speeds'> {
+function driveSpeeds(reading: InputContext, file: FileMotor, start: StartMethod): Pick<Motor, 'speeds'> {
   const { speeds } = file;
   if (!speeds) return {};
   const path: Path = [...MOTOR, 'speeds'];

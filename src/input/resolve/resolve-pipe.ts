@@ -1,9 +1,9 @@
 /** From size, schedule and material to the pipe of a line, and again where a reducer or a tee changes it. */
 import { findPipe, materialNames, pipeSchedules, pipeSizes, tubeMassPerLength } from '../../catalog/index.js';
-import type { Path } from '../draft.js';
 import type { Covering, PipeSection } from '../installation.js';
+import type { Path } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { computed, hole, nearest, practice, type Reading } from './reading.js';
+import { computed, type InputContext, nearest, placeholder, practice } from './input-context.js';
 import { resolveCovering } from './resolve-covering.js';
 import type { MaterialFinder } from './resolve-materials.js';
 
@@ -30,7 +30,7 @@ export interface Pipe {
 
 /** What every choice of pipe needs. */
 export interface PipeChoice {
-  readonly reading: Reading;
+  readonly reading: InputContext;
   readonly materials: MaterialFinder;
   readonly whole: FilePipe;
   readonly line: FilePipe;
@@ -120,7 +120,7 @@ const noSection: PipeSection = {
   outsideDiameter: Number.NaN,
   wall: Number.NaN,
   material: '',
-  massPerLength: hole,
+  massPerLength: placeholder,
 };
 
 function makeSection(
@@ -182,7 +182,7 @@ function makeSection(
 }
 
 function reportUnlisted(
-  reading: Reading,
+  reading: InputContext,
   wanted: { readonly size: string; readonly schedule: string; readonly material: string },
   path: (key: 'size' | 'schedule' | 'material') => Path,
 ): void {

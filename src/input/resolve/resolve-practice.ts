@@ -1,9 +1,10 @@
 /** What good installation practice asks about: fittings on the pipe, the pump's own taps, what the service is. */
-import { pathText } from '../draft.js';
+
 import type { DiffuserPart, FittingPart, Limits, Motor, Pump, Service, ValvePart } from '../installation.js';
+import { pathText } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
 import type { WalkStep } from '../schema/piping.js';
-import { given, givenBy, type Reading } from './reading.js';
+import { given, givenBy, type InputContext } from './input-context.js';
 import { partBase, type Step, type Stepped } from './walking.js';
 
 /** Keys of the small things on the pipe. */
@@ -97,7 +98,7 @@ export function motorPractice(
  * @returns entries of the service [-]
  */
 export function servicePractice(
-  reading: Reading,
+  reading: InputContext,
   file: FileContent['service'],
 ): Pick<Service, 'duty' | 'hazards' | 'system'> {
   const { duty, hazards, system } = file;

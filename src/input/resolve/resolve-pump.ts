@@ -1,7 +1,7 @@
-import type { Path } from '../draft.js';
 import type { Port, Pump, Sourced, Vec3 } from '../installation.js';
+import type { Path } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { assumed, given, offsetVector, practice, type Reading } from './reading.js';
+import { assumed, given, type InputContext, offsetVector, practice } from './input-context.js';
 import { resolveBodyFlange } from './resolve-body-flange.js';
 import { resolveDimensions } from './resolve-dimensions.js';
 import { resolveDisconnect } from './resolve-electrical.js';
@@ -26,7 +26,7 @@ const CASING_DIAMETER_OVER_FACES = 0.75;
  * @param file - content of the file [-]
  * @returns the pump, SI [-]
  */
-export function resolvePump(reading: Reading, materials: MaterialFinder, file: FileContent): Pump {
+export function resolvePump(reading: InputContext, materials: MaterialFinder, file: FileContent): Pump {
   const { pump } = file;
   const material = resolveCasingMaterial(reading, materials, pump);
   const suction = resolvePort(reading, 'suction', pump.suction);
@@ -59,7 +59,7 @@ export function resolvePump(reading: Reading, materials: MaterialFinder, file: F
   };
 }
 
-function resolvePosition(reading: Reading, file: FileContent): Vec3 {
+function resolvePosition(reading: InputContext, file: FileContent): Vec3 {
   const { at } = file.pump;
   if (at) return [at.east, at.north, at.elevation];
   if (file.room) {
@@ -73,7 +73,7 @@ function resolvePosition(reading: Reading, file: FileContent): Vec3 {
   return [0, 0, 0];
 }
 
-function resolveCasingMaterial(reading: Reading, materials: MaterialFinder, pump: FilePump): string {
+function resolveCasingMaterial(reading: InputContext, materials: MaterialFinder, pump: FilePump): string {
   const path: Path = ['pump', 'casing', 'material'];
   const material = pump.casing.material ?? 'cast iron';
   if (pump.casing.material === undefined) {
@@ -88,7 +88,7 @@ function resolveCasingMaterial(reading: Reading, materials: MaterialFinder, pump
   return material;
 }
 
-function resolveCasingCentre(reading: Reading, pump: FilePump): Vec3 {
+function resolveCasingCentre(reading: InputContext, pump: FilePump): Vec3 {
   const centre = pump.casing['centre-of-gravity'];
   if (centre) return offsetVector(centre);
   reading.assume(['pump', 'casing', 'centre-of-gravity'], {
@@ -100,7 +100,7 @@ function resolveCasingCentre(reading: Reading, pump: FilePump): Vec3 {
   return [0, 0, 0];
 }
 
-function resolvePort(reading: Reading, which: 'suction' | 'discharge', port: FilePort): Port {
+function resolvePort(reading: InputContext, which: 'suction' | 'discharge', port: FilePort): Port {
   const path: Path = ['pump', which];
   const distance = port['from-shaft'];
   if (port.at !== undefined && (distance !== undefined || port.up !== undefined))
@@ -120,7 +120,7 @@ function resolvePort(reading: Reading, which: 'suction' | 'discharge', port: Fil
   };
 }
 
-function resolveBase(reading: Reading, file: FileContent): Pick<Pump, 'base'> {
+function resolveBase(reading: InputContext, file: FileContent): Pick<Pump, 'base'> {
   const { base, mount } = file.pump;
   if (mount === 'hung') {
     if (base) reading.report('input.base-of-hung', ['pump', 'base'], {}, 'key');
@@ -162,7 +162,7 @@ function resolveBase(reading: Reading, file: FileContent): Pick<Pump, 'base'> {
 
 /** Outline and dimensions, last of all so that their assumptions stand behind those of loads. */
 function resolveShape(
-  reading: Reading,
+  reading: InputContext,
   file: FileContent,
   suction: Port,
   discharge: Port,
@@ -171,7 +171,12 @@ function resolveShape(
   return { outline, ...resolveDimensions(reading, file, outline) };
 }
 
-function resolveOutline(reading: Reading, pump: FilePump, suction: Port, discharge: Port): Pump['outline'] {
+function resolveOutline(
+  reading: InputContext,
+  pump: FilePump,
+  suction: Port,
+  discharge: Port,
+): Pump['outline'] {
   const height = Math.abs(pump.motor['centre-of-gravity'].up ?? 0);
   const faces = Math.hypot(
     ...suction.position.map((component, axis) => component - (discharge.position[axis] ?? 0)),

@@ -1,9 +1,9 @@
 /** Rods of a hanger: how many, how strong, how far they stretch. */
 import { findMaterial, findRod, rodRating } from '../../catalog/index.js';
-import type { Path } from '../draft.js';
 import type { RodAssembly, Sourced } from '../installation.js';
+import type { Path } from '../pending-issue.js';
 import type { WalkStep } from '../schema/piping.js';
-import { catalogued, computed, given, practice, type Reading } from './reading.js';
+import { catalogued, computed, given, type InputContext, practice } from './input-context.js';
 import type { Walking } from './walking.js';
 
 type FileRods = NonNullable<WalkStep['hanger']> | NonNullable<WalkStep['spring-hanger']>;
@@ -47,7 +47,7 @@ export function resolveRods(walking: Walking, file: FileRods, path: Path): RodAs
   };
 }
 
-function rodStiffness(reading: Reading, file: FileRods, count: number, path: Path): Sourced | undefined {
+function rodStiffness(reading: InputContext, file: FileRods, count: number, path: Path): Sourced | undefined {
   if ('rigid-rods' in file && file['rigid-rods'] === true) return undefined;
   const rod = file.rod === undefined ? undefined : findRod(file.rod);
   const steel = findMaterial(ROD_STEEL);

@@ -1,7 +1,7 @@
-import type { Path } from '../draft.js';
 import type { Room, Sourced, Vec3 } from '../installation.js';
+import type { Path } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { assumed, given, hole, type Reading } from './reading.js';
+import { assumed, given, type InputContext, placeholder } from './input-context.js';
 import { resolvePanel } from './resolve-electrical.js';
 import { resolveLift, resolveWayOut } from './resolve-lift.js';
 
@@ -19,7 +19,7 @@ const HEAD_HEIGHT = 2.032;
  * @returns the room, SI [-]
  */
 export function resolveRoom(
-  reading: Reading,
+  reading: InputContext,
   file: FileContent['room'],
   spaces: FileContent['service-spaces'] = [],
 ): Room {
@@ -47,7 +47,7 @@ export function resolveRoom(
 }
 
 /** Height of the level working space: the owner's, or that of passages. */
-function headHeight(reading: Reading, spaces: NonNullable<FileContent['service-spaces']>): Sourced {
+function headHeight(reading: InputContext, spaces: NonNullable<FileContent['service-spaces']>): Sourced {
   const index = spaces.findIndex(
     ({ purpose, height }) => purpose === 'working space' && height !== undefined,
   );
@@ -64,7 +64,7 @@ function headHeight(reading: Reading, spaces: NonNullable<FileContent['service-s
 
 /** Smallest box round a thing, and its run where it is one. */
 function extent(
-  reading: Reading,
+  reading: InputContext,
   object: FileObject,
   path: Path,
 ): Pick<Room['objects'][number], 'low' | 'high' | 'run'> {
@@ -84,7 +84,7 @@ function extent(
     return { low: ends(Math.min, -radius), high: ends(Math.max, radius), run: { points: run, diameter } };
   }
   reading.report('input.object-shape', path, { name: object.name }, 'holder');
-  const nowhere: Vec3 = [hole.value, hole.value, hole.value];
+  const nowhere: Vec3 = [placeholder.value, placeholder.value, placeholder.value];
   return { low: nowhere, high: nowhere };
 }
 

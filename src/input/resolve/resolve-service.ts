@@ -1,8 +1,8 @@
 import { glycolDensity, glycolShares, waterDensity } from '../../catalog/index.js';
-import type { Path } from '../draft.js';
 import type { Service, Sourced } from '../installation.js';
+import type { Path } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { assumed, catalogued, given, hole, practice, type Reading } from './reading.js';
+import { assumed, catalogued, given, type InputContext, placeholder, practice } from './input-context.js';
 import { servicePractice } from './resolve-practice.js';
 
 /** 70 °F, the temperature from which expansion tables count [K]. */
@@ -20,7 +20,7 @@ type Fluid = Service['fluid'];
  * @param file - content of `service` [-]
  * @returns the service, SI [-]
  */
-export function resolveService(reading: Reading, file: FileContent['service']): Service {
+export function resolveService(reading: InputContext, file: FileContent['service']): Service {
   const fluid = resolveFluid(reading, file.fluid);
   const temperatures = resolveTemperatures(reading, file.temperatures);
   const pressures = resolvePressures(reading, file.pressures);
@@ -53,7 +53,7 @@ export function resolveService(reading: Reading, file: FileContent['service']): 
   };
 }
 
-function resolveFluid(reading: Reading, fluid: FileContent['service']['fluid']): Fluid {
+function resolveFluid(reading: InputContext, fluid: FileContent['service']['fluid']): Fluid {
   if (fluid === 'water') return { kind: 'water', share: 0 };
   const path: Path = ['service', 'fluid', 'share'];
   if (fluid.kind === 'water') {
@@ -76,7 +76,7 @@ function resolveFluid(reading: Reading, fluid: FileContent['service']['fluid']):
 }
 
 function liquidDensity(
-  reading: Reading,
+  reading: InputContext,
   fluid: Fluid,
   temperature: Sourced,
   gauge: Sourced,
@@ -85,7 +85,7 @@ function liquidDensity(
   // An unusable share has been reported where it stands.
   if (fluid.kind !== 'water') {
     const [least, most] = glycolShares(fluid.kind);
-    if (!(fluid.share >= least && fluid.share <= most)) return hole;
+    if (!(fluid.share >= least && fluid.share <= most)) return placeholder;
   }
   const found =
     fluid.kind === 'water'
@@ -96,10 +96,10 @@ function liquidDensity(
     liquid: fluid.kind,
     temperature: reading.print(temperature.value, 'temperature'),
   });
-  return hole;
+  return placeholder;
 }
 
-function resolveTemperatures(reading: Reading, file: FileContent['service']['temperatures']) {
+function resolveTemperatures(reading: InputContext, file: FileContent['service']['temperatures']) {
   const path = (name: string): Path => ['service', 'temperatures', name];
   const installation = file.installation ?? USUAL_INSTALLATION;
   const hot = file.hot ?? Math.max(file.running, installation);
@@ -162,7 +162,7 @@ function resolveTemperatures(reading: Reading, file: FileContent['service']['tem
   };
 }
 
-function resolvePressures(reading: Reading, file: FileContent['service']['pressures']) {
+function resolvePressures(reading: InputContext, file: FileContent['service']['pressures']) {
   const path = (name: string): Path => ['service', 'pressures', name];
   const test = file.test ?? TEST_FACTOR * file.design;
   if (file.test === undefined) {

@@ -1,8 +1,9 @@
 /** Spaces to be kept free, with the maker's or the owner's numbers. */
-import type { Path } from '../draft.js';
+
 import type { Installation, Line, Part, Pump, ServiceSpace, SpacePurpose } from '../installation.js';
+import type { Path } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { nearest, type Reading } from './reading.js';
+import { type InputContext, nearest } from './input-context.js';
 
 type FileSpace = NonNullable<FileContent['service-spaces']>[number];
 type Key = Exclude<keyof FileSpace, 'purpose' | 'owner' | 'source'>;
@@ -40,7 +41,7 @@ const FULL_TURN = 2 * Math.PI;
  * @returns spaces, SI; nothing where the file has none [-]
  */
 export function resolveSpaces(
-  reading: Reading,
+  reading: InputContext,
   file: FileContent,
   lines: readonly Line[],
   pump: Pump,
@@ -64,7 +65,7 @@ export function resolveSpaces(
   };
 }
 
-function checkKeys(reading: Reading, space: FileSpace, path: Path): void {
+function checkKeys(reading: InputContext, space: FileSpace, path: Path): void {
   const { needed, allowed } = KEYS[space.purpose];
   const lever = space.angle !== undefined && space.angle < FULL_TURN - 1e-9;
   const wanted: readonly Key[] = lever && space.purpose === 'handle' ? [...needed, 'start'] : needed;
@@ -77,7 +78,7 @@ function checkKeys(reading: Reading, space: FileSpace, path: Path): void {
   }
 }
 
-function checkPlaces(reading: Reading, space: FileSpace, path: Path, parts: readonly string[]): void {
+function checkPlaces(reading: InputContext, space: FileSpace, path: Path, parts: readonly string[]): void {
   const { at, side, angle, start, purpose } = space;
   if (at !== undefined && !parts.includes(at))
     reading.report('input.space-unknown-part', [...path, 'at'], nearest(at, parts));

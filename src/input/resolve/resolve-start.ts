@@ -1,8 +1,8 @@
 /** What is taken for a start where the file says nothing; the model takes the same values. */
 import { greatestTorqueAssumed, turningInertia } from '../../catalog/index.js';
-import type { Path } from '../draft.js';
 import type { Motor, Pump } from '../installation.js';
-import { practice, type Reading } from './reading.js';
+import type { Path } from '../pending-issue.js';
+import { type InputContext, practice } from './input-context.js';
 
 const MOTOR: Path = ['pump', 'motor'];
 
@@ -12,7 +12,7 @@ const MOTOR: Path = ['pump', 'motor'];
  * @param reading - where assumptions go [-]
  * @param pump - the pump as far as it was read [-]
  */
-export function noteStart(reading: Reading, pump: Pump): void {
+export function noteStart(reading: InputContext, pump: Pump): void {
   noteTorques(reading, pump.motor);
   noteInertia(reading, pump);
   if (pump.duty.efficiency === undefined) {
@@ -26,7 +26,7 @@ export function noteStart(reading: Reading, pump: Pump): void {
 }
 
 /** Under a drive the limit of the torque takes the place of the motor's own. */
-function noteTorques(reading: Reading, motor: Motor): void {
+function noteTorques(reading: InputContext, motor: Motor): void {
   const { lockedRotorTorque, breakdownTorque } = motor;
   if (motor.start?.kind === 'variable-speed drive') return;
   if (lockedRotorTorque !== undefined && breakdownTorque !== undefined) return;
@@ -53,7 +53,7 @@ function noteTorques(reading: Reading, motor: Motor): void {
   });
 }
 
-function noteInertia(reading: Reading, pump: Pump): void {
+function noteInertia(reading: InputContext, pump: Pump): void {
   const { motor, rotorInertia } = pump;
   const range = turningInertia({
     power: motor.power,

@@ -1,8 +1,9 @@
 /** Stiffness of structure, friction and brackets: as given, or as one person takes them for everything alike. */
-import type { Path } from '../draft.js';
+
 import type { AnchorStructure, MotorBracket, Sourced } from '../installation.js';
+import type { Path } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
-import { given, givenBy, type Reading } from './reading.js';
+import { given, givenBy, type InputContext } from './input-context.js';
 
 type Assumed = NonNullable<FileContent['assumed']>;
 /** What the file says that a person takes for everything alike. */
@@ -34,7 +35,7 @@ type FileAnchors = ({ readonly translation: number; readonly rotation: number } 
  * @returns stiffness [N/m], Infinity for rigid; nothing where nobody says it
  */
 export function resolveStructure(
-  reading: Reading,
+  reading: InputContext,
   file: FileStructure,
   at: { readonly path: Path; readonly mark: string; readonly alike: AssumedAlike },
 ): { readonly structure?: Sourced } {
@@ -61,7 +62,7 @@ export function resolveStructure(
  * @returns stiffness [N/m, N·m/rad]; nothing where nobody says it
  */
 export function resolveAnchorStructure(
-  reading: Reading,
+  reading: InputContext,
   file: FileAnchors,
   at: { readonly path: Path; readonly mark: string; readonly alike: AssumedAlike },
 ): AnchorStructure | undefined {
@@ -94,7 +95,7 @@ export function resolveAnchorStructure(
  * @returns coefficient [-]; nothing where nobody says it
  */
 export function resolveFriction(
-  reading: Reading,
+  reading: InputContext,
   own: number | undefined,
   at: { readonly mark: string; readonly alike: AssumedAlike },
 ): { readonly friction?: number } {
@@ -114,7 +115,7 @@ export function resolveFriction(
  * @returns stiffness against bending and twist [N·m/rad]; nothing where nobody says it
  */
 export function resolveGrip(
-  reading: Reading,
+  reading: InputContext,
   at: { readonly name: string; readonly alike: AssumedAlike },
 ): number | undefined {
   const bending = at.alike?.['rigid-grooved-joints']?.bending;
@@ -133,7 +134,7 @@ export function resolveGrip(
  * @returns frequency [Hz] or stiffness [N·m/rad]; nothing where the file says nothing
  */
 export function resolveBracket(
-  reading: Reading,
+  reading: InputContext,
   file: FileContent['pump']['motor']['bracket'],
 ): { readonly bracket?: MotorBracket } {
   if (file === undefined) return {};
@@ -150,7 +151,7 @@ export function resolveBracket(
 }
 
 function takenAlike(
-  reading: Reading,
+  reading: InputContext,
   alike: Assumed,
   key: keyof Assumed,
   value: number,
@@ -166,7 +167,7 @@ function takenAlike(
 }
 
 function stiffnessText(
-  reading: Reading,
+  reading: InputContext,
   value: number,
   dimension: 'stiffness' | 'rotational stiffness',
 ): string {

@@ -1,8 +1,8 @@
-import { type Path, pathText } from '../draft.js';
 import type { SupportKind, SupportPart, Vec3 } from '../installation.js';
+import { type Path, pathText } from '../pending-issue.js';
 import type { WalkStep } from '../schema/piping.js';
 import { dot, guideDirections } from '../vectors.js';
-import { given, offsetVector } from './reading.js';
+import { given, offsetVector } from './input-context.js';
 import type { Pipe } from './resolve-pipe.js';
 import { resolveRods } from './resolve-rods.js';
 import { resolveAnchorStructure, resolveFriction, resolveStructure } from './resolve-structure.js';

@@ -1,9 +1,9 @@
 import { findTee, nominalInches, teeBranches } from '../../catalog/index.js';
-import { type Path, pathText } from '../draft.js';
 import type { Part, TeePart, Vec3 } from '../installation.js';
+import { type Path, pathText } from '../pending-issue.js';
 import type { Tee, WalkStep } from '../schema/piping.js';
 import { isAcross, isSame, opposite } from '../vectors.js';
-import { catalogued, given, hole } from './reading.js';
+import { catalogued, given, placeholder } from './input-context.js';
 import type { Pipe } from './resolve-pipe.js';
 import { partBase, type Step, type Stepped, type Walking } from './walking.js';
 
@@ -115,19 +115,19 @@ function teeSizes(
       toRun === undefined
         ? found
           ? catalogued(found.centreToRunEnd)
-          : hole
+          : placeholder
         : given(toRun, [...path, 'centre-to-run-end']),
     centreToBranchEnd:
       toBranch === undefined
         ? found
           ? catalogued(found.centreToBranchEnd)
-          : hole
+          : placeholder
         : given(toBranch, [...path, 'centre-to-branch-end']),
     mass:
       file.weight === undefined
         ? found
           ? catalogued(found.mass)
-          : hole
+          : placeholder
         : given(file.weight, [...path, 'weight'], file),
   };
 }

@@ -1,5 +1,5 @@
-import { type Path, pathText } from '../draft.js';
 import type { Part, Vec3 } from '../installation.js';
+import { type Path, pathText } from '../pending-issue.js';
 import type { WalkStep } from '../schema/piping.js';
 import { resolveDiffuser, resolveValve, resolveWeight } from './resolve-bodies.js';
 import { resolveEnd } from './resolve-end.js';

@@ -1,14 +1,15 @@
 /** Where a walk stands: direction, pipe, names so far. */
-import type { Path } from '../draft.js';
+
 import type { Covering, Part, PipeSection, Vec3 } from '../installation.js';
+import type { Path } from '../pending-issue.js';
 import type { WalkStep } from '../schema/piping.js';
-import type { Reading } from './reading.js';
+import type { InputContext } from './input-context.js';
 import type { Pipe } from './resolve-pipe.js';
 import type { AssumedAlike } from './resolve-structure.js';
 
 /** What every part of the installation shares while walking. */
 export interface Walking {
-  readonly reading: Reading;
+  readonly reading: InputContext;
   /** Edition of the rod ratings. */
   readonly rods: 'older' | 'later';
   /** Next name of a kind: `elbow 2`. Counts over the whole installation in walking order. */

@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import type { Path } from '../draft.js';
+import type { Path } from '../pending-issue.js';
 
 type Schema = z.core.$ZodType;
 

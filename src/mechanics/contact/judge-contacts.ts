@@ -2,8 +2,8 @@ import type { Vec3 } from '../../model/conventions.js';
 import { dot, norm, scale, subtract } from '../../model/vector.js';
 import { movementAlong } from '../frame/element-forces.js';
 import type { Solution } from '../frame/solve-condition.js';
+import type { ActiveRestraint } from './active-restraint.js';
 import { type Contact, type ContactState, slideOf } from './contact.js';
-import type { Hold } from './hold.js';
 
 /** What a contact should do instead. */
 export interface Change {
@@ -36,7 +36,7 @@ const FORCE_TOLERANCE = 1e-9;
  *
  * @param contacts - restraints that are there
  * @param states - one a contact
- * @param holds - what they did
+ * @param activeRestraints - what they did
  * @param forces - force of each hold [N]
  * @param normals - normal force of each slipping contact that agrees with its own friction [N]
  * @param solution - movements [m]
@@ -47,7 +47,7 @@ const FORCE_TOLERANCE = 1e-9;
 export function judgeContacts(
   contacts: readonly Contact[],
   states: readonly ContactState[],
-  holds: readonly Hold[],
+  activeRestraints: readonly ActiveRestraint[],
   forces: Float64Array,
   normals: ReadonlyMap<number, number>,
   solution: Solution,
@@ -58,10 +58,11 @@ export function judgeContacts(
   const step = 1e-9 * movements.reduce((most, value) => Math.max(most, Math.abs(value)), 0) + 1e-13;
   const pressed = new Float64Array(contacts.length);
   const rubs = contacts.map(() => [0, 0, 0] as [number, number, number]);
-  holds.forEach((hold, index) => {
-    if (hold.role === 'normal') pressed[hold.contact] = forces[index]!;
-    else if (hold.role === 'friction')
-      for (let i = 0; i < 3; i++) rubs[hold.contact]![i]! += forces[index]! * hold.direction[i]!;
+  activeRestraints.forEach((activeRestraint, index) => {
+    if (activeRestraint.role === 'normal') pressed[activeRestraint.contact] = forces[index]!;
+    else if (activeRestraint.role === 'friction')
+      for (let i = 0; i < 3; i++)
+        rubs[activeRestraint.contact]![i]! += forces[index]! * activeRestraint.direction[i]!;
   });
   const changes: Change[] = [];
   const slips: Change[] = [];

@@ -1,13 +1,17 @@
 import type { ConditionLoads } from '../frame/condition-loads.js';
+import type { ActiveRestraint } from './active-restraint.js';
 import type { Contact } from './contact.js';
-import type { Hold } from './hold.js';
 
 /** Loads of rods that lean, as they are found from round to round. */
 export interface LeaningRods {
   /** Load with which the rod of each contact holds sideways; 0 where it has none [N]. */
   readonly loads: Float64Array;
   /** Takes the loads of a solution; true when one of them has changed. */
-  readonly take: (holds: readonly Hold[], forces: Float64Array, largest: number) => boolean;
+  readonly take: (
+    activeRestraints: readonly ActiveRestraint[],
+    forces: Float64Array,
+    largest: number,
+  ) => boolean;
   /** Takes the loads of restless supports smaller; false where none of them leans, or it has been tried enough. */
   readonly ease: (restless: ReadonlySet<number>) => boolean;
 }
@@ -59,11 +63,11 @@ export function leaningRods(contacts: readonly Contact[], loads: ConditionLoads)
   };
   return {
     loads: taken,
-    take: (holds, forces, largest) => {
+    take: (activeRestraints, forces, largest) => {
       let changed = false;
-      holds.forEach((hold, index) => {
-        const { contact } = hold;
-        if (hold.role !== 'normal' || contacts[contact]!.swing === undefined) return;
+      activeRestraints.forEach((activeRestraint, index) => {
+        const { contact } = activeRestraint;
+        if (activeRestraint.role !== 'normal' || contacts[contact]!.swing === undefined) return;
         const found = Math.max(0, forces[index]!);
         if (Math.abs(found - taken[contact]!) <= SWING_TOLERANCE * found + SWING_FLOOR * largest) return;
         changed = true;

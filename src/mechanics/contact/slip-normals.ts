@@ -1,10 +1,10 @@
 import { solveSmall } from '../../algebra/small-solve.js';
 import type { ConditionLoads } from '../frame/condition-loads.js';
-import { holdForces } from '../frame/respond.js';
+import { restraintForces } from '../frame/respond.js';
 import { solveCondition } from '../frame/solve-condition.js';
 import type { System } from '../frame/system.js';
+import type { ActiveRestraint } from './active-restraint.js';
 import type { Contact, ContactState } from './contact.js';
-import type { Hold } from './hold.js';
 
 /**
  * Normal forces that agree with the friction they give, for all slipping contacts at once.
@@ -17,7 +17,7 @@ import type { Hold } from './hold.js';
  * @param loads - for the sizes of the arrays
  * @param contacts - restraints that are there
  * @param states - one a contact
- * @param holds - what they did
+ * @param activeRestraints - what they did
  * @param forces - force of each hold that was found [N]
  * @returns normal force of each slipping contact, 0 where it would have to pull [N]
  * @source statics
@@ -27,24 +27,26 @@ export function slipNormals(
   loads: ConditionLoads,
   contacts: readonly Contact[],
   states: readonly ContactState[],
-  holds: readonly Hold[],
+  activeRestraints: readonly ActiveRestraint[],
   forces: Float64Array,
 ): ReadonlyMap<number, number> {
   const slipping = contacts.flatMap((_, index) => (states[index]!.slip === undefined ? [] : [index]));
   const m = slipping.length;
   if (m === 0) return new Map();
-  const still = holds.map((hold) => ({ ...hold, at: 0, preload: 0 }));
-  const normalHold = slipping.map((contact) =>
-    holds.findIndex((hold) => hold.contact === contact && hold.role === 'normal'),
+  const still = activeRestraints.map((activeRestraint) => ({ ...activeRestraint, at: 0, preload: 0 }));
+  const normalRestraint = slipping.map((contact) =>
+    activeRestraints.findIndex(
+      (activeRestraint) => activeRestraint.contact === contact && activeRestraint.role === 'normal',
+    ),
   );
   // A support that holds both ways may be pressed either way: its friction follows the size of the force.
   const sign = slipping.map((contact, i) => {
     const { side } = states[contact]!;
-    return side === 0 ? Math.sign(forces[normalHold[i]!]!) || 1 : -side;
+    return side === 0 ? Math.sign(forces[normalRestraint[i]!]!) || 1 : -side;
   });
   const matrix = new Float64Array(m * m);
   const right = new Float64Array(m);
-  const found = normalHold.map((hold, i) => forces[hold]! * sign[i]!);
+  const found = normalRestraint.map((activeRestraint, i) => forces[activeRestraint]! * sign[i]!);
   for (let i = 0; i < m; i++) {
     matrix[i * m + i] = 1;
     right[i] = found[i]!;
@@ -62,13 +64,13 @@ export function slipNormals(
       pointForces: push,
       growth: new Float64Array(loads.growth.length),
     };
-    const changed = holdForces(
+    const changed = restraintForces(
       system,
       still,
       solveCondition(system, unit, still, new Float64Array(push.length)),
     );
     for (let i = 0; i < m; i++) {
-      const share = changed[normalHold[i]!]! * sign[i]! * contact.friction;
+      const share = changed[normalRestraint[i]!]! * sign[i]! * contact.friction;
       matrix[i * m + j]! -= share;
       right[i]! -= share * slip.normal;
     }

@@ -1,6 +1,6 @@
 import { emptyProfile, type ProfileMatrix } from '../../algebra/profile-matrix.js';
 import type { Vec3 } from '../../model/conventions.js';
-import type { Hold } from '../contact/hold.js';
+import type { ActiveRestraint } from '../contact/active-restraint.js';
 import type { Clusters } from './cluster.js';
 import { armMatrix } from './joint-element.js';
 import type { PreparedFrame } from './prepare-frame.js';
@@ -14,7 +14,7 @@ import type { Unknowns } from './unknowns.js';
  * @param prepared - elements [N/m]
  * @param clusters - which joints stand
  * @param unknowns - numbering and Φ
- * @param holds - springs of the supports [N/m], [N·m/rad]
+ * @param activeRestraints - springs of the supports [N/m], [N·m/rad]
  * @returns profile matrix [N/m]
  * @source beam-theory
  */
@@ -22,10 +22,10 @@ export function assembleStiffness(
   prepared: PreparedFrame,
   clusters: Clusters,
   unknowns: Unknowns,
-  holds: readonly Hold[],
+  activeRestraints: readonly ActiveRestraint[],
 ): ProfileMatrix {
   const matrix = assembleElements(prepared, clusters, unknowns);
-  addSupportStiffness(matrix, unknowns, holds);
+  addSupportStiffness(matrix, unknowns, activeRestraints);
   return matrix;
 }
 
@@ -65,22 +65,27 @@ export function assembleElements(
  *
  * @param matrix - changed [N/m]
  * @param unknowns - numbering and Φ
- * @param holds - what the supports do; rigid ones are constraints, not springs
+ * @param activeRestraints - what the supports do; rigid ones are constraints, not springs
  * @returns nothing [-]
  * @source statics
  */
-export function addSupportStiffness(matrix: ProfileMatrix, unknowns: Unknowns, holds: readonly Hold[]): void {
+export function addSupportStiffness(
+  matrix: ProfileMatrix,
+  unknowns: Unknowns,
+  activeRestraints: readonly ActiveRestraint[],
+): void {
   const block = new Float64Array(36);
-  for (const hold of holds) {
-    if (!Number.isFinite(hold.stiffness) || hold.stiffness === 0) continue;
+  for (const activeRestraint of activeRestraints) {
+    if (!Number.isFinite(activeRestraint.stiffness) || activeRestraint.stiffness === 0) continue;
     block.fill(0);
-    const shift = hold.acts === 'translation' ? 0 : 3;
+    const shift = activeRestraint.acts === 'translation' ? 0 : 3;
     for (let i = 0; i < 3; i++) {
       for (let j = 0; j < 3; j++) {
-        block[6 * (i + shift) + j + shift] = hold.stiffness * hold.direction[i]! * hold.direction[j]!;
+        block[6 * (i + shift) + j + shift] =
+          activeRestraint.stiffness * activeRestraint.direction[i]! * activeRestraint.direction[j]!;
       }
     }
-    addBlock(matrix, unknowns, hold.point, hold.point, block, true);
+    addBlock(matrix, unknowns, activeRestraint.point, activeRestraint.point, block, true);
   }
 }
 

@@ -1,7 +1,7 @@
 import { reciprocalCondition } from '../../algebra/condition-estimate.js';
 import { factorProfile } from '../../algebra/profile-factor.js';
 import { type ProfileMatrix, scaleProfile } from '../../algebra/profile-matrix.js';
-import type { Hold } from '../contact/hold.js';
+import type { ActiveRestraint } from '../contact/active-restraint.js';
 import { addSupportStiffness, assembleElements } from './assemble.js';
 import type { Clusters } from './cluster.js';
 import { type FreeMovement, freeMovements } from './free-movements.js';
@@ -19,7 +19,7 @@ const PIVOT_FLOOR = 1e-15;
  *
  * @param prepared - the frame
  * @param clusters - bodies and joints that stand
- * @param holds - what the supports do
+ * @param activeRestraints - what the supports do
  * @param pipework - from `numberPipework` with holds of the same `rigidKey`, where it is known
  * @returns the system, and its free movements: none where everything is held
  * @source statics
@@ -27,16 +27,16 @@ const PIVOT_FLOOR = 1e-15;
 export function buildSystem(
   prepared: PreparedFrame,
   clusters: Clusters,
-  holds: readonly Hold[],
-  pipework: Pipework = numberPipework(prepared, clusters, holds),
+  activeRestraints: readonly ActiveRestraint[],
+  pipework: Pipework = numberPipework(prepared, clusters, activeRestraints),
 ): BuiltSystem {
   const { unknowns } = pipework;
   const matrix = { ...pipework.stiffness, values: pipework.stiffness.values.slice() };
-  addSupportStiffness(matrix, unknowns, holds);
+  addSupportStiffness(matrix, unknowns, activeRestraints);
   const { scale, norm } = scaleProfile(matrix);
   const factor = factorProfile(matrix, PIVOT_FLOOR);
   const system: System = { prepared, clusters, unknowns, factor, scale, norm };
-  return { system, free: factor.smallest < SUSPICIOUS_PIVOT ? freeMovements(system, holds) : [] };
+  return { system, free: factor.smallest < SUSPICIOUS_PIVOT ? freeMovements(system, activeRestraints) : [] };
 }
 
 /** What a stiffness is before the springs of its supports: numbering, and the stiffness of the elements alone [N/m]. */
@@ -50,7 +50,7 @@ export interface Pipework {
  *
  * @param prepared - the frame
  * @param clusters - bodies and joints that stand
- * @param holds - what the supports do; only which of them are rigid counts
+ * @param activeRestraints - what the supports do; only which of them are rigid counts
  * @returns numbering and stiffness [N/m]
  * @throws EngineError as `numberUnknowns`
  * @source statics
@@ -58,9 +58,9 @@ export interface Pipework {
 export function numberPipework(
   prepared: PreparedFrame,
   clusters: Clusters,
-  holds: readonly Hold[],
+  activeRestraints: readonly ActiveRestraint[],
 ): Pipework {
-  const unknowns = numberUnknowns(prepared, clusters, holds);
+  const unknowns = numberUnknowns(prepared, clusters, activeRestraints);
   return { unknowns, stiffness: assembleElements(prepared, clusters, unknowns) };
 }
 

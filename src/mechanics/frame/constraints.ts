@@ -1,6 +1,6 @@
 import type { Movement, Vec3 } from '../../model/conventions.js';
 import { between, cross, dot, scale, subtract } from '../../model/vector.js';
-import type { Hold } from '../contact/hold.js';
+import type { ActiveRestraint } from '../contact/active-restraint.js';
 import type { Clusters } from './cluster.js';
 import type { PreparedFrame } from './prepare-frame.js';
 
@@ -16,7 +16,7 @@ export interface ConstraintRow {
   readonly points: readonly { readonly point: number; readonly share: Vec3 }[];
   /** The hold, or the joint and which of its directions. */
   readonly of:
-    | { readonly kind: 'hold'; readonly hold: number }
+    | { readonly kind: 'hold'; readonly activeRestraint: number }
     | {
         readonly kind: 'joint';
         readonly joint: number;
@@ -33,26 +33,29 @@ export interface ConstraintRow {
  *
  * @param prepared - the frame
  * @param clusters - nodes of the points
- * @param holds - what the supports do
+ * @param activeRestraints - what the supports do
  * @returns rows [-]
  * @source statics
  */
 export function constraintRows(
   prepared: PreparedFrame,
   clusters: Clusters,
-  holds: readonly Hold[],
+  activeRestraints: readonly ActiveRestraint[],
 ): readonly ConstraintRow[] {
   const rows: ConstraintRow[] = [];
-  holds.forEach((hold, index) => {
-    if (Number.isFinite(hold.stiffness)) return;
-    const node = clusters.nodeOf[hold.point]!;
+  activeRestraints.forEach((activeRestraint, index) => {
+    if (Number.isFinite(activeRestraint.stiffness)) return;
+    const node = clusters.nodeOf[activeRestraint.point]!;
     const origin = prepared.places[clusters.nodePoint[node]!]!;
-    const arm = subtract(prepared.places[hold.point]!, origin);
+    const arm = subtract(prepared.places[activeRestraint.point]!, origin);
     rows.push({
       nodes: [node],
-      coefficients: [coefficients(hold.direction, hold.acts, arm, 1)],
-      points: hold.acts === 'translation' ? [{ point: hold.point, share: hold.direction }] : [],
-      of: { kind: 'hold', hold: index },
+      coefficients: [coefficients(activeRestraint.direction, activeRestraint.acts, arm, 1)],
+      points:
+        activeRestraint.acts === 'translation'
+          ? [{ point: activeRestraint.point, share: activeRestraint.direction }]
+          : [],
+      of: { kind: 'hold', activeRestraint: index },
     });
   });
   prepared.jointDirections.forEach((directions, index) => {
@@ -105,7 +108,7 @@ function coefficients(
  * along it, or the misfit and play of the joint less the growth across it.
  *
  * @param rows - constraint rows
- * @param holds - set positions [m]
+ * @param activeRestraints - set positions [m]
  * @param growth - growth of each point, three numbers a point [m]
  * @param misfit - misfit and play of a joint by its number, where it has any [m], [rad]
  * @returns values [m] or [rad]
@@ -113,14 +116,14 @@ function coefficients(
  */
 export function rowValues(
   rows: readonly ConstraintRow[],
-  holds: readonly Hold[],
+  activeRestraints: readonly ActiveRestraint[],
   growth: Float64Array,
   misfit: (joint: number) => Movement | undefined,
 ): Float64Array {
   return Float64Array.from(rows, (row) => {
     const { of } = row;
     let value = 0;
-    if (of.kind === 'hold') value = holds[of.hold]!.at;
+    if (of.kind === 'hold') value = activeRestraints[of.activeRestraint]!.at;
     else {
       const apart = misfit(of.joint);
       if (apart !== undefined) {

@@ -1,4 +1,4 @@
-import type { Hold } from '../contact/hold.js';
+import type { ActiveRestraint } from '../contact/active-restraint.js';
 import type { Clusters } from './cluster.js';
 import type { ConditionLoads } from './condition-loads.js';
 import type { PreparedFrame } from './prepare-frame.js';
@@ -115,28 +115,31 @@ export function pointForces(
 /**
  * Force of a spring on its point along its direction: preload − stiffness × (u·d − at).
  *
- * @param hold - the spring [N/m], [m], [N]
+ * @param activeRestraint - the spring [N/m], [m], [N]
  * @param movements - six numbers a point [m], [rad]
  * @returns force or moment on the point along the direction [N] or [N·m]
  * @source statics
  */
-export function springForce(hold: Hold, movements: Float64Array): number {
-  return hold.preload - hold.stiffness * (movementAlong(hold, movements) - hold.at);
+export function springForce(activeRestraint: ActiveRestraint, movements: Float64Array): number {
+  return (
+    activeRestraint.preload -
+    activeRestraint.stiffness * (movementAlong(activeRestraint, movements) - activeRestraint.at)
+  );
 }
 
 /**
  * Movement of a point along the direction of a hold.
  *
- * @param hold - point and direction
+ * @param activeRestraint - point and direction
  * @param movements - six numbers a point [m], [rad]
  * @returns movement [m] or [rad]
  * @source statics
  */
 export function movementAlong(
-  hold: Pick<Hold, 'point' | 'direction' | 'acts'>,
+  activeRestraint: Pick<ActiveRestraint, 'point' | 'direction' | 'acts'>,
   movements: Float64Array,
 ): number {
-  const at = 6 * hold.point + (hold.acts === 'translation' ? 0 : 3);
-  const [x, y, z] = hold.direction;
+  const at = 6 * activeRestraint.point + (activeRestraint.acts === 'translation' ? 0 : 3);
+  const [x, y, z] = activeRestraint.direction;
   return x * movements[at]! + y * movements[at + 1]! + z * movements[at + 2]!;
 }

@@ -1,5 +1,5 @@
 import type { Vec3 } from '../../model/conventions.js';
-import type { SettledFrame } from '../contact/settle-frame.js';
+import type { ConvergedFrame } from '../contact/iterate-frame.js';
 import { rowValues } from './constraints.js';
 import { movementAlong, springForce } from './element-forces.js';
 import { misfitOf } from './point-offsets.js';
@@ -27,8 +27,8 @@ const SMALLEST_MOVEMENT = 1e-6;
  * @returns |left − right| over the sum of the sizes of all parts, or over the work of rounding where all parts are none [-]
  * @source statics
  */
-export function energyOf(settled: SettledFrame): number {
-  const { system, holds, solution, loads } = settled;
+export function energyOf(converged: ConvergedFrame): number {
+  const { system, activeRestraints, solution, loads } = converged;
   const { prepared, clusters, unknowns } = system;
   const { movements: u, ends, pointForces } = solution;
   let difference = 0;
@@ -78,18 +78,18 @@ export function energyOf(settled: SettledFrame): number {
     }
     count(-stored);
   }
-  for (const hold of holds) {
-    if (!Number.isFinite(hold.stiffness)) continue;
-    const x = movementAlong(hold, u);
+  for (const activeRestraint of activeRestraints) {
+    if (!Number.isFinite(activeRestraint.stiffness)) continue;
+    const x = movementAlong(activeRestraint, u);
     // Friction does work against the movement: it is taken up, whatever side it is written on.
-    if (hold.preload !== 0) count(hold.preload * x);
-    const elastic = springForce(hold, u) - hold.preload;
+    if (activeRestraint.preload !== 0) count(activeRestraint.preload * x);
+    const elastic = springForce(activeRestraint, u) - activeRestraint.preload;
     if (elastic === 0) continue;
-    count(elastic * hold.at);
-    count(elastic * (x - hold.at));
+    count(elastic * activeRestraint.at);
+    count(elastic * (x - activeRestraint.at));
   }
   const forces = rowForces(system, solution);
-  const values = rowValues(unknowns.rows, holds, loads.growth, misfitOf(system, loads));
+  const values = rowValues(unknowns.rows, activeRestraints, loads.growth, misfitOf(system, loads));
   forces.forEach((force, row) => {
     largest = Math.max(largest, Math.abs(force));
     if (values[row] !== 0) count(force * values[row]!);

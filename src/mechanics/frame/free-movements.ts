@@ -1,6 +1,6 @@
 import { solveProfile } from '../../algebra/profile-factor.js';
 import { product } from '../../algebra/singular-values.js';
-import type { Hold } from '../contact/hold.js';
+import type { ActiveRestraint } from '../contact/active-restraint.js';
 import { endForces, movementAlong, pointForces } from './element-forces.js';
 import type { System } from './system.js';
 import { gatherForces, spreadMovements } from './unknowns.js';
@@ -21,11 +21,14 @@ const FREE_RATIO = 3e-15;
  * along which the elements and springs, taken one by one, store no energy are free.
  *
  * @param system - factored stiffness
- * @param holds - springs of the supports [N/m]
+ * @param activeRestraints - springs of the supports [N/m]
  * @returns orthonormal free movements, at most six [-]
  * @source statics
  */
-export function freeMovements(system: System, holds: readonly Hold[]): readonly FreeMovement[] {
+export function freeMovements(
+  system: System,
+  activeRestraints: readonly ActiveRestraint[],
+): readonly FreeMovement[] {
   const { unknowns, factor, scale: scales } = system;
   const n = unknowns.size;
   const count = Math.min(6, n);
@@ -41,7 +44,7 @@ export function freeMovements(system: System, holds: readonly Hold[]): readonly 
   for (const vector of vectors) {
     const { movements, energy } = storedEnergy(
       system,
-      holds,
+      activeRestraints,
       vector.map((value, i) => value * scales[i]!),
     );
     if (energy <= FREE_RATIO) free.push({ movements, ratio: energy });
@@ -75,7 +78,7 @@ function normalise(vectors: readonly Float64Array[], v: number): void {
 
 function storedEnergy(
   system: System,
-  holds: readonly Hold[],
+  activeRestraints: readonly ActiveRestraint[],
   z: Float64Array,
 ): { readonly movements: Float64Array; readonly energy: number } {
   const { prepared, clusters, unknowns } = system;
@@ -87,11 +90,11 @@ function storedEnergy(
   };
   endForces(prepared, clusters, movements, undefined, ends);
   const forces = pointForces(prepared, clusters, ends, undefined, new Float64Array(size));
-  for (const hold of holds) {
-    if (!Number.isFinite(hold.stiffness)) continue;
-    const force = hold.stiffness * movementAlong(hold, movements);
-    const at = 6 * hold.point + (hold.acts === 'translation' ? 0 : 3);
-    for (let i = 0; i < 3; i++) forces[at + i]! -= force * hold.direction[i]!;
+  for (const activeRestraint of activeRestraints) {
+    if (!Number.isFinite(activeRestraint.stiffness)) continue;
+    const force = activeRestraint.stiffness * movementAlong(activeRestraint, movements);
+    const at = 6 * activeRestraint.point + (activeRestraint.acts === 'translation' ? 0 : 3);
+    for (let i = 0; i < 3; i++) forces[at + i]! -= force * activeRestraint.direction[i]!;
   }
   const gathered = gatherForces(unknowns, forces, new Float64Array(unknowns.size));
   return { movements, energy: Math.abs(product(gathered, z)) };

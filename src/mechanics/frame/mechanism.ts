@@ -2,7 +2,7 @@ import { product } from '../../algebra/singular-values.js';
 import { EngineError } from '../../issues/issue.js';
 import type { Vec3 } from '../../model/conventions.js';
 import { cross, dot, norm, scale, subtract } from '../../model/vector.js';
-import type { Hold } from '../contact/hold.js';
+import type { ActiveRestraint } from '../contact/active-restraint.js';
 import type { FreeMovement } from './free-movements.js';
 import type { System } from './system.js';
 
@@ -10,7 +10,7 @@ import type { System } from './system.js';
  * The error that says which movement nothing resists.
  *
  * @param system - factored stiffness
- * @param holds - what the supports do
+ * @param activeRestraints - what the supports do
  * @param free - free movements, at least one
  * @param condition - name of the condition [-]
  * @returns EngineError `mechanics.mechanism`; data: `movement` in words, `points` that move most, `condition`, `held`
@@ -19,16 +19,16 @@ import type { System } from './system.js';
  */
 export function mechanismError(
   system: System,
-  holds: readonly Hold[],
+  activeRestraints: readonly ActiveRestraint[],
   free: readonly FreeMovement[],
   condition: string,
 ): EngineError {
-  return new EngineError('mechanics.mechanism', { ...describe(system, holds, free), condition });
+  return new EngineError('mechanics.mechanism', { ...describe(system, activeRestraints, free), condition });
 }
 
 function describe(
   system: System,
-  holds: readonly Hold[],
+  activeRestraints: readonly ActiveRestraint[],
   free: readonly FreeMovement[],
 ): { readonly movement: string; readonly points: readonly string[]; readonly held: string } {
   const { prepared, unknowns } = system;
@@ -53,7 +53,9 @@ function describe(
     .filter(
       (point) => unknowns.pointGroup[point] !== -1 && unknowns.pieceOf[unknowns.pointGroup[point]!] === piece,
     );
-  const held = holds.some((hold) => points.includes(hold.point)) ? 'partly' : 'loose';
+  const held = activeRestraints.some((activeRestraint) => points.includes(activeRestraint.point))
+    ? 'partly'
+    : 'loose';
   const shift = freeShift(free, points);
   const movements = shift?.movements ?? free[0]!.movements;
   const furthest = (measure: (movements: Float64Array, point: number) => number) =>

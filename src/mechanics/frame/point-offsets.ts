@@ -1,7 +1,7 @@
 import { EngineError } from '../../issues/issue.js';
 import type { Movement } from '../../model/conventions.js';
 import { add } from '../../model/vector.js';
-import type { Hold } from '../contact/hold.js';
+import type { ActiveRestraint } from '../contact/active-restraint.js';
 import type { ConditionLoads } from './condition-loads.js';
 import { rowValues } from './constraints.js';
 import { particularMovement } from './eliminate.js';
@@ -18,18 +18,18 @@ export interface Conflict {
  *
  * @param system - groups and constraint rows
  * @param loads - growth of bodies [m]
- * @param holds - set positions [m]
+ * @param activeRestraints - set positions [m]
  * @returns six numbers a point [m], [rad]; or the conflict that leaves no such movement
  * @source statics
  */
 export function pointOffsets(
   system: System,
   loads: ConditionLoads,
-  holds: readonly Hold[],
+  activeRestraints: readonly ActiveRestraint[],
 ): { readonly offsets: Float64Array; readonly conflict?: Conflict } {
   const { prepared, clusters, unknowns } = system;
   const offsets = new Float64Array(6 * prepared.places.length);
-  const values = rowValues(unknowns.rows, holds, loads.growth, misfitOf(system, loads));
+  const values = rowValues(unknowns.rows, activeRestraints, loads.growth, misfitOf(system, loads));
   const particular: (Float64Array | undefined)[] = [];
   for (const group of unknowns.groups) {
     if (group.decomposition === undefined) {
@@ -86,7 +86,7 @@ export function misfitOf(system: System, loads: ConditionLoads): (joint: number)
  * The error that names the supports and joints of a conflict.
  *
  * @param system - constraint rows
- * @param holds - what the supports do
+ * @param activeRestraints - what the supports do
  * @param conflict - the conflict
  * @param condition - name of the condition [-]
  * @returns EngineError `mechanics.supports-conflict`; data: `condition`, `supports`, `by` [m]
@@ -94,7 +94,7 @@ export function misfitOf(system: System, loads: ConditionLoads): (joint: number)
  */
 export function conflictError(
   system: System,
-  holds: readonly Hold[],
+  activeRestraints: readonly ActiveRestraint[],
   conflict: Conflict,
   condition: string,
 ): EngineError {
@@ -103,7 +103,9 @@ export function conflictError(
     .filter(({ beyond }) => beyond !== 0)
     .map(({ row }) => {
       const { of } = system.unknowns.rows[row]!;
-      return of.kind === 'hold' ? supports[holds[of.hold]!.support]!.name : joints[of.joint]!.name;
+      return of.kind === 'hold'
+        ? supports[activeRestraints[of.activeRestraint]!.support]!.name
+        : joints[of.joint]!.name;
     });
   const by = conflict.rows.reduce((most, { beyond }) => Math.max(most, Math.abs(beyond)), 0);
   return new EngineError('mechanics.supports-conflict', { condition, supports: [...new Set(names)], by });

@@ -1,7 +1,7 @@
 import { EngineError } from '../../issues/issue.js';
 import type { Movement, Vec3, Wrench } from '../../model/conventions.js';
 import { add, between, cross, scale, subtract } from '../../model/vector.js';
-import type { Hold } from '../contact/hold.js';
+import type { ActiveRestraint } from '../contact/active-restraint.js';
 import { balanceOf } from './balance.js';
 import { type ConditionLoads, jointLoads } from './condition-loads.js';
 import { springForce } from './element-forces.js';
@@ -24,7 +24,7 @@ export const LARGEST_IMBALANCE = 1e-8;
  *
  * @param system - factored stiffness
  * @param loads - what acted [N]
- * @param holds - what the supports did [N/m], [m], [N]
+ * @param activeRestraints - what the supports did [N/m], [m], [N]
  * @param solution - movements [m], [rad] and forces [N], [N·m]
  * @param outcome - state of every restraint by support name, rounds taken [-], and the least force by which balance is
  *   measured [N]
@@ -35,7 +35,7 @@ export const LARGEST_IMBALANCE = 1e-8;
 export function respond(
   system: System,
   loads: ConditionLoads,
-  holds: readonly Hold[],
+  activeRestraints: readonly ActiveRestraint[],
   solution: Solution,
   outcome: {
     readonly states: Readonly<Record<string, readonly RestraintState[]>>;
@@ -48,18 +48,21 @@ export function respond(
   const forces = rowForces(system, solution);
   const supports: Record<string, SupportResponse> = {};
   const reactions = frame.supports.map((): Wrench => NO_WRENCH);
-  const react = (hold: Hold, force: number) => {
-    const push = scale(hold.direction, -force);
+  const react = (activeRestraint: ActiveRestraint, force: number) => {
+    const push = scale(activeRestraint.direction, -force);
     const wrench: Wrench =
-      hold.acts === 'translation' ? { force: push, moment: [0, 0, 0] } : { force: [0, 0, 0], moment: push };
-    reactions[hold.support] = addWrench(reactions[hold.support]!, wrench);
+      activeRestraint.acts === 'translation'
+        ? { force: push, moment: [0, 0, 0] }
+        : { force: [0, 0, 0], moment: push };
+    reactions[activeRestraint.support] = addWrench(reactions[activeRestraint.support]!, wrench);
   };
-  for (const hold of holds)
-    if (Number.isFinite(hold.stiffness)) react(hold, springForce(hold, solution.movements));
+  for (const activeRestraint of activeRestraints)
+    if (Number.isFinite(activeRestraint.stiffness))
+      react(activeRestraint, springForce(activeRestraint, solution.movements));
   system.unknowns.rows.forEach((row, index) => {
-    if (row.of.kind === 'hold') react(holds[row.of.hold]!, forces[index]!);
+    if (row.of.kind === 'hold') react(activeRestraints[row.of.activeRestraint]!, forces[index]!);
   });
-  const shares = undeterminedShares(system, holds);
+  const shares = undeterminedShares(system, activeRestraints);
   frame.supports.forEach((support, index) => {
     const undetermined = shares.get(index);
     supports[support.name] = {
@@ -135,18 +138,22 @@ export function rowForces(system: System, solution: Pick<Solution, 'pointForces'
  * Force of every hold on its point along its direction.
  *
  * @param system - constraint rows
- * @param holds - what the supports do
+ * @param activeRestraints - what the supports do
  * @param solution - movements [m] and forces [N]
  * @returns force or moment of each hold [N] or [N·m]
  * @source statics
  */
-export function holdForces(system: System, holds: readonly Hold[], solution: Solution): Float64Array {
-  const forces = Float64Array.from(holds, (hold) =>
-    Number.isFinite(hold.stiffness) ? springForce(hold, solution.movements) : 0,
+export function restraintForces(
+  system: System,
+  activeRestraints: readonly ActiveRestraint[],
+  solution: Solution,
+): Float64Array {
+  const forces = Float64Array.from(activeRestraints, (activeRestraint) =>
+    Number.isFinite(activeRestraint.stiffness) ? springForce(activeRestraint, solution.movements) : 0,
   );
   const rows = rowForces(system, solution);
   system.unknowns.rows.forEach((row, index) => {
-    if (row.of.kind === 'hold') forces[row.of.hold] = rows[index]!;
+    if (row.of.kind === 'hold') forces[row.of.activeRestraint] = rows[index]!;
   });
   return forces;
 }

@@ -1,6 +1,6 @@
 import { solveProfile } from '../../algebra/profile-factor.js';
 import { EngineError } from '../../issues/issue.js';
-import type { Hold } from '../contact/hold.js';
+import type { ActiveRestraint } from '../contact/active-restraint.js';
 import type { ConditionLoads } from './condition-loads.js';
 import { type EndForces, endForces, pointForces, springForce } from './element-forces.js';
 import type { System } from './system.js';
@@ -25,7 +25,7 @@ export interface Solution {
  *
  * @param system - factored stiffness
  * @param loads - what acts [N]
- * @param holds - set positions [m] and preloads [N] of this condition, in the order the system was built with
+ * @param activeRestraints - set positions [m] and preloads [N] of this condition, in the order the system was built with
  * @param offsets - from `pointOffsets`, six numbers a point [m], [rad]
  * @returns movements [m], [rad], end wrenches and remaining forces [N], [N·m]
  * @throws EngineError `mechanics.not-a-number`
@@ -34,7 +34,7 @@ export interface Solution {
 export function solveCondition(
   system: System,
   loads: ConditionLoads,
-  holds: readonly Hold[],
+  activeRestraints: readonly ActiveRestraint[],
   offsets: Float64Array,
 ): Solution {
   const { prepared, clusters, unknowns, factor, scale } = system;
@@ -48,7 +48,7 @@ export function solveCondition(
     to: new Float64Array(6 * prepared.elementCount),
   };
   const forces = new Float64Array(offsets.length);
-  const springs = holds.filter((hold) => Number.isFinite(hold.stiffness));
+  const springs = activeRestraints.filter((activeRestraint) => Number.isFinite(activeRestraint.stiffness));
   const evaluate = (): number => {
     spreadMovements(unknowns, z, offsets, movements);
     endForces(prepared, clusters, movements, loads, ends);
@@ -87,10 +87,14 @@ export function solveCondition(
 /** Rounds of refinement; two are nearly always enough [-]. */
 const REFINEMENTS = 6;
 
-function addSprings(springs: readonly Hold[], movements: Float64Array, forces: Float64Array): void {
-  for (const hold of springs) {
-    const force = springForce(hold, movements);
-    const at = 6 * hold.point + (hold.acts === 'translation' ? 0 : 3);
-    for (let i = 0; i < 3; i++) forces[at + i]! += force * hold.direction[i]!;
+function addSprings(
+  springs: readonly ActiveRestraint[],
+  movements: Float64Array,
+  forces: Float64Array,
+): void {
+  for (const activeRestraint of springs) {
+    const force = springForce(activeRestraint, movements);
+    const at = 6 * activeRestraint.point + (activeRestraint.acts === 'translation' ? 0 : 3);
+    for (let i = 0; i < 3; i++) forces[at + i]! += force * activeRestraint.direction[i]!;
   }
 }

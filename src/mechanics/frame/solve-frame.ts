@@ -1,10 +1,10 @@
 import { EngineError } from '../../issues/issue.js';
 import type { Frame, FrameCondition } from '../../model/frame/frame.js';
+import { type ActiveRestraint, restraintsKey, rigidKey } from '../contact/active-restraint.js';
 import { type Contact, contactsOf, stateWord } from '../contact/contact.js';
-import { type Hold, holdsKey, rigidKey } from '../contact/hold.js';
+import type { Converged } from '../contact/iterate-contacts.js';
+import { type ConvergedFrame, iterateFrame } from '../contact/iterate-frame.js';
 import { type JointPlayState, jointPlays, playKey, withPlay } from '../contact/joint-play.js';
-import type { Settled } from '../contact/settle-contacts.js';
-import { type SettledFrame, settleFrame } from '../contact/settle-frame.js';
 import {
   type BuiltSystem,
   buildSystem,
@@ -43,10 +43,10 @@ export function solveFrame(frame: Frame): Response {
   let energy = 0;
   for (const condition of frame.conditions) {
     try {
-      const { response, settled } = solver(condition);
+      const { response, converged } = solver(condition);
       conditions[condition.name] = response;
-      used.add(settled.system);
-      residual = Math.max(residual, settled.solution.residual);
+      used.add(converged.system);
+      residual = Math.max(residual, converged.solution.residual);
       energy = Math.max(energy, response.energy ?? 0);
     } catch (error) {
       // For a question of the sort 'what if this hanger is slack', falling down is an answer and not a failure.
@@ -60,7 +60,7 @@ export function solveFrame(frame: Frame): Response {
 /** One condition solved, with the numbers behind the names. */
 export interface SolvedCondition {
   readonly response: ConditionResponse;
-  readonly settled: SettledFrame;
+  readonly converged: ConvergedFrame;
 }
 
 /**
@@ -78,11 +78,11 @@ export function frameSolver(prepared: PreparedFrame): (condition: FrameCondition
   const pipeworkFor = (
     standing: PreparedFrame,
     clusters: Clusters,
-    holds: readonly Hold[],
+    activeRestraints: readonly ActiveRestraint[],
     joints: string,
   ): Pipework => {
-    const key = joints + rigidKey(holds);
-    const known = pipeworks.get(key) ?? numberPipework(standing, clusters, holds);
+    const key = joints + rigidKey(activeRestraints);
+    const known = pipeworks.get(key) ?? numberPipework(standing, clusters, activeRestraints);
     pipeworks.set(key, known);
     return known;
   };
@@ -93,29 +93,37 @@ export function frameSolver(prepared: PreparedFrame): (condition: FrameCondition
     const loads = conditionLoads(prepared, clusters, condition);
     const contacts = contactsOf(prepared, clusters, condition);
     const plays = jointPlays(prepared, clusters);
-    const systemFor = (holds: readonly Hold[], playStates: readonly JointPlayState[]): BuiltSystem => {
+    const systemFor = (
+      activeRestraints: readonly ActiveRestraint[],
+      playStates: readonly JointPlayState[],
+    ): BuiltSystem => {
       // Friction, leaning rods and bent joints change the stiffness a little every round: such systems are not kept.
       const isBent = playStates.some(({ turning }) => turning === 'limit');
       const isPassing =
         isBent ||
-        holds.some((hold) => hold.role !== 'normal' && Number.isFinite(hold.stiffness) && hold.stiffness > 0);
+        activeRestraints.some(
+          (activeRestraint) =>
+            activeRestraint.role !== 'normal' &&
+            Number.isFinite(activeRestraint.stiffness) &&
+            activeRestraint.stiffness > 0,
+        );
       const joints = `${removed}|${playKey(playStates)}|`;
-      const key = isPassing ? undefined : joints + holdsKey(holds);
+      const key = isPassing ? undefined : joints + restraintsKey(activeRestraints);
       const known = key === undefined ? undefined : systems.get(key);
       if (known !== undefined) return known;
       const standing = withPlay(prepared, plays, playStates);
       const pipework = isBent
-        ? numberPipework(standing, clusters, holds)
-        : pipeworkFor(standing, clusters, holds, joints);
-      const built = buildSystem(standing, clusters, holds, pipework);
+        ? numberPipework(standing, clusters, activeRestraints)
+        : pipeworkFor(standing, clusters, activeRestraints, joints);
+      const built = buildSystem(standing, clusters, activeRestraints, pipework);
       if (key !== undefined) systems.set(key, built);
       return built;
     };
-    const settled = settleFrame({ prepared, contacts, plays, loads, systemFor });
-    const { system, holds, solution, rounds, joints } = settled;
-    const states = namedStates(prepared, contacts, settled);
-    const answered = respond(system, settled.loads, holds, solution, { states, rounds });
-    const energy = energyOf(settled);
+    const converged = iterateFrame({ prepared, contacts, plays, loads, systemFor });
+    const { system, activeRestraints, solution, rounds, joints } = converged;
+    const states = namedStates(prepared, contacts, converged);
+    const answered = respond(system, converged.loads, activeRestraints, solution, { states, rounds });
+    const energy = energyOf(converged);
     if (!(energy <= LARGEST_ENERGY_ERROR)) {
       throw new EngineError('mechanics.energy', {
         condition: condition.name,
@@ -128,7 +136,7 @@ export function frameSolver(prepared: PreparedFrame): (condition: FrameCondition
       ...(plays.length > 0 && { jointStates: joints }),
       energy,
     };
-    return { response, settled };
+    return { response, converged };
   };
 }
 
@@ -143,14 +151,14 @@ function systemQuality(systems: readonly System[]) {
 function namedStates(
   prepared: PreparedFrame,
   contacts: readonly Contact[],
-  settled: Settled,
+  converged: Converged,
 ): Record<string, readonly RestraintState[]> {
   const named: Record<string, RestraintState[]> = {};
   for (const support of prepared.frame.supports) named[support.name] = support.restraints.map(() => 'absent');
   contacts.forEach((contact, index) => {
     const support = prepared.frame.supports[contact.support]!;
-    const movement = movementAlong(contact, settled.solution.movements);
-    named[support.name]![contact.restraint] = stateWord(contact, settled.states[index]!, movement);
+    const movement = movementAlong(contact, converged.solution.movements);
+    named[support.name]![contact.restraint] = stateWord(contact, converged.states[index]!, movement);
   });
   return named;
 }

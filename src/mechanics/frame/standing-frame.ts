@@ -49,14 +49,16 @@ export interface StandingFrame {
  */
 export function standingFrame(frame: Frame, condition: FrameCondition): StandingFrame {
   const solver = frameSolver(prepareFrame(frame));
-  const { response, settled } = solver(condition);
-  const { system, rounds } = settled;
+  const { response, converged } = solver(condition);
+  const { system, rounds } = converged;
   // The elements as they are with rods engaged and play used up or not.
   const { prepared } = system;
   const states = Object.fromEntries(
     Object.entries(response.supports).map(([name, support]) => [name, support.states]),
   );
-  const springs = settled.holds.map((hold) => hold.stiffness).filter(Number.isFinite);
+  const springs = converged.activeRestraints
+    .map((activeRestraint) => activeRestraint.stiffness)
+    .filter(Number.isFinite);
   const stiffest = prepared.stiffness.reduce(
     (most, value) => Math.max(most, Math.abs(value)),
     Math.max(0, ...springs),
@@ -73,15 +75,15 @@ export function standingFrame(frame: Frame, condition: FrameCondition): Standing
       misfit: disturbance.misfit ?? {},
     };
     const loads = conditionLoads(prepared, system.clusters, still);
-    const holds = settled.holds.map((hold) => {
-      const carried = disturbance.imposed?.[frame.supports[hold.support]!.name];
-      const moves = carried !== undefined && hold.acts === 'translation';
-      return { ...hold, preload: 0, at: moves ? dot(carried, hold.direction) : 0 };
+    const activeRestraints = converged.activeRestraints.map((activeRestraint) => {
+      const carried = disturbance.imposed?.[frame.supports[activeRestraint.support]!.name];
+      const moves = carried !== undefined && activeRestraint.acts === 'translation';
+      return { ...activeRestraint, preload: 0, at: moves ? dot(carried, activeRestraint.direction) : 0 };
     });
-    const { offsets } = pointOffsets(system, loads, holds);
-    const solution = solveCondition(system, loads, holds, offsets);
+    const { offsets } = pointOffsets(system, loads, activeRestraints);
+    const solution = solveCondition(system, loads, activeRestraints, offsets);
     const least = stiffest * largestMovement(disturbance);
-    const response = respond(system, loads, holds, solution, { states, rounds, least });
+    const response = respond(system, loads, activeRestraints, solution, { states, rounds, least });
     return { condition: still, response };
   };
   return { frame, condition, response, disturb, solve: (other) => solver(other).response };

@@ -1,6 +1,6 @@
 import type { Vec3 } from '../../model/conventions.js';
 import { add, norm, scale } from '../../model/vector.js';
-import type { Hold } from '../contact/hold.js';
+import type { ActiveRestraint } from '../contact/active-restraint.js';
 import type { UndeterminedShare } from './response.js';
 import type { System } from './system.js';
 
@@ -13,36 +13,40 @@ const NOTHING = 1e-6;
  * load only, whatever its rows are.
  *
  * @param system - constraint rows in their groups
- * @param holds - what the supports do, in the order the system was built with
+ * @param activeRestraints - what the supports do, in the order the system was built with
  * @returns undetermined parts by number of the support; a support that is not there is determined
  * @source statics
  */
 export function undeterminedShares(
   system: System,
-  holds: readonly Hold[],
+  activeRestraints: readonly ActiveRestraint[],
 ): ReadonlyMap<number, readonly UndeterminedShare[]> {
   const found = new Map<number, readonly UndeterminedShare[]>();
   for (const { rows, decomposition } of system.unknowns.groups) {
     if (decomposition === undefined || decomposition.rank === rows.length) continue;
-    const bySupport = new Map<number, { readonly hold: Hold; readonly place: number }[]>();
+    const bySupport = new Map<
+      number,
+      { readonly activeRestraint: ActiveRestraint; readonly place: number }[]
+    >();
     rows.forEach((row, place) => {
       const { of } = system.unknowns.rows[row]!;
       if (of.kind !== 'hold') return;
-      const hold = holds[of.hold]!;
-      const list = bySupport.get(hold.support);
-      if (list === undefined) bySupport.set(hold.support, [{ hold, place }]);
-      else list.push({ hold, place });
+      const activeRestraint = activeRestraints[of.activeRestraint]!;
+      const list = bySupport.get(activeRestraint.support);
+      if (list === undefined) bySupport.set(activeRestraint.support, [{ activeRestraint, place }]);
+      else list.push({ activeRestraint, place });
     });
     for (const [support, own] of bySupport) {
       const parts = new Set<UndeterminedShare>();
       for (let column = 0; column < rows.length; column++) {
         let force: Vec3 = [0, 0, 0];
         let moment: Vec3 = [0, 0, 0];
-        for (const { hold, place } of own) {
+        for (const { activeRestraint, place } of own) {
           let share = place === column ? 1 : 0;
           for (const left of decomposition.left) share -= left[place]! * left[column]!;
-          if (hold.acts === 'translation') force = add(force, scale(hold.direction, share));
-          else moment = add(moment, scale(hold.direction, share));
+          if (activeRestraint.acts === 'translation')
+            force = add(force, scale(activeRestraint.direction, share));
+          else moment = add(moment, scale(activeRestraint.direction, share));
         }
         if (Math.abs(force[2]) > NOTHING) parts.add('vertical');
         if (Math.hypot(force[0], force[1]) > NOTHING) parts.add('sideways');

@@ -5,7 +5,7 @@ import {
   reverseCuthillMcKee,
 } from '../../algebra/graph-ordering.js';
 import { subtract } from '../../model/vector.js';
-import type { Hold } from '../contact/hold.js';
+import type { ActiveRestraint } from '../contact/active-restraint.js';
 import type { Clusters } from './cluster.js';
 import { type ConstraintRow, constraintRows } from './constraints.js';
 import { eliminate, type Group } from './eliminate.js';
@@ -38,7 +38,7 @@ export interface Unknowns {
  *
  * @param prepared - the frame
  * @param clusters - nodes of points
- * @param holds - what the supports do
+ * @param activeRestraints - what the supports do
  * @returns groups, order and Φ of every point [-], [m]
  * @throws EngineError as `eliminate`
  * @source statics
@@ -46,9 +46,9 @@ export interface Unknowns {
 export function numberUnknowns(
   prepared: PreparedFrame,
   clusters: Clusters,
-  holds: readonly Hold[],
+  activeRestraints: readonly ActiveRestraint[],
 ): Unknowns {
-  const rows = constraintRows(prepared, clusters, holds);
+  const rows = constraintRows(prepared, clusters, activeRestraints);
   const { groups, groupOf, placeIn } = eliminate(prepared, clusters, rows);
   const pointGroup = clusters.nodeOf.map((node) => (node === -1 ? -1 : groupOf[node]!));
   const graph = groupGraph(prepared, clusters, pointGroup, groups.length);

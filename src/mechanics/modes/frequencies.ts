@@ -4,7 +4,7 @@ import type { ProfileMatrix } from '../../algebra/profile-matrix.js';
 import { EngineError } from '../../issues/issue.js';
 import type { Movement, Vec3, Wrench } from '../../model/conventions.js';
 import type { Frame, FrameCondition } from '../../model/frame/frame.js';
-import type { Hold } from '../contact/hold.js';
+import type { ActiveRestraint } from '../contact/active-restraint.js';
 import { assembleStiffness } from '../frame/assemble.js';
 import { conditionLoads } from '../frame/condition-loads.js';
 import { pointOffsets } from '../frame/point-offsets.js';
@@ -86,8 +86,8 @@ export interface SmallMovements {
 export function smallMovements(frame: Frame, condition: FrameCondition): SmallMovements {
   // The condition need not be one of the frame's own, so it is checked with the rest.
   const prepared = prepareFrame({ ...frame, conditions: [condition] });
-  const { settled } = frameSolver(prepared)(condition);
-  const { system, holds } = settled;
+  const { converged } = frameSolver(prepared)(condition);
+  const { system, activeRestraints } = converged;
   const still: FrameCondition = {
     ...condition,
     gravity: [0, 0, 0],
@@ -101,14 +101,14 @@ export function smallMovements(frame: Frame, condition: FrameCondition): SmallMo
     known ??= systemMass(system, condition);
     return known;
   };
-  const unset = holds.map((hold) => ({ ...hold, at: 0, preload: 0 }));
+  const unset = activeRestraints.map((activeRestraint) => ({ ...activeRestraint, at: 0, preload: 0 }));
   return {
     frame,
-    vibrations: (count) => vibrationsOf(system, holds, mass(), count),
+    vibrations: (count) => vibrationsOf(system, activeRestraints, mass(), count),
     countBelow: (frequency) =>
       system.unknowns.size === 0
         ? 0
-        : countBelow(system, holds, mass().matrix, (2 * Math.PI * frequency) ** 2),
+        : countBelow(system, activeRestraints, mass().matrix, (2 * Math.PI * frequency) ** 2),
     under: (point, wrench) => {
       const loads = conditionLoads(prepared, system.clusters, { ...still, loads: [{ point, wrench }] });
       const { offsets } = pointOffsets(system, loads, unset);
@@ -130,10 +130,15 @@ function systemMass(system: System, condition: FrameCondition): SystemMass {
   return { blocks, total, matrix: assembleMass(system, blocks) };
 }
 
-function vibrationsOf(system: System, holds: readonly Hold[], mass: SystemMass, count: number): Frequencies {
+function vibrationsOf(
+  system: System,
+  activeRestraints: readonly ActiveRestraint[],
+  mass: SystemMass,
+  count: number,
+): Frequencies {
   const { prepared } = system;
   const { blocks, total } = mass;
-  const { found, counted } = countedModes(system, holds, mass.matrix, count);
+  const { found, counted } = countedModes(system, activeRestraints, mass.matrix, count);
   const size = 6 * prepared.places.length;
   const modes = found.values.map((value, index): Mode => {
     const z = found.vectors[index]!.map((part, i) => part * system.scale[i]!);
@@ -157,7 +162,7 @@ function vibrationsOf(system: System, holds: readonly Hold[], mass: SystemMass, 
 /** Searches with more spare vectors until the count agrees. */
 function countedModes(
   system: System,
-  holds: readonly Hold[],
+  activeRestraints: readonly ActiveRestraint[],
   mass: ProfileMatrix,
   count: number,
 ): { readonly found: LowestModes; readonly counted: number } {
@@ -175,7 +180,7 @@ function countedModes(
       : wide.values.filter((value) => value <= highest * (1 + 1e-6)).length;
     const counted = countBelow(
       system,
-      holds,
+      activeRestraints,
       mass,
       isApart ? Math.min((highest + next) / 2, highest * 1.01) : highest * (1 + 2e-6),
     );
@@ -188,9 +193,14 @@ function countedModes(
 }
 
 /** How many eigenvalues lie below a value. */
-function countBelow(system: System, holds: readonly Hold[], mass: ProfileMatrix, value: number): number {
+function countBelow(
+  system: System,
+  activeRestraints: readonly ActiveRestraint[],
+  mass: ProfileMatrix,
+  value: number,
+): number {
   const { prepared, clusters, unknowns, scale } = system;
-  const shifted = assembleStiffness(prepared, clusters, unknowns, holds);
+  const shifted = assembleStiffness(prepared, clusters, unknowns, activeRestraints);
   for (let j = 0; j < shifted.size; j++) {
     const base = shifted.diagonal[j]! - j;
     for (let i = shifted.first[j]!; i <= j; i++) {

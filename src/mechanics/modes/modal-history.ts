@@ -106,7 +106,7 @@ function timesFor({ modes, history }: ModalCase): LoadHistory {
     throw new EngineError('mechanics.out-of-range', { what: 'number of modes', value: 0 });
   return finerHistory(history, {
     step: 1 / (Math.max(...frequencies) * SAMPLES_PER_PERIOD),
-    hold: 1 / Math.min(...frequencies),
+    activeRestraint: 1 / Math.min(...frequencies),
   });
 }
 

@@ -23,11 +23,11 @@ const MOST_SAMPLES = 200_000;
  */
 export function finerHistory(
   history: LoadHistory,
-  wanted: { /** [s] */ readonly step: number /** [s] */; readonly hold: number },
+  wanted: { /** [s] */ readonly step: number /** [s] */; readonly activeRestraint: number },
 ): LoadHistory {
   checkHistory(history);
   const last = history.time.length - 1;
-  const time = [...history.time, history.time[last]! + wanted.hold];
+  const time = [...history.time, history.time[last]! + wanted.activeRestraint];
   const load = [...history.load, history.load[last]!];
   const span = time[last + 1]! - time[0]!;
   const step = Math.max(wanted.step, span / MOST_SAMPLES);

@@ -51,7 +51,7 @@ export function oscillatorResponse(
 ): OscillatorResponse {
   checkFrequency(oscillator.frequency);
   const period = 1 / oscillator.frequency;
-  const fine = finerHistory(history, { step: period / SAMPLES_PER_PERIOD, hold: period });
+  const fine = finerHistory(history, { step: period / SAMPLES_PER_PERIOD, activeRestraint: period });
   const response = respondTo(oscillator, fine, stepping);
   const largest = indexOfLargest(response);
   const load = Math.abs(fine.load[indexOfLargest(fine.load)]!);

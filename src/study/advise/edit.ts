@@ -1,5 +1,5 @@
 /** Changes of a file as data: of plain content here, of its text in `write-edits`. */
-import type { Path } from '../../input/draft.js';
+import type { Path } from '../../input/pending-issue.js';
 
 /** Data as a file may hold it. */
 export type Plain = string | number | boolean | null | readonly Plain[] | { readonly [key: string]: Plain };

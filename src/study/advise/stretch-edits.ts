@@ -1,5 +1,5 @@
 /** How a support is put on, taken off or moved along a stretch of straight pipe in the file. */
-import type { Path } from '../../input/draft.js';
+import type { Path } from '../../input/pending-issue.js';
 import type { Edit, Plain } from './edit.js';
 import type { Stretch } from './stretches.js';
 import { lengthText } from './written-length.js';

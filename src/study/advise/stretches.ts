@@ -1,7 +1,7 @@
 /** Stretches of straight pipe: where a support may stand, between one fitting and the next. */
 
-import type { Path } from '../../input/draft.js';
 import type { Part, PipeSection, Vec3 } from '../../input/installation.js';
+import type { Path } from '../../input/pending-issue.js';
 import type { Layout } from '../../model/layout/layout.js';
 import { SUPPORT_KINDS } from '../../model/support-parts.js';
 import type { Situation } from './situation.js';

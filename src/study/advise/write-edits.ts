@@ -3,7 +3,7 @@
  * quotes and spacing stay as the writer left them. What comes out is read again and compared with what was meant.
  */
 import { type Document, isMap, isScalar, isSeq, type Node, parseDocument } from 'yaml';
-import type { Path } from '../../input/draft.js';
+import type { Path } from '../../input/pending-issue.js';
 import { type Edit, type Plain, withEdits } from './edit.js';
 import { flowText, type Quotes, type Style, stepText } from './written-value.js';
 

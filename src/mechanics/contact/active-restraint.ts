@@ -4,7 +4,7 @@ import type { Vec3 } from '../../model/conventions.js';
  * One direction in which a support acts on a point at the moment: rigidly (u·d = at) or as a spring
  * (force on the point along d: preload − stiffness × (u·d − at)).
  */
-export interface Hold {
+export interface ActiveRestraint {
   readonly support: number;
   readonly restraint: number;
   readonly point: number;
@@ -24,17 +24,18 @@ export interface Hold {
 /**
  * Text that is the same for two lists of holds that give the same stiffness.
  *
- * @param holds - what acts
+ * @param activeRestraints - what acts
  * @returns key [-]
  * @source statics
  */
-export function holdsKey(holds: readonly Hold[]): string {
+export function restraintsKey(activeRestraints: readonly ActiveRestraint[]): string {
   let key = '';
-  for (const hold of holds) {
+  for (const activeRestraint of activeRestraints) {
     // The direction of a restraint is its own; what acts across it may turn.
-    const way = hold.role === 'normal' ? '' : hold.direction.join(',');
-    const stiffness = hold.stiffness === Number.POSITIVE_INFINITY ? 'r' : String(hold.stiffness);
-    key += `${hold.support}.${hold.restraint}.${way}${stiffness};`;
+    const way = activeRestraint.role === 'normal' ? '' : activeRestraint.direction.join(',');
+    const stiffness =
+      activeRestraint.stiffness === Number.POSITIVE_INFINITY ? 'r' : String(activeRestraint.stiffness);
+    key += `${activeRestraint.support}.${activeRestraint.restraint}.${way}${stiffness};`;
   }
   return key;
 }
@@ -42,16 +43,16 @@ export function holdsKey(holds: readonly Hold[]): string {
 /**
  * Text that is the same for two lists of holds of which the same are rigid, at the same places of the list.
  *
- * @param holds - what acts
+ * @param activeRestraints - what acts
  * @returns key [-]
  * @source statics
  */
-export function rigidKey(holds: readonly Hold[]): string {
+export function rigidKey(activeRestraints: readonly ActiveRestraint[]): string {
   let key = '';
-  for (const hold of holds) {
-    if (hold.stiffness === Number.POSITIVE_INFINITY) {
-      const way = hold.role === 'normal' ? '' : hold.direction.join(',');
-      key += `${hold.support}.${hold.restraint}.${way}`;
+  for (const activeRestraint of activeRestraints) {
+    if (activeRestraint.stiffness === Number.POSITIVE_INFINITY) {
+      const way = activeRestraint.role === 'normal' ? '' : activeRestraint.direction.join(',');
+      key += `${activeRestraint.support}.${activeRestraint.restraint}.${way}`;
     }
     key += ';';
   }

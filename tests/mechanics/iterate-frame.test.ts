@@ -1,8 +1,8 @@
 // What is said when joints or rods find no rest. Frames that do so are not known, so the stiffness is made to disagree.
 import { expect, test } from 'vitest';
 import { contactsOf } from '../../src/mechanics/contact/contact.js';
+import { iterateFrame } from '../../src/mechanics/contact/iterate-frame.js';
 import { jointPlays } from '../../src/mechanics/contact/joint-play.js';
-import { settleFrame } from '../../src/mechanics/contact/settle-frame.js';
 import { buildSystem } from '../../src/mechanics/frame/build-system.js';
 import { joinClusters } from '../../src/mechanics/frame/cluster.js';
 import { conditionLoads } from '../../src/mechanics/frame/condition-loads.js';
@@ -22,12 +22,12 @@ function settle(parts: Partial<Frame>, standing: (prepared: PreparedFrame, round
   const prepared = prepareFrame(built);
   const clusters = joinClusters(prepared, acting);
   let round = 0;
-  return settleFrame({
+  return iterateFrame({
     prepared,
     contacts: contactsOf(prepared, clusters, acting),
     plays: jointPlays(prepared, clusters),
     loads: conditionLoads(prepared, clusters, acting),
-    systemFor: (holds) => buildSystem(standing(prepared, round++), clusters, holds),
+    systemFor: (activeRestraints) => buildSystem(standing(prepared, round++), clusters, activeRestraints),
   });
 }
 

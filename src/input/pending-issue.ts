@@ -4,7 +4,7 @@ import type { Coded } from '../issues/issue.js';
 export type Path = readonly (string | number)[];
 
 /** An issue before its line and column are looked up. */
-export type Draft = Coded & {
+export type PendingIssue = Coded & {
   readonly severity?: 'error' | 'warning' | 'hint';
   readonly path: Path;
   /** What of the path to point at: the value, the key itself, or, for something missing, what should hold it. */
@@ -12,21 +12,21 @@ export type Draft = Coded & {
 };
 
 /**
- * A draft made of its parts.
+ * A pending issue made of its parts.
  *
- * @param told - code and data [-]
+ * @param stated - code and data [-]
  * @param path - where it stands [-]
  * @param at - what of the path to point at [-]
  * @param severity - how grave it is [-]
- * @returns the draft [-]
+ * @returns the pending issue [-]
  */
-export function draftOf(
-  told: Coded,
+export function pendingIssueOf(
+  stated: Coded,
   path: Path,
-  at: Draft['at'],
-  severity: Draft['severity'] = 'error',
-): Draft {
-  return { code: told.code, severity, path, at, data: told.data } as Draft;
+  at: PendingIssue['at'],
+  severity: PendingIssue['severity'] = 'error',
+): PendingIssue {
+  return { code: stated.code, severity, path, at, data: stated.data } as PendingIssue;
 }
 
 /**

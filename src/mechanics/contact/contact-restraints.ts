@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../model/conventions.js';
 import { cross, dot, unit } from '../../model/vector.js';
+import type { ActiveRestraint } from './active-restraint.js';
 import type { Contact, ContactState } from './contact.js';
-import type { Hold } from './hold.js';
 
 /**
  * What the contacts do in their states, as rigid holds, springs and friction forces.
@@ -17,57 +17,63 @@ import type { Hold } from './hold.js';
  * @returns holds, in the order of the contacts [N/m], [m], [N]
  * @source statics
  */
-export function holdsOf(
+export function activeRestraintsOf(
   contacts: readonly Contact[],
   states: readonly ContactState[],
   swings: Float64Array,
-): readonly Hold[] {
-  const holds: Hold[] = [];
+): readonly ActiveRestraint[] {
+  const activeRestraints: ActiveRestraint[] = [];
   for (let index = 0; index < contacts.length; index++) {
     const contact = contacts[index]!;
     const { where, side, slip, end } = states[index]!;
     if (where === 'free') continue;
     const { direction, stiffness, preload, low, high, travel, swing } = contact;
     if (where === 'centred') {
-      holds.push(holdOf(contact, index, 'normal', direction, Number.POSITIVE_INFINITY, (low + high) / 2, 0));
+      activeRestraints.push(
+        activeRestraintOf(contact, index, 'normal', direction, Number.POSITIVE_INFINITY, (low + high) / 2, 0),
+      );
       continue;
     }
     if (end !== undefined && travel !== undefined) {
-      holds.push(holdOf(contact, index, 'normal', direction, Number.POSITIVE_INFINITY, travel[end], 0));
+      activeRestraints.push(
+        activeRestraintOf(contact, index, 'normal', direction, Number.POSITIVE_INFINITY, travel[end], 0),
+      );
     } else {
       const at = side === 1 ? high : low;
-      holds.push(holdOf(contact, index, 'normal', direction, stiffness, at, preload));
+      activeRestraints.push(activeRestraintOf(contact, index, 'normal', direction, stiffness, at, preload));
     }
     if (swing !== undefined) {
       const sideways = swings[index]! / swing.length;
       for (const way of swing.ways) {
-        holds.push(holdOf(contact, index, 'swing', way, sideways, dot(contact.carried, way), 0));
+        activeRestraints.push(
+          activeRestraintOf(contact, index, 'swing', way, sideways, dot(contact.carried, way), 0),
+        );
       }
     }
-    const across = (way: Vec3, k: number, force: number): Hold =>
-      holdOf(contact, index, 'friction', way, k, dot(contact.carried, way), force);
+    const across = (way: Vec3, k: number, force: number): ActiveRestraint =>
+      activeRestraintOf(contact, index, 'friction', way, k, dot(contact.carried, way), force);
     if (slip === undefined) {
-      for (const way of contact.tangents) holds.push(across(way, Number.POSITIVE_INFINITY, 0));
+      for (const way of contact.tangents) activeRestraints.push(across(way, Number.POSITIVE_INFINITY, 0));
       continue;
     }
     const force = contact.friction * slip.normal;
-    holds.push(across(slip.direction, 0, -force));
+    activeRestraints.push(across(slip.direction, 0, -force));
     if (contact.tangents.length < 2) continue;
     const square = slip.distance > 0 ? force / slip.distance : Number.POSITIVE_INFINITY;
-    holds.push(across(unit(cross(direction, slip.direction)), square, 0));
+    activeRestraints.push(across(unit(cross(direction, slip.direction)), square, 0));
   }
-  return holds;
+  return activeRestraints;
 }
 
 /** Written out field by field: this runs for every contact in every round, and copying objects takes ten times as long. */
-function holdOf(
+function activeRestraintOf(
   { support, restraint, point, acts }: Contact,
   contact: number,
-  role: Hold['role'],
+  role: ActiveRestraint['role'],
   direction: Vec3,
   stiffness: number,
   at: number,
   preload: number,
-): Hold {
+): ActiveRestraint {
   return { support, restraint, point, direction, acts, stiffness, at, preload, contact, role };
 }

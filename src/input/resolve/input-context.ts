@@ -3,11 +3,11 @@ import type { Catalogued } from '../../catalog/index.js';
 import { type Coded, coded, type DataArguments, type IssueCode, withMore } from '../../issues/issue.js';
 import type { Citation } from '../../sources/index.js';
 import { type Dimension, formatQuantity } from '../../units/index.js';
-import { type Draft, draftOf, type Path, pathText } from '../draft.js';
 import type { Assumption, Sourced, UnitSystem, Vec3 } from '../installation.js';
 import { nearMiss } from '../near-miss.js';
+import { type Path, type PendingIssue, pathText, pendingIssueOf } from '../pending-issue.js';
 import { fileSchema } from '../schema/file-schema.js';
-import { told } from '../schema-drafts.js';
+import { stated } from '../schema-issues.js';
 
 /** A value taken because the file gives none. */
 interface Taken {
@@ -18,12 +18,12 @@ interface Taken {
 }
 
 /** The data of a code where it needs some, and what of the path to point at. */
-type ReportArguments<Code extends IssueCode> = [...data: DataArguments<Code>, at?: Draft['at']];
+type ReportArguments<Code extends IssueCode> = [...data: DataArguments<Code>, at?: PendingIssue['at']];
 
-export interface Reading {
+export interface InputContext {
   readonly units: UnitSystem;
   /** Reports an issue of error grade; the value returned in its place is never used. */
-  readonly report: <Code extends IssueCode>(code: Code, path: Path, ...told: ReportArguments<Code>) => void;
+  readonly report: <Code extends IssueCode>(code: Code, path: Path, ...stated: ReportArguments<Code>) => void;
   /** Reports something odd that does not stop the review. */
   readonly warn: <Code extends IssueCode>(code: Code, path: Path, ...data: DataArguments<Code>) => void;
   /** Notes a value taken. */
@@ -35,9 +35,9 @@ export interface Reading {
 }
 
 /** A reading and what it gathered. */
-export interface Gathered {
-  readonly reading: Reading;
-  readonly drafts: readonly Draft[];
+export interface GatheredContext {
+  readonly reading: InputContext;
+  readonly pendingIssues: readonly PendingIssue[];
   readonly assumptions: () => readonly Assumption[];
 }
 
@@ -47,25 +47,28 @@ export interface Gathered {
  * @param units - units of the review [-]
  * @returns the reading, and lists that fill as it is used [-]
  */
-export function startReading(units: UnitSystem): Gathered {
-  const drafts: Draft[] = [];
+export function startContext(units: UnitSystem): GatheredContext {
+  const pendingIssues: PendingIssue[] = [];
   const assumptions: Assumption[] = [];
   const alike = new Map<string, { readonly at: number; readonly parts: string[] }>();
-  const add = (severity: 'error' | 'warning', issue: Coded, path: Path, at: Draft['at']): void => {
+  const add = (severity: 'error' | 'warning', issue: Coded, path: Path, at: PendingIssue['at']): void => {
     const { code } = issue;
-    const draft = draftOf(withMore(issue, told(fileSchema, path)), path, at, severity);
+    const pending = pendingIssueOf(withMore(issue, stated(fileSchema, path)), path, at, severity);
     // Both lines may stumble over one fault of the piping they share.
-    if (!drafts.some((other) => other.code === code && pathText(other.path) === pathText(path)))
-      drafts.push(draft);
+    if (!pendingIssues.some((other) => other.code === code && pathText(other.path) === pathText(path)))
+      pendingIssues.push(pending);
   };
-  const reading: Reading = {
+  const reading: InputContext = {
     units,
-    report: (code, path, ...told) => {
-      const [data = {}, at = 'value'] = told as unknown as readonly [data?: object, at?: Draft['at']];
+    report: (code, path, ...stated) => {
+      const [data = {}, at = 'value'] = stated as unknown as readonly [
+        data?: object,
+        at?: PendingIssue['at'],
+      ];
       add('error', coded(code, data as never), path, at);
     },
-    warn: (code, path, ...told) => {
-      const [data = {}] = told as readonly [data?: object];
+    warn: (code, path, ...stated) => {
+      const [data = {}] = stated as readonly [data?: object];
       add('warning', coded(code, data as never), path, 'value');
     },
     assume: (path, taken) => {
@@ -87,7 +90,7 @@ export function startReading(units: UnitSystem): Gathered {
       return parts ? { ...assumption, what: `${assumption.what}: ${parts.join(', ')}` } : assumption;
     });
   };
-  return { reading, drafts, assumptions: named };
+  return { reading, pendingIssues, assumptions: named };
 }
 
 /** A value the file gives, with how it is known and how far it may be off where the file says so. */
@@ -136,7 +139,7 @@ export function computed(value: number, how: string, citation: Citation): Source
 }
 
 /** Stands where an issue was reported; an installation with issues is never handed out. */
-export const hole: Sourced = { value: Number.NaN, origin: { kind: 'assumed', path: '' } };
+export const placeholder: Sourced = { value: Number.NaN, origin: { kind: 'assumed', path: '' } };
 
 /** The near miss among words, as data of an issue. */
 export function nearest(found: string, words: readonly string[]) {

@@ -6,19 +6,19 @@ import { movementAlong } from '../frame/element-forces.js';
 import type { FreeMovement } from '../frame/free-movements.js';
 import { mechanismError } from '../frame/mechanism.js';
 import { type Conflict, conflictError, pointOffsets } from '../frame/point-offsets.js';
-import { holdForces } from '../frame/respond.js';
+import { restraintForces } from '../frame/respond.js';
 import { type Solution, solveCondition } from '../frame/solve-condition.js';
 import type { System } from '../frame/system.js';
+import type { ActiveRestraint } from './active-restraint.js';
 import { type Contact, type ContactState, slideOf, startStates } from './contact.js';
-import { holdsOf } from './contact-holds.js';
-import type { Hold } from './hold.js';
+import { activeRestraintsOf } from './contact-restraints.js';
 import { type Change, judgeContacts } from './judge-contacts.js';
 import { slipNormals } from './slip-normals.js';
 
 /** A solution in which every support does what it can do. */
-export interface Settled {
+export interface Converged {
   readonly system: System;
-  readonly holds: readonly Hold[];
+  readonly activeRestraints: readonly ActiveRestraint[];
   readonly states: readonly ContactState[];
   readonly solution: Solution;
   readonly rounds: number;
@@ -42,28 +42,28 @@ export interface Settled {
  *   steady state is found; data: `condition`, `supports` that keep changing, `rounds`
  * @source statics
  */
-export function settleContacts(
+export function iterateContacts(
   contacts: readonly Contact[],
   loads: ConditionLoads,
-  systemFor: (holds: readonly Hold[]) => BuiltSystem,
+  systemFor: (activeRestraints: readonly ActiveRestraint[]) => BuiltSystem,
   swings: Float64Array = new Float64Array(contacts.length),
   start: readonly ContactState[] = startStates(contacts),
-): Settled {
-  const first = settleFrom(contacts, start, loads, systemFor, swings);
+): Converged {
+  const first = iterateFrom(contacts, start, loads, systemFor, swings);
   if (!(first instanceof EngineError)) return first;
   if (first.code !== 'mechanics.contact-alternates' || !contacts.some(hasFriction)) throw first;
   const smooth = contacts.map((contact) => ({ ...contact, friction: 0, tangents: [] }));
-  const sliding = settleFrom(smooth, startStates(smooth), loads, systemFor, swings);
+  const sliding = iterateFrom(smooth, startStates(smooth), loads, systemFor, swings);
   if (sliding instanceof EngineError) throw first;
   let { rounds } = sliding;
   let states: readonly ContactState[] = slidStates(contacts, sliding);
   for (let step = 1; ; step++) {
     const eased = contacts.map((contact) => ({ ...contact, friction: (contact.friction * step) / EASING }));
-    const settled = settleFrom(eased, states, loads, systemFor, swings);
-    if (settled instanceof EngineError) throw first;
-    rounds += settled.rounds;
-    if (step === EASING) return { ...settled, rounds };
-    states = settled.states;
+    const converged = iterateFrom(eased, states, loads, systemFor, swings);
+    if (converged instanceof EngineError) throw first;
+    rounds += converged.rounds;
+    if (step === EASING) return { ...converged, rounds };
+    states = converged.states;
   }
 }
 
@@ -73,7 +73,7 @@ const EASING = 8;
 const hasFriction = (contact: Contact) => contact.tangents.length > 0;
 
 /** States of a solution without friction, with every contact that slid in it slipping that way. */
-function slidStates(contacts: readonly Contact[], sliding: Settled): ContactState[] {
+function slidStates(contacts: readonly Contact[], sliding: Converged): ContactState[] {
   return contacts.map((contact, index) => {
     const state = sliding.states[index]!;
     if (!hasFriction(contact) || state.where !== 'held') return state;
@@ -84,13 +84,13 @@ function slidStates(contacts: readonly Contact[], sliding: Settled): ContactStat
   });
 }
 
-function settleFrom(
+function iterateFrom(
   contacts: readonly Contact[],
   start: readonly ContactState[],
   loads: ConditionLoads,
-  systemFor: (holds: readonly Hold[]) => BuiltSystem,
+  systemFor: (activeRestraints: readonly ActiveRestraint[]) => BuiltSystem,
   swings: Float64Array,
-): Settled | EngineError {
+): Converged | EngineError {
   const name = loads.condition.name;
   const states = [...start];
   const oneWay = contacts.filter(
@@ -118,36 +118,37 @@ function settleFrom(
   };
 
   for (let rounds = 1; rounds <= limit; rounds++) {
-    const holds = holdsOf(contacts, states, swings);
-    const { system, free } = systemFor(holds);
+    const activeRestraints = activeRestraintsOf(contacts, states, swings);
+    const { system, free } = systemFor(activeRestraints);
     if (free.length > 0) {
       const centred = gapToCentre(contacts, states, free);
-      if (centred === undefined) firstLoose ??= mechanismError(system, holds, free, name);
+      if (centred === undefined) firstLoose ??= mechanismError(system, activeRestraints, free, name);
       if (centred !== undefined) apply([centred]);
       else if (before !== undefined && !oneByOne) {
         // Too many let go at once: go back and let them go one by one.
         oneByOne = true;
         states.splice(0, states.length, ...before);
-      } else return firstLoose ?? mechanismError(system, holds, free, name);
+      } else return firstLoose ?? mechanismError(system, activeRestraints, free, name);
       continue;
     }
-    const { offsets, conflict } = pointOffsets(system, loads, holds);
+    const { offsets, conflict } = pointOffsets(system, loads, activeRestraints);
     if (conflict !== undefined) {
-      const yielding = contactToYield(contacts, states, system, holds, conflict);
-      if (yielding === undefined) return conflictError(system, holds, conflict, name);
+      const yielding = contactToYield(contacts, states, system, activeRestraints, conflict);
+      if (yielding === undefined) return conflictError(system, activeRestraints, conflict, name);
       apply([yielding]);
       continue;
     }
-    const solution = solveCondition(system, loads, holds, offsets);
-    if (oneWay === 0) return { system, holds, states, solution, rounds };
-    const forces = holdForces(system, holds, solution);
-    const normals = slipNormals(system, loads, contacts, states, holds, forces);
-    const verdict = judgeContacts(contacts, states, holds, forces, normals, solution, load);
-    if (verdict.changes.length === 0 && verdict.slipsFit) return { system, holds, states, solution, rounds };
+    const solution = solveCondition(system, loads, activeRestraints, offsets);
+    if (oneWay === 0) return { system, activeRestraints, states, solution, rounds };
+    const forces = restraintForces(system, activeRestraints, solution);
+    const normals = slipNormals(system, loads, contacts, states, activeRestraints, forces);
+    const verdict = judgeContacts(contacts, states, activeRestraints, forces, normals, solution, load);
+    if (verdict.changes.length === 0 && verdict.slipsFit)
+      return { system, activeRestraints, states, solution, rounds };
     for (const { contact, to } of verdict.slips) states[contact] = to;
     if (verdict.changes.length > 0) apply(verdict.changes);
   }
-  const { supports } = systemFor(holdsOf(contacts, states, swings)).system.prepared.frame;
+  const { supports } = systemFor(activeRestraintsOf(contacts, states, swings)).system.prepared.frame;
   const restless = recent.slice(-2 * oneWay - 2).flat();
   const names = restless.map(({ contact }) => supports[contacts[contact]!.support]!.name);
   const slipping = contacts.filter((_, index) => states[index]!.slip !== undefined);
@@ -190,7 +191,7 @@ function contactToYield(
   contacts: readonly Contact[],
   states: readonly ContactState[],
   system: System,
-  holds: readonly Hold[],
+  activeRestraints: readonly ActiveRestraint[],
   conflict: Conflict,
 ): Change | undefined {
   let best: Change | undefined;
@@ -198,19 +199,26 @@ function contactToYield(
   for (const { row, beyond } of conflict.rows) {
     const { of } = system.unknowns.rows[row]!;
     if (of.kind !== 'hold' || Math.abs(beyond) <= most) continue;
-    const hold = holds[of.hold]!;
-    const state = states[hold.contact]!;
-    const { always } = contacts[hold.contact]!;
-    if (hold.role === 'friction') {
+    const activeRestraint = activeRestraints[of.activeRestraint]!;
+    const state = states[activeRestraint.contact]!;
+    const { always } = contacts[activeRestraint.contact]!;
+    if (activeRestraint.role === 'friction') {
       if (state.slip !== undefined) continue;
-      const direction = hold.direction.map((part) => part * Math.sign(beyond)) as [number, number, number];
-      best = { contact: hold.contact, to: { ...state, slip: { direction, normal: 0, distance: 0 } } };
+      const direction = activeRestraint.direction.map((part) => part * Math.sign(beyond)) as [
+        number,
+        number,
+        number,
+      ];
+      best = {
+        contact: activeRestraint.contact,
+        to: { ...state, slip: { direction, normal: 0, distance: 0 } },
+      };
     } else if (state.end !== undefined && beyond > 0 === (state.end === 'bottom')) {
       // A spring pressed on from the end of its travel goes back to being a spring.
       const { end: _, ...without } = state;
-      best = { contact: hold.contact, to: without };
+      best = { contact: activeRestraint.contact, to: without };
     } else if (state.where === 'centred' || (!always && beyond * -state.side > 0)) {
-      best = { contact: hold.contact, to: { where: 'free', side: 0 } };
+      best = { contact: activeRestraint.contact, to: { where: 'free', side: 0 } };
     } else continue;
     most = Math.abs(beyond);
   }

@@ -1,9 +1,9 @@
 /** Issues of the schema library to issues of ours: a code, data for its sentence, what was wanted, an example. */
 import type * as z from 'zod';
 import { type Coded, type IssueCode, type IssueData, withMore } from '../issues/issue.js';
-import { type Draft, draftOf, type Path } from './draft.js';
 import { exampleText } from './example-text.js';
 import { nearMiss } from './near-miss.js';
+import { type Path, type PendingIssue, pendingIssueOf } from './pending-issue.js';
 import { schemaAt } from './schema/schema-at.js';
 
 type Found = z.core.$ZodIssue;
@@ -12,55 +12,62 @@ type Found = z.core.$ZodIssue;
 const ONE_KEY: readonly IssueCode[] = ['input.one-key', 'input.one-start', 'input.one-end'];
 
 /**
- * Every issue the schema found, as drafts.
+ * Every issue the schema found, as pending issues.
  *
  * @param issues - issues of the schema library [-]
  * @param content - what the file holds [-]
  * @param root - the schema [-]
- * @returns drafts, in no order [-]
+ * @returns pending issues, in no order [-]
  */
-export function schemaDrafts(
+export function schemaIssues(
   issues: readonly Found[],
   content: unknown,
   root: z.core.$ZodType,
-): readonly Draft[] {
-  const drafts = issues.flatMap((issue) => draftsOf(issue, [], content, root));
+): readonly PendingIssue[] {
+  const pendingIssues = issues.flatMap((issue) => pendingIssuesOf(issue, [], content, root));
   // A slip in a key makes two issues, the unknown key and the missing one; the first says it all.
   const meant = new Set(
-    drafts
+    pendingIssues
       .filter(({ code }) => code === 'input.unknown-key')
       .map(({ path, data }) => `${path.slice(0, -1).join('.')}.${data.nearest}`),
   );
   const strange = new Set(
-    drafts.filter(({ code }) => code === 'input.unknown-key').map(({ path }) => path.slice(0, -1).join('.')),
+    pendingIssues
+      .filter(({ code }) => code === 'input.unknown-key')
+      .map(({ path }) => path.slice(0, -1).join('.')),
   );
-  return drafts.filter(({ code, path }) => {
+  return pendingIssues.filter(({ code, path }) => {
     if (code === 'input.missing') return !meant.has(path.join('.'));
     return !ONE_KEY.includes(code) || !strange.has(path.join('.'));
   });
 }
 
-function draftsOf(issue: Found, above: Path, content: unknown, root: z.core.$ZodType): readonly Draft[] {
+function pendingIssuesOf(
+  issue: Found,
+  above: Path,
+  content: unknown,
+  root: z.core.$ZodType,
+): readonly PendingIssue[] {
   const path: Path = [
     ...above,
     ...issue.path.map((step) => (typeof step === 'number' ? step : String(step))),
   ];
   const found = valueAt(content, path);
   if (issue.code === 'invalid_union' && issue.errors.length > 0) {
-    return meantOption(issue.errors, found).flatMap((inner) => draftsOf(inner, path, content, root));
+    return meantOption(issue.errors, found).flatMap((inner) => pendingIssuesOf(inner, path, content, root));
   }
   if (issue.code === 'unrecognized_keys') {
     const known = schemaAt(root, path).keys;
     return issue.keys.map((key) => unknownKey(key, path, known));
   }
   if (found === undefined && path.length > 0) {
-    const data = { key: String(path.at(-1)), ...told(root, path) };
+    const data = { key: String(path.at(-1)), ...stated(root, path) };
     return [{ code: 'input.missing', path, at: 'holder', data }];
   }
-  return [draftOf(withMore(codeAndData(issue, found), told(root, path)), path, 'value')];
+  return [pendingIssueOf(withMore(codeAndData(issue, found), stated(root, path)), path, 'value')];
 }
 
-function unknownKey(key: string, path: Path, known: readonly string[]): Draft {
+function unknownKey(key: string, path: Path, known: readonly string[]): PendingIssue {
   const nearest = nearMiss(key, known);
   return {
     code: 'input.unknown-key',
@@ -71,7 +78,7 @@ function unknownKey(key: string, path: Path, known: readonly string[]): Draft {
 }
 
 /** What the schema says of a place: what is wanted there, and an example. */
-export function told(root: z.core.$ZodType, path: Path): IssueData {
+export function stated(root: z.core.$ZodType, path: Path): IssueData {
   const { description, example } = schemaAt(root, path);
   const last = path.at(-1);
   return {

@@ -3,29 +3,32 @@ import type { BuiltSystem } from '../frame/build-system.js';
 import type { ConditionLoads } from '../frame/condition-loads.js';
 import type { FreeMovement } from '../frame/free-movements.js';
 import type { PreparedFrame } from '../frame/prepare-frame.js';
-import { holdForces } from '../frame/respond.js';
+import { restraintForces } from '../frame/respond.js';
 import type { JointState } from '../frame/response.js';
+import type { ActiveRestraint } from './active-restraint.js';
 import type { Contact, ContactState } from './contact.js';
-import type { Hold } from './hold.js';
+import { type Converged, iterateContacts } from './iterate-contacts.js';
 import { type JointPlay, type JointPlayState, loadsWithPlay, looseJoint, startPlay } from './joint-play.js';
 import { judgeJoints, namedJointStates, type PlayChange } from './judge-joints.js';
 import { leaningRods } from './leaning-rods.js';
-import { type Settled, settleContacts } from './settle-contacts.js';
 
 /** A solution in which every support, rod and joint does what it can do. */
-export interface SettledFrame extends Settled {
+export interface ConvergedFrame extends Converged {
   /** What acts, with the play that joints have used up. */
   readonly loads: ConditionLoads;
   readonly joints: Readonly<Record<string, JointState>>;
 }
 
 /** What settles besides one-way supports and friction. */
-export interface Settling {
+export interface Iterating {
   readonly prepared: PreparedFrame;
   readonly contacts: readonly Contact[];
   readonly plays: readonly JointPlay[];
   readonly loads: ConditionLoads;
-  readonly systemFor: (holds: readonly Hold[], plays: readonly JointPlayState[]) => BuiltSystem;
+  readonly systemFor: (
+    activeRestraints: readonly ActiveRestraint[],
+    plays: readonly JointPlayState[],
+  ) => BuiltSystem;
 }
 
 /** Rounds for rods that lean and joints with play; each such joint adds some [-]. */
@@ -44,7 +47,7 @@ const ROUNDS_A_JOINT = 10;
  *   `mechanics.swing-unsettled`, data: `condition`, `supports`, `rounds`
  * @source statics
  */
-export function settleFrame(settling: Settling): SettledFrame {
+export function iterateFrame(settling: Iterating): ConvergedFrame {
   const { prepared, contacts, plays, loads, systemFor } = settling;
   const states = startPlay(plays);
   const seen = new Set<string>();
@@ -65,14 +68,14 @@ export function settleFrame(settling: Settling): SettledFrame {
   for (let round = 1; round <= limit; round++) {
     const acting = loadsWithPlay(loads, prepared, plays, states);
     let free: readonly FreeMovement[] = [];
-    const standing = (holds: readonly Hold[]): BuiltSystem => {
-      const built = systemFor(holds, states);
+    const standing = (activeRestraints: readonly ActiveRestraint[]): BuiltSystem => {
+      const built = systemFor(activeRestraints, states);
       free = built.free;
       return built;
     };
-    let settled: Settled;
+    let converged: Converged;
     try {
-      settled = settleContacts(contacts, acting, standing, swings.loads, start);
+      converged = iterateContacts(contacts, acting, standing, swings.loads, start);
     } catch (error) {
       if (!(error instanceof EngineError)) throw error;
       const loose = firstLoose(plays, states, free);
@@ -80,10 +83,10 @@ export function settleFrame(settling: Settling): SettledFrame {
       else if (!swings.ease(restlessSupports(prepared, error))) throw error;
       continue;
     }
-    rounds += settled.rounds;
-    start = settled.states;
-    const { system, holds, solution } = settled;
-    const forces = holdForces(system, holds, solution);
+    rounds += converged.rounds;
+    start = converged.states;
+    const { system, activeRestraints, solution } = converged;
+    const forces = restraintForces(system, activeRestraints, solution);
     const largest = Math.max(largestOf(forces), largestOf(loads.weight), largestOf(loads.pointForces));
     const tolerances = { force: 1e-9 * largest, step: 1e-9 * largestOf(solution.movements) + 1e-13 };
     const verdict = judgeJoints(plays, states, system, solution, tolerances);
@@ -91,9 +94,9 @@ export function settleFrame(settling: Settling): SettledFrame {
     if (verdict.changes.length > 0) apply(verdict.changes);
     if (verdict.changes.length > 0 || !verdict.waysFit) continue;
     recent = [];
-    if (!swings.take(holds, forces, largest)) {
+    if (!swings.take(activeRestraints, forces, largest)) {
       return {
-        ...settled,
+        ...converged,
         rounds,
         loads: acting,
         joints: namedJointStates(plays, states, system, solution),
