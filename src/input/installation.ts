@@ -542,7 +542,9 @@ export interface Pump {
     readonly structure?: Sourced;
     /** The same of a bolted one. */
     readonly anchors?: AnchorStructure;
-    readonly springs?: { readonly rate: number; readonly load: Sourced; readonly count: number };
+    readonly springs?: BaseSprings;
+    /** What moves with the pump between casing and springs, its centre below the underside of the casing [m]. */
+    readonly inertiaBase?: { readonly mass: Sourced; readonly below: number };
   };
   readonly duty: { readonly flow: number; readonly head: number; readonly efficiency?: number };
   /** Outline for drawing and headroom [m]: height of the motor top over the port centre-line, motor diameter. */
@@ -554,6 +556,19 @@ export interface Pump {
   };
   /** What service asks of its shape, where the file or an assumption says it. */
   readonly dimensions?: PumpDimensions;
+}
+
+/** Equal springs under the pump. */
+export interface BaseSprings {
+  /** Rate of one, upright [N/m]. */
+  readonly rate: number;
+  /** Load of one as set [N]. */
+  readonly load: Sourced;
+  readonly count: number;
+  /** Where each stands from the position of the base, whose middle they are [m]; absent where nothing is said of it. */
+  readonly places?: readonly Vec3[];
+  /** Stiffness of one sideways, where given [N/m]. */
+  readonly side?: number;
 }
 
 /** Heights over the port centre-line, and what comes out of the pump [m, kg]. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { drySetting } from '../../src/mechanics/what-ifs/spring-setting.js';
+import { drySetting, possibleSetting } from '../../src/mechanics/what-ifs/spring-setting.js';
 import { raisingEffects } from '../../src/mechanics/what-ifs/support-setting.js';
 import type { Frame, Restraint } from '../../src/model/frame/frame.js';
 import {
@@ -12,7 +12,16 @@ import {
   pumpBetweenLegs,
   SUCTION,
 } from '../mechanics/pump-between-legs.js';
-import { anchor, condition, frame, GRAVITY, pipe, restraint, support } from '../mechanics/small-frames.js';
+import {
+  anchor,
+  condition,
+  frame,
+  GRAVITY,
+  pipe,
+  restraint,
+  STEEL,
+  support,
+} from '../mechanics/small-frames.js';
 
 const filled = condition({ name: 'filled', gravity: GRAVITY });
 const UP = [0, 0, 1] as const;
@@ -153,4 +162,43 @@ describe('a spring in the middle of a beam fixed at both ends', () => {
 
 test('there is nothing to set where there is no spring', () => {
   expect(drySetting(hung(), { target: filled, read: [filled] })).toBeUndefined();
+});
+
+describe('a spring that would have to be raised beyond its adjustment', () => {
+  // A beam far stiffer than the spring: its load changes by k for each metre, so that 5000 N more take 5000 / k.
+  const k = 5_000;
+  const between = pumpBetweenLegs();
+  const beam = (preload: number, swingLength?: number): Frame => ({
+    ...between,
+    points: { south: [0, -LEG, 0], V1: [0, 0, 0], north: [0, LEG, 0] },
+    members: [pipe('one', 'south', 'V1'), pipe('two', 'V1', 'north')],
+    bodies: [{ name: 'load', points: ['V1'], masses: [mass('weight', [0, 0, 0], 10)] }],
+    supports: [
+      anchor('south', 'south'),
+      anchor('north', 'north'),
+      support('V1', 'V1', [restraint(UP, { stiffness: k, preload, ...(swingLength && { swingLength }) })]),
+    ],
+  });
+  const read = { target: filled, read: [filled] };
+
+  test('is left as the file sets it, and its height is told', () => {
+    // The beam fixed at both ends with K = 192 E I / l³: raising by h adds h k K / (k + K).
+    const K = (192 * EI) / (2 * LEG) ** 3;
+    const preload = 8000;
+    const whole = beam(preload);
+    const plain = drySetting(whole, read)?.springs[0];
+    const W = 10 * 9.80665;
+    expect(plain?.raise).toBeCloseTo((preload - W) / K, 9);
+    const soft = { ...whole, materials: { steel: { ...STEEL, modulus: STEEL.modulus / 1000 } } };
+    const [left] = possibleSetting(soft, read)?.springs ?? [];
+    expect(left?.reached).toBe(false);
+    expect(left?.raise).toBe(0);
+    expect(left?.beyond ?? 0).toBeGreaterThan(preload / k);
+    expect(left?.loads.filled).toBeCloseTo(left?.asGiven.filled ?? Number.NaN, 9);
+  });
+
+  test('is raised where a rod is long enough, and everywhere within reach', () => {
+    const whole = beam(8000);
+    expect(possibleSetting(whole, read)?.springs).toEqual(drySetting(whole, read)?.springs);
+  });
 });

@@ -115,6 +115,34 @@ test('the base stands below the ports, on its springs', () => {
   expect(base?.springs).toMatchObject({ count: 2 });
 });
 
+describe('springs with places', () => {
+  const old = 'springs: {rate: 900 lb/in, load: 400 lb, count: 2}';
+  const placed = (at: string) =>
+    changed(everyPart, [
+      old,
+      `inertia-base: {weight: 500 lb, below: 3 in}, springs: {rate: 900 lb/in, load: 400 lb, count: 2, side: 600 lb/in, at: ${at}}`,
+    ]);
+
+  test('stand around the base, which is their middle', () => {
+    const { base } = installationOf(placed('[{east: 12 in, north: 4 in}, {east: -8 in}]')).pump;
+    const middle = base?.position.map((value) => Math.round(value / INCH));
+    expect(middle).toEqual([2, 2, -14]);
+    const inches = base?.springs?.places?.map((place) => place.map((value) => Math.round(value / INCH)));
+    expect(inches).toEqual([
+      [10, 2, 0],
+      [-10, -2, 0],
+    ]);
+    expect(base?.inertiaBase?.mass.value).toBeCloseTo(500 * POUND, 9);
+    expect(base?.inertiaBase?.below).toBeCloseTo(3 * INCH, 12);
+  });
+
+  test('are refused where one has no place, or stands higher than another', () => {
+    const codes = (at: string) => issuesOf(placed(at)).map(({ code }) => code);
+    expect(codes('[{east: 12 in}]')).toContain('input.springs-places');
+    expect(codes('[{east: 12 in, up: 1 in}, {east: -12 in}]')).toContain('input.base-up');
+  });
+});
+
 describe('what supports hold', () => {
   test('hangers, rests and stands hold up and let go one way', () => {
     for (const mark of ['H1', 'R1', 'S1', 'S3'] as const) {

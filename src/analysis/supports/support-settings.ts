@@ -1,4 +1,4 @@
-import { type DrySetting, drySetting } from '../../mechanics/what-ifs/spring-setting.js';
+import { type DrySetting, possibleSetting } from '../../mechanics/what-ifs/spring-setting.js';
 import { type RaisingEffect, raisingEffects } from '../../mechanics/what-ifs/support-setting.js';
 import { conditionId, inPrintedOrder, isReadable } from '../../model/conditions/condition-roles.js';
 import { supportFacts } from '../../model/support-parts.js';
@@ -28,7 +28,7 @@ export const supportSettings = memoized((subject: Facts): SupportSettings => {
   }
   const marks = supports.filter((support) => supportFacts(support).adjustable).map(({ mark }) => mark);
   const read = inPrintedOrder(frame.conditions).filter(isReadable);
-  const springs = drySetting(frame, { target: running, read });
+  const springs = possibleSetting(frame, { target: running, read });
   return {
     raising: raisingEffects(frame, filled, pump.name, { nozzles: nozzleFaces(subject), marks }),
     target: running.name,

@@ -2,6 +2,7 @@ import type { Port, Pump, Sourced, Vec3 } from '../installation.js';
 import type { Path } from '../pending-issue.js';
 import type { FileContent } from '../schema/file-schema.js';
 import { assumed, given, type InputContext, offsetVector, practice } from './input-context.js';
+import { resolveBaseSprings } from './resolve-base-springs.js';
 import { resolveBodyFlange } from './resolve-body-flange.js';
 import { resolveDimensions } from './resolve-dimensions.js';
 import { resolveDisconnect } from './resolve-electrical.js';
@@ -130,7 +131,7 @@ function resolveBase(reading: InputContext, file: FileContent): Pick<Pump, 'base
     reading.report('input.missing', ['pump', 'base'], { key: 'base' }, 'holder');
     return {};
   }
-  const { springs, friction } = base;
+  const { friction } = base;
   if (base.structure !== undefined && mount !== 'resting')
     reading.report('input.structure-not-resting', ['pump', 'base', 'structure'], { mount }, 'key');
   if (base.anchors !== undefined && mount !== 'bolted')
@@ -142,20 +143,14 @@ function resolveBase(reading: InputContext, file: FileContent): Pick<Pump, 'base
       : undefined;
   if (friction !== undefined && mount !== 'resting')
     reading.report('input.friction-not-resting', ['pump', 'base', 'friction'], { mount }, 'key');
-  const path: Path = ['pump', 'base', 'springs'];
-  if (mount === 'sprung' && !springs) reading.report('input.missing', path, { key: 'springs' }, 'holder');
-  if (mount !== 'sprung' && springs) reading.report('input.springs-not-sprung', path, { mount }, 'key');
   const { east = 0, north = 0, up = 0 } = base.at ?? {};
   if (up !== 0) reading.report('input.base-up', ['pump', 'base', 'at', 'up'], {}, 'key');
   return {
     base: {
-      position: [east, north, -base['below-ports']],
+      ...resolveBaseSprings(reading, base, [east, north, -base['below-ports']], mount),
       ...(mount === 'resting' && resolveFriction(reading, friction, at)),
       ...(mount === 'resting' && resolveStructure(reading, base.structure, at)),
       ...(anchors && { anchors }),
-      ...(springs && {
-        springs: { rate: springs.rate, load: given(springs.load, [...path, 'load']), count: springs.count },
-      }),
     },
   };
 }

@@ -30,6 +30,35 @@ const springs = map({
   rate: field(quantity('stiffness', 'positive'), 'Rate of one spring', '900 lb/in'),
   load: field(quantity('force', 'not negative'), 'Load of one spring as set', '400 lb'),
   count: field(z.int().min(1).max(12), 'How many springs', 2),
+  at: field(
+    z
+      .array(
+        field(offset, 'Where one stands in plan, from the middle of the base', {
+          east: '14 in',
+          north: '9 in',
+        }),
+      )
+      .min(1)
+      .max(12),
+    'Where each of them stands in plan, from the middle of the base; left out, all stand there and resist no rocking',
+    [
+      { east: '14 in', north: '9 in' },
+      { east: '-14 in', north: '9 in' },
+    ],
+  ).optional(),
+  side: field(
+    quantity('stiffness', 'positive'),
+    'Stiffness of one spring sideways; left out, they hold nothing sideways',
+    '600 lb/in',
+  ).optional(),
+});
+
+/** A block of concrete or a frame between casing and springs. */
+const inertiaBase = map({
+  weight: weight('Its weight', '900 lb'),
+  known: known.optional(),
+  within: within.optional(),
+  below: length('Its centre of gravity below the underside of the casing', '3 in'),
 });
 
 /** The pump: a casing, a motor above it, two ports. */
@@ -107,6 +136,10 @@ export const pump = map({
         rate: '900 lb/in',
         load: '400 lb',
         count: 2,
+      }).optional(),
+      'inertia-base': field(inertiaBase, 'What stands between casing and springs and moves with the pump', {
+        weight: '900 lb',
+        below: '3 in',
       }).optional(),
     }),
     'The base, where the casing rests, is sprung or bolted',

@@ -66,6 +66,11 @@ export const inputSenseSentences = {
       wanted: 'mount sprung, or no springs',
       example: 'mount: sprung',
     }),
+  'input.springs-places': (data: { places: number; count: number }) =>
+    tell(data, `${say(data, 'places')} places are given for ${say(data, 'count')} springs`, {
+      wanted: 'one place for each spring',
+      example: 'at: [{east: 14 in, north: 9 in}, {east: -14 in, north: 9 in}]',
+    }),
   'input.base-up': (data: IssueData) =>
     tell(data, 'the height of the base is said by below-ports', {
       wanted: 'east and north only',

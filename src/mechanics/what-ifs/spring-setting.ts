@@ -18,6 +18,11 @@ export interface SpringSetting {
   readonly asGiven: Readonly<Record<string, number>>;
   /** False where no height gives it its load: the line's weight decides what it carries. */
   readonly reached: boolean;
+  /**
+   * Height over the file's setting that would give it its load, where its adjustment does not go so far: it then stays as
+   * the file sets it [m].
+   */
+  readonly beyond?: number;
 }
 
 /** Settings of all springs together, and what the other supports carry then. */
@@ -102,6 +107,63 @@ export function drySetting(
       };
     }),
   };
+}
+
+/**
+ * The setting as `drySetting` finds it, leaving out what cannot be made: a hanger is not raised by more than its rod is
+ * long, and a spring without a rod not by more than it is compressed at its load, since there it is free. Such springs
+ * stay as the file sets them and carry what they then do; the others are set with them so.
+ *
+ * @param frame - the frame
+ * @param conditions - as `drySetting`
+ * @returns heights [m] and loads [N]; undefined where there is no spring
+ * @throws EngineError as `solveFrame`
+ * @source beam-theory
+ */
+export function possibleSetting(
+  frame: Frame,
+  conditions: { readonly target: FrameCondition; readonly read: readonly FrameCondition[] },
+): DrySetting | undefined {
+  const beyond = new Map<string, SpringSetting>();
+  const upright = frame.supports.flatMap(({ name, restraints }) => {
+    const spring = restraints.find(isUprightSpring);
+    return spring === undefined ? [] : [{ name, spring }];
+  });
+  const wanted = () =>
+    Object.fromEntries(
+      upright.flatMap(({ name, spring }) => (beyond.has(name) ? [] : [[name, spring.preload] as const])),
+    );
+  let found = drySetting(frame, conditions);
+  for (let known = -1; found !== undefined && known !== beyond.size; ) {
+    known = beyond.size;
+    for (const { name, spring } of upright) {
+      const set = found.springs.find(({ mark }) => mark === name);
+      const most = spring.swingLength ?? spring.preload / spring.stiffness;
+      if (set !== undefined && Math.abs(set.raise) > most) {
+        beyond.set(name, { ...set, raise: 0, reached: false, beyond: set.raise });
+      }
+    }
+    if (known !== beyond.size)
+      found = drySetting(frame, conditions, wanted()) ?? asTheyAre(frame, conditions);
+  }
+  if (found === undefined || beyond.size === 0) return found;
+  const { responses, springs } = found;
+  return {
+    responses,
+    springs: upright.flatMap(({ name }) => {
+      const left = beyond.get(name);
+      if (left === undefined) return springs.find(({ mark }) => mark === name) ?? [];
+      const loads = Object.fromEntries(
+        Object.entries(responses).map(([id, { supports }]) => [id, -supports[name]!.load.force[2]]),
+      );
+      return { ...left, loads };
+    }),
+  };
+}
+
+function asTheyAre(frame: Frame, { read }: { readonly read: readonly FrameCondition[] }): DrySetting {
+  const responses = Object.fromEntries(read.map((each) => [each.name, standingFrame(frame, each).response]));
+  return { responses, springs: [] };
 }
 
 /** Rounds; one is enough where no support changes between acting and not acting [-]. */

@@ -8,9 +8,9 @@ import { placedSupports } from '../layout/placed-supports.js';
 import { pointNames } from '../layout/point-names.js';
 import type { Frame, FrameMaterial } from './frame.js';
 import { addPieces } from './frame-pieces.js';
-import { pumpSupport } from './part-supports.js';
 import type { Pieces } from './pieces.js';
 import { bracketJoint, pumpBodies, pumpPoints } from './pump-body.js';
+import { pumpSupport } from './pump-support.js';
 import { stiffEnds } from './stiff-ends.js';
 
 /** The frame with what it was made from. */

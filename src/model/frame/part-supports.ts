@@ -1,10 +1,11 @@
-import type { Pump, SupportPart } from '../../input/installation.js';
+import type { SupportPart } from '../../input/installation.js';
 import type { Vec3 } from '../conventions.js';
 import type { PlacedPart } from '../layout/place-parts.js';
-import { dot, UP } from '../vector.js';
+import { dot } from '../vector.js';
 import type { FrameSupport, Restraint } from './frame.js';
 
-const AXES: readonly Vec3[] = [
+/** Axes of the plan, and upward. */
+export const AXES: readonly Vec3[] = [
   [1, 0, 0],
   [0, 1, 0],
   [0, 0, 1],
@@ -106,38 +107,4 @@ export function endSupport(step: PlacedPart): FrameSupport | undefined {
     ].filter((restraint) => restraint.stiffness > 0);
   });
   return { name: `end of ${step.line}`, word: 'end', point: step.from.name, restraints };
-}
-
-/**
- * What holds the pump itself.
- *
- * @param pump - the pump as read
- * @returns nothing for a hung pump; one-way upward for a resting one; vertical springs for a sprung one; all six
- *   freedoms for a bolted one; stiffness [N/m], preload [N]
- * @source statics
- */
-export function pumpSupport(pump: Pump): FrameSupport | undefined {
-  if (pump.mount === 'hung' || pump.base === undefined) return undefined;
-  const support = (restraints: readonly Restraint[]): FrameSupport => ({
-    name: 'pump base',
-    word: 'pump base',
-    point: 'pump base',
-    restraints,
-  });
-  const up = rigidRestraint(UP);
-  if (pump.mount === 'resting') {
-    const stiffness = inSeries(pump.base.structure?.value);
-    return support([{ ...up, stiffness, sense: 'push', friction: pump.base.friction ?? 0 }]);
-  }
-  if (pump.mount === 'sprung' && pump.base.springs !== undefined) {
-    const { rate, load, count } = pump.base.springs;
-    return support([{ ...up, stiffness: rate * count, preload: load.value * count }]);
-  }
-  const { anchors } = pump.base;
-  return support(
-    AXES.flatMap((axis) => [
-      { ...rigidRestraint(axis), stiffness: inSeries(anchors?.translation.value) },
-      { ...rigidRestraint(axis, 'rotation'), stiffness: inSeries(anchors?.rotation.value) },
-    ]),
-  );
 }

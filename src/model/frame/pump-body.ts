@@ -39,6 +39,7 @@ export function pumpBodies(pump: Pump): readonly [FrameBody, FrameBody] {
         inertia: cylinderInertia(pump.casing.mass.value, pump.outline.casingDiameter.value, 0),
       },
       { name: 'pump contents', at: place, mass: 0, contents: pump.contents.value, ...group },
+      ...inertiaBase(pump),
     ],
     material: pump.casing.material,
   };
@@ -57,6 +58,19 @@ export function pumpBodies(pump: Pump): readonly [FrameBody, FrameBody] {
     ],
   };
   return [casing, motor];
+}
+
+/** Place of the centre of gravity of an inertia base. @param pump - places [m] @returns place, where it has one [m] */
+export function inertiaBaseAt({ base, position }: Pump): Vec3 | undefined {
+  if (base?.inertiaBase === undefined) return undefined;
+  return add(position, [base.position[0], base.position[1], base.position[2] - base.inertiaBase.below]);
+}
+
+function inertiaBase(pump: Pump): FrameBody['masses'] {
+  const at = inertiaBaseAt(pump);
+  const mass = pump.base?.inertiaBase?.mass.value;
+  if (at === undefined || mass === undefined) return [];
+  return [{ name: 'inertia base', at, mass, contents: 0, contentsGroup: 'pump' }];
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { Installation, Sourced } from '../../input/installation.js';
 import type { Vec3 } from '../conventions.js';
 import { boreArea } from '../frame/bore-area.js';
+import { inertiaBaseAt } from '../frame/pump-body.js';
 import { add, between } from '../vector.js';
 import type { WeightRow } from './layout.js';
 import type { PlacedPart } from './place-parts.js';
@@ -37,7 +38,23 @@ export function placedWeights(
     at: add(pump.position, pump.motor.centre),
     mass: pump.motor.mass,
   };
-  return [casing, motor, ...lineWeights(placed, density)];
+  const base = pump.base?.inertiaBase;
+  const at = inertiaBaseAt(pump);
+  const under: readonly WeightRow[] =
+    base === undefined || at === undefined
+      ? []
+      : [
+          {
+            part: 'inertia base',
+            line: 'pump',
+            dry: base.mass.value,
+            contents: 0,
+            covering: 0,
+            at,
+            mass: base.mass,
+          },
+        ];
+  return [casing, motor, ...under, ...lineWeights(placed, density)];
 }
 
 function lineWeights(placed: readonly PlacedPart[], density: number): readonly WeightRow[] {

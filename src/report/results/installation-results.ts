@@ -89,12 +89,13 @@ function fitUpResult(joints: readonly JointClosing[], subject: Subject): z.infer
 function settingResult(settings: Worked<ReturnType<typeof supportSettings>>): z.infer<typeof settingShape> {
   return {
     target: settings.target,
-    springs: (settings.springs?.springs ?? []).map(({ mark, design, raise, loads, reached }) => ({
+    springs: (settings.springs?.springs ?? []).map(({ mark, design, raise, loads, reached, beyond }) => ({
       mark,
       design,
       raise,
       loads: { ...loads },
       reached,
+      ...(beyond !== undefined && { beyond }),
     })),
     raising: settings.raising.map(({ mark, idle, supports, nozzles }) => ({
       mark,

@@ -85,6 +85,10 @@ export const settingShape = z
         raise: z.number().describe("Height over the file's setting [m]."),
         loads: z.record(z.string(), z.number()).describe('Load so set, by condition [N].'),
         reached: z.boolean(),
+        beyond: z
+          .number()
+          .optional()
+          .describe('Height that would give it its load, where its adjustment does not go so far [m].'),
       }),
     ),
     raising: z

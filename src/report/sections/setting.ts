@@ -12,6 +12,7 @@ import {
 } from '../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import type { ReportContext, View } from '../context.js';
+import { underPump } from '../rows/under-pump.js';
 import { bothText } from '../words/flange-words.js';
 import { supportWord } from '../words/support-word.js';
 import { fitStep } from './fit-up.js';
@@ -47,7 +48,9 @@ export function setting(context: ReportContext) {
     target: conditionTitle(target),
     springs: settings.map((spring) => springRow(spring, placed(spring.mark), context)),
     hasSprings: settings.length > 0,
-    hasUnreached: settings.some(({ reached }) => !reached),
+    hasUnreached: settings.some(({ reached, beyond }) => !reached && beyond === undefined),
+    hasBeyond: settings.some(({ beyond }) => beyond !== undefined),
+    groups: underPump(responses, context),
     rigid: rigidRows(rigid, responses, placed, context),
     hasRigid: rigid.length > 0,
     effects: effectRows(raising, step.length, placed, context),
@@ -57,7 +60,7 @@ export function setting(context: ReportContext) {
 
 function springRow(spring: SpringSetting, support: PlacedSupport | undefined, context: ReportContext) {
   const { write } = context;
-  const { mark, design, raise, loads, reached } = spring;
+  const { mark, design, raise, loads, reached, beyond } = spring;
   const threads = support?.part?.rods?.threads;
   const show = write.scaled('force', [design, ...Object.values(loads)]);
   const [dry, filled, running, hot, cold] = READ.map((name) => show(inCondition(loads, name)));
@@ -71,7 +74,9 @@ function springRow(spring: SpringSetting, support: PlacedSupport | undefined, co
     running: running ?? '',
     hot: hot ?? '',
     cold: cold ?? '',
-    height: stays ? 'as given' : `${bothText(raise)} ${direction}`,
+    height: beyond !== undefined ? 'cannot be made' : stays ? 'as given' : `${bothText(raise)} ${direction}`,
+    beyond: beyond === undefined ? '' : `${bothText(beyond)} ${beyond > 0 ? 'higher' : 'lower'}`,
+    isBeyond: beyond !== undefined,
     turns: threads === undefined ? '–' : write.plain(Math.abs(raise) * threads, 2),
     reached,
   };

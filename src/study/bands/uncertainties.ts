@@ -14,14 +14,14 @@ import { type Width, widths } from './widths.js';
  * @returns uncertainties, each once: pump first, then in walking order
  */
 export function uncertaintiesOf(installation: Installation): readonly Uncertainty[] {
-  const { pump } = installation;
-  const { casing, motor } = pump;
+  const { base, casing, contents, motor } = installation.pump;
+  const under = base?.inertiaBase?.mass;
   const found = [
     massUncertainty('casing', 'weight of the pump casing', casing.mass, weightWidth(casing.mass)),
     massUncertainty('motor', 'weight of the motor', motor.mass, motorWidth(motor.mass)),
-    centreUncertainty('east'),
-    centreUncertainty('north'),
-    contentsUncertainty('pump', 'liquid in the pump casing', pump.contents),
+    under && massUncertainty('inertia base', 'weight of the inertia base', under, weightWidth(under)),
+    ...(['east', 'north'] as const).map(centreUncertainty),
+    contentsUncertainty('pump', 'liquid in the pump casing', contents),
     ...everyPart(installation).flatMap(partUncertainties),
   ];
   const byId = new Map<string, Uncertainty>();

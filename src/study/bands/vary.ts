@@ -51,6 +51,15 @@ export function varied(
         mass: scaled(pump.motor.mass, factor('mass of motor')),
         centre: centre(pump.motor.centre),
       },
+      ...(pump.base?.inertiaBase && {
+        base: {
+          ...pump.base,
+          inertiaBase: {
+            ...pump.base.inertiaBase,
+            mass: scaled(pump.base.inertiaBase.mass, factor('mass of inertia base')),
+          },
+        },
+      }),
     },
     lines: installation.lines.map((line) => ({ ...line, walk: variedWalk(line.walk, factor, by) })),
   };
