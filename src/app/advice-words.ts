@@ -3,6 +3,7 @@
 import type { UnitSystem } from '../input/installation.js';
 import type { TemplateRecord } from '../render/template/template-view.js';
 import { adviceView, summaryOf } from '../report/advice/advice-view.js';
+import { ownWords } from '../report/words/own-words.js';
 import type { AdvisedFile } from './advise.js';
 import { fillDocument, type Paper, printDocument } from './print-document.js';
 
@@ -72,6 +73,8 @@ export function advicePdf(advised: AdvisedFile, options: AdviceRendering): Promi
     date: installation.review.date,
     fingerprint: installation.fingerprint,
     units: options.units,
+    ...(installation.review.english && { english: installation.review.english }),
+    own: [ownWords(installation), options.letterhead],
     head: title,
     headRight: [options.letterhead?.name, installation.review.project].filter(Boolean).join(' · '),
     foot: { before: 'Estimate for review,' },

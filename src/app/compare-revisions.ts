@@ -83,6 +83,7 @@ export function comparisonPdf(
     fingerprint: options.fingerprint,
     units: options.page === 'letter' ? 'us' : 'si',
     head: composed.title,
+    own: [composed.title, composed.before, composed.after, composed.inputs],
     foot: { before: 'Estimate for review,' },
   } as const;
   return printDocument(markup, about, options);

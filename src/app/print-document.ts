@@ -6,6 +6,7 @@
 import type { Drawing } from '../drawing/drawing.js';
 import type { Letterhead, UnitSystem } from '../input/installation.js';
 import { EngineError } from '../issues/issue.js';
+import { type English, englishFor, ownTexts } from '../issues/spelling.js';
 import { withoutLooseLinks } from '../render/firm-markup.js';
 import type { FontFiles } from '../render/font/typeface.js';
 import type { PageName } from '../render/layout/style-sheet.js';
@@ -14,6 +15,7 @@ import type { MarkupElement } from '../render/markup.js';
 import type { Attachment } from '../render/paint/metadata.js';
 import { parseMarkup } from '../render/parse-markup.js';
 import { renderPdf } from '../render/render-pdf.js';
+import { spelledDrawings, spelledMarkup } from '../render/spelled-document.js';
 import { fillTraced } from '../render/template/fill-template.js';
 import type { TemplateRecord } from '../render/template/template-view.js';
 import { version } from './version.js';
@@ -41,6 +43,10 @@ export interface DocumentAbout {
   /** Hexadecimal digest of the input. */
   readonly fingerprint: string;
   readonly units: UnitSystem;
+  /** Spelling; American with US units and British with SI where not said. */
+  readonly english?: English;
+  /** Data with the words that people wrote themselves, which are never respelled. */
+  readonly own?: unknown;
   /** Left of the head of every page. */
   readonly head: string;
   /** Right of the head; the name of the firm where not given. */
@@ -97,9 +103,10 @@ export function printDocument(
   paper: Omit<Paper, 'templates'>,
 ): Promise<Uint8Array> {
   const { fingerprint, foot } = about;
-  return renderPdf(markup, {
+  const written = inItsSpelling(markup, about.drawings ?? {}, about);
+  return renderPdf(written.markup, {
     fonts: paper.fonts,
-    drawings: about.drawings ?? {},
+    drawings: written.drawings,
     page: paper.page ?? pageOf(about.units),
     head: { left: about.head, right: about.headRight ?? paper.letterhead?.name ?? '' },
     foot: {
@@ -121,6 +128,27 @@ export function printDocument(
     ...(about.stated && { stated: about.stated }),
     ...(paper.logo && { logo: paper.logo }),
   });
+}
+
+/**
+ * A document and its drawings in their spelling.
+ *
+ * @param markup - the filled document, in British spelling
+ * @param drawings - its drawings, by name
+ * @param about - units, spelling and what people wrote themselves
+ * @returns both, respelled where they are to be
+ */
+export function inItsSpelling(
+  markup: MarkupElement,
+  drawings: Readonly<Record<string, Drawing>>,
+  about: Pick<DocumentAbout, 'units' | 'english' | 'own'>,
+): { readonly markup: MarkupElement; readonly drawings: Readonly<Record<string, Drawing>> } {
+  const english = englishFor(about.units, about.english);
+  const own = ownTexts(about.own);
+  return {
+    markup: spelledMarkup(markup, english, own),
+    drawings: spelledDrawings(drawings, english, own),
+  };
 }
 
 /** Language every document is written in, as the file says. */

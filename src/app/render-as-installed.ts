@@ -2,6 +2,7 @@
 import type { AsInstalled } from '../as-installed/as-installed.js';
 import { asInstalledView, titleOf } from '../as-installed/compose-as-installed.js';
 import type { TemplateRecord } from '../render/template/template-view.js';
+import { ownWords } from '../report/words/own-words.js';
 import { fillDocument, type Paper, printDocument } from './print-document.js';
 import { version } from './version.js';
 
@@ -27,6 +28,8 @@ export async function asInstalledPdf(visit: AsInstalled, options: AsInstalledPri
     date,
     fingerprint,
     units: visit.write.system,
+    ...(review.english && { english: review.english }),
+    own: [ownWords(visit.review.installation), options.letterhead],
     head: `${review.project} · pump ${pump.mark} · as installed · ${date}`,
     foot: { before: 'Readings against an estimate,' },
   };

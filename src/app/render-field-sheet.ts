@@ -23,6 +23,7 @@ export async function fieldSheetPdf(sheet: FieldSheet, options: SheetOptions): P
     date,
     fingerprint,
     units: 'us',
+    own: [project, mark, revision, options.letterhead],
     head: `${project} · pump ${mark}${revision === '' ? '' : ` · revision ${revision}`} · ${date}`,
     headRight: options.letterhead === undefined ? 'field sheet' : `${options.letterhead.name} · field sheet`,
     foot: { before: 'Made from' },

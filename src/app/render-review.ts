@@ -8,9 +8,10 @@ import type { Attachment } from '../render/paint/metadata.js';
 import { type ComposedReview, composeReview, type ReviewSubject } from '../report/compose-review.js';
 import type { Reader } from '../report/context.js';
 import { resultsFile } from '../report/results/results-file.js';
+import { ownWords } from '../report/words/own-words.js';
 import { placeId } from '../report/words/place-id.js';
 import { fillReview } from './fill-review.js';
-import { LANGUAGE, type Paper, printDocument } from './print-document.js';
+import { inItsSpelling, LANGUAGE, type Paper, printDocument } from './print-document.js';
 import { version } from './version.js';
 
 export type { FontFiles } from '../render/font/typeface.js';
@@ -49,6 +50,7 @@ export async function reviewPdf(review: ReviewSubject, options: RenderOptions): 
     headRight: composed.firm,
     foot: { whole: composed.foot },
     drawings: composed.drawings,
+    ...spellingOf(review),
     attachments: [
       ...(options.input === undefined ? [] : [inputFile(options.input)]),
       resultsAttachment(review),
@@ -65,9 +67,10 @@ export async function reviewPdf(review: ReviewSubject, options: RenderOptions): 
  * @returns text of the page
  */
 export function reviewHtml(review: ReviewSubject, options: RenderOptions): string {
-  const { composed, markup } = fill(review, options);
-  return renderHtml(markup, {
-    drawings: composed.drawings,
+  const { composed, markup, units } = fill(review, options);
+  const written = inItsSpelling(markup, composed.drawings, { units, ...spellingOf(review) });
+  return renderHtml(written.markup, {
+    drawings: written.drawings,
     title: composed.title,
     language: LANGUAGE,
     author: composed.author,
@@ -75,6 +78,12 @@ export function reviewHtml(review: ReviewSubject, options: RenderOptions): strin
     foot: composed.foot,
     ...(options.logo && { logo: options.logo }),
   });
+}
+
+/** The spelling the file asks for, and its own words. */
+function spellingOf({ installation }: ReviewSubject) {
+  const { english } = installation.review;
+  return { own: ownWords(installation), ...(english && { english }) };
 }
 
 interface Filled {

@@ -73,6 +73,8 @@ export interface ReviewData {
   readonly revisions: readonly Revision[];
   readonly notes: readonly string[];
   readonly units: UnitSystem;
+  /** Spelling; that of the units where not said. */
+  readonly english?: 'american' | 'british';
 }
 
 export interface Service {

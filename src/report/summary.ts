@@ -3,11 +3,13 @@
 import type { Subject } from '../analysis/subject.js';
 import { supportLoadIn } from '../analysis/supports/support-loads.js';
 import type { UnitSystem } from '../input/installation.js';
+import { englishFor, ownTexts, spelledData } from '../issues/spelling.js';
 import type { Finding } from '../judging/finding.js';
 import type { Verdict } from '../judging/verdict.js';
 import { conditionTitle, inCondition } from '../model/conditions/condition-roles.js';
 import { type LargestLoadRow, largestLoadRows } from './rows/largest-load-rows.js';
 import { findingSentence, worstFirst } from './words/finding-row.js';
+import { ownWords } from './words/own-words.js';
 import { carriesWeight } from './words/support-word.js';
 import { createWriter, NO_NUMBER, type Writer } from './writer.js';
 
@@ -73,7 +75,8 @@ export function reviewSummary(subject: ReviewedSubject, units: UnitSystem): Revi
   const judged = worstFirst(findings);
   const trouble = judged.filter((finding) => finding.verdict !== 'meets');
   const listed = judged.slice(0, Math.max(FEWEST_LISTED, Math.min(MOST_LISTED, trouble.length)));
-  return {
+  const english = englishFor(units, installation.review.english);
+  const summary: ReviewSummary = {
     pump: installation.pump.mark,
     project: installation.review.project,
     verdict,
@@ -91,6 +94,7 @@ export function reviewSummary(subject: ReviewedSubject, units: UnitSystem): Revi
     assumptions: installation.assumptions.length,
     todos: todosOf(trouble.slice(0, MOST_LISTED)),
   };
+  return spelledData(summary, english, ownTexts(ownWords(installation)));
 }
 
 /** Most things to do that are worth reading at once. */

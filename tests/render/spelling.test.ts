@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { ownTexts, spelled, spelledDrawings, spelledMarkup } from '../../src/render/spelling.js';
+import { ownTexts, spelled, spelledData } from '../../src/issues/spelling.js';
+import { spelledDrawings, spelledMarkup } from '../../src/render/spelled-document.js';
 
 test('American spelling keeps case and endings', () => {
   expect(spelled('Centre of gravity, 3 millimetres, neighbours, GREY, per cent', 'american')).toBe(
@@ -56,4 +57,10 @@ test('drawings are respelled', () => {
   const found = spelledDrawings({ plan: drawing }, 'american', []).plan;
   expect([found?.title, found?.alt]).toEqual(['Center line', 'color']);
   expect(found?.shapes[0]).toMatchObject({ text: 'center' });
+});
+
+test('plain data is respelled however deep, and left alone in British', () => {
+  const data = { rows: [{ title: 'colour', count: 3 }] };
+  expect(spelledData(data, 'american', [])).toEqual({ rows: [{ title: 'color', count: 3 }] });
+  expect(spelledData(data, 'british', [])).toBe(data);
 });

@@ -103,6 +103,7 @@ function resolveReview(file: FileContent['review']): ReviewData {
     revisions,
     notes,
     units,
+    ...(file.english !== undefined && { english: file.english }),
   };
 }
 

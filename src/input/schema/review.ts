@@ -29,6 +29,11 @@ export const review = map({
   ),
   date: field(day(), 'Day printed on the review; the clock is never read', '2026-09-14'),
   units: field(oneOf(['us', 'si']), 'Units the review is printed in', 'us'),
+  english: field(
+    oneOf(['american', 'british']),
+    'Spelling of the review; american with US units and british with SI where not said',
+    'american',
+  ).optional(),
   revisions: field(z.array(revision), 'Revisions, oldest first', [
     { mark: 'A', date: '2026-09-14', by: 'R. Okafor', note: 'First issue' },
   ]).optional(),

@@ -2,8 +2,6 @@
  * American spelling of what the program itself says. Everything is written in British spelling; a document in US units
  * is printed in American. What people wrote themselves — names, marks, notes — stays as they wrote it.
  */
-import type { Drawing } from '../drawing/drawing.js';
-import type { MarkupElement, MarkupNode } from './markup.js';
 
 /** Which spelling a document is printed in. */
 export type English = 'american' | 'british';
@@ -85,68 +83,6 @@ function escaped(text: string): string {
   return text.replace(/[.*+?^${}()|[\]\\]/gu, '\\$&');
 }
 
-/** Attributes of the markup that a reader sees. */
-const SEEN: ReadonlySet<string> = new Set([
-  'title',
-  'caption',
-  'label',
-  'tip',
-  'unit',
-  'expected',
-  'what',
-  'filled',
-  'left-out',
-]);
-
-/**
- * A document in the wanted spelling.
- *
- * @param root - the filled document
- * @param english - wanted spelling
- * @param own - texts people wrote themselves
- * @returns the same document where nothing differs
- */
-export function spelledMarkup(root: MarkupElement, english: English, own: readonly string[]): MarkupElement {
-  if (english === 'british') return root;
-  const visit = (node: MarkupNode): MarkupNode => {
-    if (node.kind === 'text') return { ...node, text: spelled(node.text, english, own) };
-    const attributes = Object.entries(node.attributes).map(
-      ([name, value]) => [name, SEEN.has(name) ? spelled(value, english, own) : value] as const,
-    );
-    return { ...node, attributes: Object.fromEntries(attributes), children: node.children.map(visit) };
-  };
-  return visit(root) as MarkupElement;
-}
-
-/**
- * Drawings in the wanted spelling.
- *
- * @param drawings - by name
- * @param english - wanted spelling
- * @param own - texts people wrote themselves
- * @returns the same drawings with their words respelled
- */
-export function spelledDrawings(
-  drawings: Readonly<Record<string, Drawing>>,
-  english: English,
-  own: readonly string[],
-): Readonly<Record<string, Drawing>> {
-  if (english === 'british') return drawings;
-  return Object.fromEntries(
-    Object.entries(drawings).map(([name, drawing]) => [
-      name,
-      {
-        ...drawing,
-        title: spelled(drawing.title, english, own),
-        alt: spelled(drawing.alt, english, own),
-        shapes: drawing.shapes.map((shape) =>
-          shape.kind === 'text' ? { ...shape, text: spelled(shape.text, english, own) } : shape,
-        ),
-      },
-    ]),
-  );
-}
-
 /**
  * Every text in plain data, however deep: what people wrote themselves.
  *
@@ -162,4 +98,34 @@ export function ownTexts(data: unknown): readonly string[] {
   };
   visit(data);
   return [...found];
+}
+
+/**
+ * Plain data with every text in it in the wanted spelling.
+ *
+ * @param data - texts, lists and records of them
+ * @param english - wanted spelling
+ * @param own - texts people wrote themselves
+ * @returns data of the same shape
+ */
+export function spelledData<Data>(data: Data, english: English, own: readonly string[]): Data {
+  if (english === 'british') return data;
+  const visit = (value: unknown): unknown => {
+    if (typeof value === 'string') return spelled(value, english, own);
+    if (Array.isArray(value)) return value.map(visit);
+    if (typeof value !== 'object' || value === null) return value;
+    return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, visit(inner)]));
+  };
+  return visit(data) as Data;
+}
+
+/**
+ * The spelling of what is printed.
+ *
+ * @param units - units it is printed in
+ * @param asked - as the file asks for
+ * @returns the one asked for, or that which goes with the units
+ */
+export function englishFor(units: 'us' | 'si', asked: English | undefined): English {
+  return asked ?? (units === 'us' ? 'american' : 'british');
 }
