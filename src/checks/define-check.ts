@@ -31,6 +31,10 @@ interface DemandBase {
   readonly unit?: CheckUnit;
   /** True where this demand is a comparison though the check as a whole is not. */
   readonly comparison?: boolean;
+  /** True where the limit is a number that was chosen to keep to the demand: nearness tells nothing. */
+  readonly chosen?: true;
+  /** Further grounds that the outcome rests on, beside the basis of the limit. */
+  readonly rests?: readonly Citation[];
   /** Words and numbers for the sentence, beside `at`, `condition` and `label`. */
   readonly data?: ReasonData;
   /** Code of the advice when it exceeds, where it differs from that of the check. */

@@ -49,6 +49,18 @@ export type RuleSection =
   | 'practice'
   | 'scope';
 
+/** What may come of a limit that is not kept, the gravest first. */
+export const CONSEQUENCES = [
+  /** Someone may be hurt, or pump, pipe, support or motor break. */
+  'hurt or break',
+  /** There is no room to work, to take something out, or to get past. */
+  'room',
+  /** It is less good than the trade advises. */
+  'practice',
+] as const;
+
+export type Consequence = (typeof CONSEQUENCES)[number];
+
 /** Facts of a check. */
 export interface RuleFacts {
   /** Who acts on it when it exceeds. */
@@ -57,10 +69,15 @@ export interface RuleFacts {
   readonly dependsOn: readonly [Dependence, ...Dependence[]];
   /** `slow`: solves or searches beyond the conditions of the review, so that trials look at it only where they must. */
   readonly cost: 'quick' | 'slow';
-  /** Whether it counts for the verdict of the review, or is only told beside it. */
-  readonly standing: 'decides' | 'compares';
+  /**
+   * Whether it counts for the verdict of the review, or is only told beside it. `practice` is told beside it unless a
+   * document of the owner makes it a limit, or the demand says that the file does.
+   */
+  readonly standing: 'decides' | 'compares' | 'practice';
   /** What has to wait until it is mended: filling and starting the pump, taking the work over, or nothing. */
   readonly blocks: 'start' | 'acceptance' | 'nothing';
+  /** What comes of it when it exceeds: the order in which findings are read. */
+  readonly consequence: Consequence;
   /** Where its pascals are a pressure in a pipe rather than a stress in metal. */
   readonly pascals?: 'pressure';
   /** Where no ratio tells how near it is, so that every trial of a change has to look at it. */

@@ -1,6 +1,7 @@
 /** Runs a check: asks it for its places and the demands there, has them judged, and says what governs each place. */
 
 import type { Subject } from '../analysis/subject.js';
+import type { RuleDocument } from '../input/installation.js';
 import { coded, type IssueCode } from '../issues/issue.js';
 import {
   type Compared,
@@ -12,6 +13,7 @@ import type { Calculation, Finding } from '../judging/finding.js';
 import { overBounds } from '../judging/over-bounds.js';
 import { governing } from '../judging/worst-first.js';
 import { conditionTitle } from '../model/conditions/condition-roles.js';
+import { givenIn } from './citation-of.js';
 import type { Check, ComparedDemand, Demand, SurveyedPlace } from './define-check.js';
 
 /** A demand with its outcome. */
@@ -34,12 +36,20 @@ export function runCheck(check: Check, subject: Subject): readonly Finding[] {
   const surveyed = check.survey(subject);
   if (surveyed.length === 0) {
     const nothing = { kind: 'does-not-apply', code: check.noPlace } as const;
-    return [findingOf(check, { at: 'whole installation', demands: [nothing] })];
+    return [findingOf(check, { at: 'whole installation', demands: [nothing] }, subject)];
   }
-  return surveyed.map((place) => findingOf(check, place));
+  return surveyed.map((place) => findingOf(check, place, subject));
 }
 
-function findingOf(check: Check, place: SurveyedPlace): Finding {
+/** The document of the owner that makes a rule of practice a limit. */
+function madeLimitBy(check: Check, { installation }: Subject): RuleDocument | undefined {
+  if (check.standing !== 'practice') return undefined;
+  return installation.limits.ownerRules?.find(({ rule }) => rule === check.id);
+}
+
+function findingOf(check: Check, place: SurveyedPlace, subject: Subject): Finding {
+  const owner = madeLimitBy(check, subject);
+  const isAdvice = check.standing === 'practice' && owner === undefined;
   const judged = governing(place.demands.map(judgeDemand)) ?? judgeDemand(NO_DEMANDS);
   const { demand, outcome } = judged;
   const at = demand.at ?? place.at;
@@ -57,8 +67,10 @@ function findingOf(check: Check, place: SurveyedPlace): Finding {
     at,
     unit: demand.unit ?? check.unit,
     ...outcome,
-    comparison: check.standing === 'compares' || (demand.comparison ?? false),
-    basis: demand.basis ?? check.basis[0],
+    comparison: check.standing === 'compares' || (demand.comparison ?? isAdvice),
+    basis: owner ? givenIn(`${owner.document}, ${owner.clause}`) : (demand.basis ?? check.basis[0]),
+    ...(demand.rests && demand.rests.length > 0 && { rests: demand.rests }),
+    ...(demand.chosen && { chosen: demand.chosen }),
     ...(demand.condition !== undefined && { condition: demand.condition }),
     ...(code !== undefined && { reason: coded(code, data as never) }),
     ...(isWorkable(demand.calculation) && { calculation: demand.calculation }),

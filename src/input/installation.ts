@@ -690,10 +690,20 @@ export type NozzleBasis =
   | 'process-pump table doubled'
   | 'nozzle principal stress';
 
+/** Where a rule is laid down. */
+export interface RuleDocument {
+  readonly document: string;
+  readonly clause: string;
+}
+
 export interface Limits {
   readonly nozzle: {
-    /** The basis of the verdict; without one the verdict is `cannot-tell`. */
+    /** The basis of the verdict: the maker's, or a published one that a document names; without one it is `cannot-tell`. */
     readonly basis?: NozzleBasis;
+    /** What names a published basis for this pump. */
+    readonly namedIn?: RuleDocument & { readonly by: 'maker' | 'owner' };
+    /** A published basis that the file asks for and no document names: compared, and decides nothing. */
+    readonly unnamed?: NozzleBasis;
     readonly comparisons: readonly NozzleBasis[];
     readonly maker?: {
       readonly document: string;
@@ -713,6 +723,8 @@ export interface Limits {
     /** Factor of the longitudinal weld, for hoop stress [-]. */
     readonly jointFactor?: Sourced;
   };
+  /** Practice of the trade that a document of the owner makes a limit, by id of the check. */
+  readonly ownerRules?: readonly (RuleDocument & { readonly rule: string })[];
   readonly rods: { readonly edition: 'older' | 'later' };
   readonly span: {
     /** Longest span by the user's rule [m]; otherwise the table. */ readonly longest?: Sourced;

@@ -34,7 +34,22 @@ export interface Finding extends Outcome {
   /** True for a comparison that never decides the verdict of the review. */
   readonly comparison: boolean;
   readonly basis: Citation;
+  /** Further grounds that the outcome rests on. */
+  readonly rests?: readonly Citation[];
+  /** True where the limit was chosen to keep to the demand, so that it is nearest to nothing. */
+  readonly chosen?: true;
   /** Code of the reason, for `cannot-tell` and `does-not-apply`, or of the advice for `exceeds`; sentences in `issues`. */
   readonly reason?: Coded;
   readonly calculation?: Calculation;
+}
+
+/**
+ * Whether a verdict rests on a value that is remembered and was not read.
+ *
+ * @param finding - finding
+ * @returns true where it was judged, and its basis or a further ground is from memory
+ */
+export function restsOnMemory({ verdict, comparison, basis, rests = [] }: Finding): boolean {
+  const isJudged = !comparison && (verdict === 'meets' || verdict === 'exceeds');
+  return isJudged && [basis, ...rests].some(({ confidence }) => confidence === 'memory');
 }

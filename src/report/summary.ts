@@ -4,10 +4,11 @@ import type { Subject } from '../analysis/subject.js';
 import { supportLoadIn } from '../analysis/supports/support-loads.js';
 import type { UnitSystem } from '../input/installation.js';
 import { englishFor, ownTexts, spelledData } from '../issues/spelling.js';
-import type { Finding } from '../judging/finding.js';
+import { type Finding, restsOnMemory } from '../judging/finding.js';
 import type { Verdict } from '../judging/verdict.js';
 import { conditionTitle, inCondition } from '../model/conditions/condition-roles.js';
 import { type LargestLoadRow, largestLoadRows } from './rows/largest-load-rows.js';
+import { askedOfManufacturer } from './words/asked-of-manufacturer.js';
 import { findingSentence, worstFirst } from './words/finding-row.js';
 import { ownWords } from './words/own-words.js';
 import { carriesWeight } from './words/support-word.js';
@@ -22,6 +23,8 @@ export interface ReviewedSubject extends Subject {
 export interface SummaryFinding {
   readonly ratio: string;
   readonly verdict: Verdict;
+  /** Whether it rests on a value that is remembered and was not read. */
+  readonly fromMemory: boolean;
   readonly title: string;
   readonly at: string;
   readonly condition: string;
@@ -53,6 +56,10 @@ export interface ReviewSummary {
   readonly loadUnit: string;
   /** How many places were judged with each outcome, comparisons left out. */
   readonly counts: Readonly<Record<Verdict, number>>;
+  /** How many were compared with what decides nothing, by outcome. */
+  readonly compared: Readonly<Record<Verdict, number>>;
+  /** What the manufacturer has to supply, each once. */
+  readonly asked: readonly string[];
   readonly assumptions: number;
   /** What to do about the findings listed, worst first, and where; what is done in one go stands once. */
   readonly todos: readonly { readonly at: string; readonly todo: string }[];
@@ -72,7 +79,7 @@ const FEWEST_LISTED = 3;
 export function reviewSummary(subject: ReviewedSubject, units: UnitSystem): ReviewSummary {
   const { installation, findings, verdict } = subject;
   const write = createWriter(units);
-  const judged = worstFirst(findings);
+  const judged = worstFirst(findings).filter(({ chosen, verdict: own }) => !chosen || own !== 'meets');
   const trouble = judged.filter((finding) => finding.verdict !== 'meets');
   const listed = judged.slice(0, Math.max(FEWEST_LISTED, Math.min(MOST_LISTED, trouble.length)));
   const english = englishFor(units, installation.review.english);
@@ -83,6 +90,7 @@ export function reviewSummary(subject: ReviewedSubject, units: UnitSystem): Revi
     findings: listed.map((finding) => ({
       ratio: write.ratio(finding.ratio),
       verdict: finding.verdict,
+      fromMemory: restsOnMemory(finding),
       title: finding.title,
       at: finding.at,
       condition: finding.condition === undefined ? NO_NUMBER : conditionTitle(finding.condition),
@@ -90,7 +98,9 @@ export function reviewSummary(subject: ReviewedSubject, units: UnitSystem): Revi
     unlisted: Math.max(0, trouble.length - listed.length),
     supports: supportRows(subject, write),
     loadUnit: write.unit('force'),
-    counts: countsOf(findings),
+    counts: countsOf(findings, false),
+    compared: countsOf(findings, true),
+    asked: askedOfManufacturer(findings).map(({ what }) => what),
     assumptions: installation.assumptions.length,
     todos: todosOf(trouble.slice(0, MOST_LISTED)),
   };
@@ -110,9 +120,9 @@ function todosOf(trouble: readonly Finding[]): ReviewSummary['todos'] {
   return [...places].slice(0, MOST_TODOS).map(([todo, at]) => ({ at: [...new Set(at)].join(', '), todo }));
 }
 
-function countsOf(findings: readonly Finding[]): ReviewSummary['counts'] {
+function countsOf(findings: readonly Finding[], compared: boolean): ReviewSummary['counts'] {
   const counts = { meets: 0, exceeds: 0, 'cannot-tell': 0, 'does-not-apply': 0 };
-  for (const finding of findings) if (!finding.comparison) counts[finding.verdict] += 1;
+  for (const finding of findings) if (finding.comparison === compared) counts[finding.verdict] += 1;
   return counts;
 }
 

@@ -5,6 +5,7 @@ import { describe, expect, expectTypeOf, test } from 'vitest';
 import { type CheckId, allChecks as checks, isOf, ruleOf } from '../../src/checks/all-checks.js';
 import { type CheckDefinition, defineCheck } from '../../src/checks/define-check.js';
 import type { RuleFacts } from '../../src/checks/rule-facts.js';
+import { PRACTICE_RULES } from '../../src/input/schema/owner-rules.js';
 import { sources } from '../../src/sources/index.js';
 import { projectRoot, sourceFiles, walk } from './source-tree.js';
 
@@ -51,6 +52,7 @@ describe('facts stand at the check', () => {
       cost: 'quick',
       standing: 'decides',
       blocks: 'acceptance',
+      consequence: 'practice',
     };
     const { trade: _trade, ...withoutTrade } = whole;
     const rest = {
@@ -90,6 +92,11 @@ describe('facts stand at the check', () => {
     expect(
       checks.filter(({ standing, blocks }) => (blocks === 'nothing') !== (standing === 'compares')),
     ).toEqual([]);
+  });
+
+  test('every rule of practice, and no other, may be made a limit by a document of the owner', () => {
+    const practice = checks.filter(({ standing }) => standing === 'practice').map(({ id }) => id);
+    expect([...PRACTICE_RULES].sort()).toEqual([...practice].sort());
   });
 
   test('what a check depends on is named once', () => {

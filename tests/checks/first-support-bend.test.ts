@@ -62,12 +62,17 @@ test('between a hung pump and the first support the distance of the guide is a c
     comparison: true,
     reason: { code: 'checks.first-support-bend.beside-hung-pump' },
   });
-  const before = { ...supportAt(0.2), limits: { firstSupport: { bend } } };
+  // Elsewhere it decides where a document of the owner makes it a limit.
+  const ownerRules = [{ rule: 'first-support-bend', document: 'estate standard', clause: 'para 4.2' }];
+  const before = { ...supportAt(0.2), limits: { firstSupport: { bend }, ownerRules } };
   expect(findingAt(firstSupportBend, 'elbow 1', before)).toMatchObject({
     verdict: 'exceeds',
     comparison: false,
   });
-  const onBase = { ...beyond, pump: { mount: 'bolted' as const } };
+  const unsaid = { ...supportAt(0.2), limits: { firstSupport: { bend } } };
+  expect(findingAt(firstSupportBend, 'elbow 1', unsaid).comparison).toBe(true);
+  const limits = { firstSupport: { bend }, ownerRules };
+  const onBase = { ...beyond, limits, pump: { mount: 'bolted' as const } };
   expect(findingAt(firstSupportBend, 'elbow 1', onBase)).toMatchObject({
     verdict: 'exceeds',
     comparison: false,

@@ -21,7 +21,7 @@ test('a tap in the pipe next to the pump meets it, on its own side alone', () =>
 
 test('none exceeds where the file says so, and cannot be told where it is silent', () => {
   const suction = [pipe, valve('gate'), pipe, end];
-  expect(at(suction, { suction: 'no' })).toMatchObject({ verdict: 'exceeds', comparison: false });
+  expect(at(suction, { suction: 'no' })).toMatchObject({ verdict: 'exceeds', comparison: true });
   expect(at(suction)).toMatchObject({
     verdict: 'cannot-tell',
     reason: { code: 'checks.gauge-taps.unknown' },

@@ -79,6 +79,32 @@ test('a resultant comes with its calculation', () => {
   expect(workedOut(moments.calculation)).toBeCloseTo(Math.hypot(150, 20, 60), 9);
 });
 
+test.each([
+  ['ductile iron', 'checks.nozzle-loads.ductile-casing'],
+  ['grey iron', 'checks.nozzle-loads.iron-casing'],
+  ['bronze', 'checks.nozzle-loads.bronze-casing'],
+  ['cast steel', 'checks.nozzle-loads.steel-casing'],
+  ['unknown', 'checks.nozzle-loads.other-casing'],
+])('a table named for a pump says what it means for a casing of %s', (material, code) => {
+  const { casing } = installation().pump;
+  const namedIn = { by: 'owner', document: 'specification 23 21 23', clause: 'para 2.4' } as const;
+  const nozzle = { basis: 'process-pump table doubled', comparisons: [], namedIn } as const;
+  const change = judged(nozzle, { hot: { discharge: load } }, { casing: { ...casing, material } });
+  expect(findingAt(nozzleLoads, 'discharge nozzle', change)).toMatchObject({
+    verdict: 'meets',
+    reason: { code, data: { casing: material } },
+    basis: { source: 'input', clause: 'specification 23 21 23, para 2.4: process-pump table doubled' },
+  });
+});
+
+test('a table that no clause names for this pump decides nothing', () => {
+  const nozzle = { unnamed: 'process-pump table', comparisons: ['process-pump table'] } as const;
+  expect(findingAt(nozzleLoads, 'discharge nozzle', judged(nozzle))).toMatchObject({
+    verdict: 'cannot-tell',
+    reason: { code: 'checks.nozzle-loads.not-named' },
+  });
+});
+
 test('a table basis beside an iron casing says that the table is for steel', () => {
   const { casing } = installation().pump;
   const nozzle = { basis: 'process-pump table', comparisons: [] } as const;
@@ -88,7 +114,9 @@ test('a table basis beside an iron casing says that the table is for steel', () 
     verdict: 'meets',
     reason: { code: 'checks.nozzle-loads.iron-casing' },
   });
-  expect(findingAt(nozzleLoads, 'discharge nozzle', judged(nozzle, answers)).reason).toBeUndefined();
+  expect(findingAt(nozzleLoads, 'discharge nozzle', judged(nozzle, answers)).reason?.code).toBe(
+    'checks.nozzle-loads.steel-casing',
+  );
 });
 
 test('without a basis it cannot be told, and the loads are given', () => {

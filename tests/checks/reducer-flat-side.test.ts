@@ -18,7 +18,7 @@ test('eccentric with its flat side on top meets it, wherever the supply comes fr
 test('flat below exceeds where the supply rises from below', () => {
   expect(at(bottom, { elbow: 'down' })).toMatchObject({
     verdict: 'exceeds',
-    comparison: false,
+    comparison: true,
     reason: { data: { shape: 'eccentric', flat: 'bottom' } },
   });
 });

@@ -17,6 +17,7 @@ const FACTS = {
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
 } as const satisfies RuleFacts;
 
 const of = (...demands: readonly Demand[]) =>

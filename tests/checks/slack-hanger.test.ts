@@ -14,7 +14,21 @@ test('every hanger near the pump is asked about, the two nearest of each line', 
 
 test('meets where the nozzles bear it, and says in which condition', () => {
   const [first] = found(1e6, 1e6);
-  expect(first).toMatchObject({ verdict: 'meets', condition: 'slack-H1', comparison: false });
+  expect(first).toMatchObject({ verdict: 'meets', condition: 'slack-H1', comparison: true });
+});
+
+test("is a limit where a document of the owner makes it one, and rests on that document's clause", () => {
+  const ownerRules = [{ rule: 'slack-hanger', document: 'estate standard 7', clause: 'para 4.2' }];
+  const judged = (force: number) =>
+    runCheck(slackHanger, solvedSubject({ limits: { nozzle: makerOf(force, force), ownerRules } }))[0];
+  const basis = { source: 'input', clause: 'estate standard 7, para 4.2' };
+  expect(judged(1000)).toMatchObject({ verdict: 'exceeds', comparison: false, basis });
+  const other = [{ rule: 'gauge-taps', document: 'estate standard 7', clause: 'para 5' }];
+  const limits = { nozzle: makerOf(1000, 1000), ownerRules: other };
+  expect(runCheck(slackHanger, solvedSubject({ limits }))[0]).toMatchObject({
+    verdict: 'exceeds',
+    comparison: true,
+  });
 });
 
 test('exceeds where a nozzle does not, with the largest ratio of both nozzles and all components', () => {

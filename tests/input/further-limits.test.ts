@@ -8,6 +8,33 @@ const withLimits = (limits: string) => `${shortest}limits: ${limits}\n`;
 const limitsOf = (limits: string) => installationOf(withLimits(limits)).limits;
 const FORMULA = 'edition: 16, sds: 0.5, importance: 1.0, height-ratio: 0.4, ap: 2.5, rp: 6';
 
+describe('what makes a rule a limit', () => {
+  test('a published table decides where a clause names it, and is compared where none does', () => {
+    const named = '{by: owner, document: specification 23 21 23, clause: para 2.4}';
+    const base = 'basis: process-pump table doubled';
+    expect(limitsOf(`{nozzle-loads: {${base}, named-in: ${named}}}`).nozzle).toMatchObject({
+      basis: 'process-pump table doubled',
+      namedIn: { by: 'owner', clause: 'para 2.4' },
+      comparisons: [],
+    });
+    expect(limitsOf(`{nozzle-loads: {${base}}}`).nozzle).toEqual({
+      unnamed: 'process-pump table doubled',
+      comparisons: ['process-pump table doubled'],
+    });
+    expect(found(withLimits(`{nozzle-loads: {${base}, named-in: {by: owner, document: S}}}`))).toEqual([
+      'input.missing limits.nozzle-loads.named-in.clause',
+    ]);
+  });
+
+  test('rules of practice by the document of the owner; an unknown one is refused', () => {
+    const rule = (id: string) => `{owner-rules: [{rule: ${id}, document: estate standard 7, clause: '4.2'}]}`;
+    expect(limitsOf(rule('slack-hanger')).ownerRules).toEqual([
+      { rule: 'slack-hanger', document: 'estate standard 7', clause: '4.2' },
+    ]);
+    expect(found(withLimits(rule('rod-load')))).toEqual(['input.not-one-of limits.owner-rules[0].rule']);
+  });
+});
+
 describe('the sideways load', () => {
   test('a coefficient is given with the document it stands in', () => {
     expect(

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { conditionTitle } from '../../src/model/conditions/condition-roles.js';
 import { composeReview } from '../../src/report/compose-review.js';
 import type { Reader } from '../../src/report/context.js';
-import { isPractice } from '../../src/report/words/finding-row.js';
+import { isAdvice, isPractice } from '../../src/report/words/finding-row.js';
 import { reviewed, reviewedCramped } from './fixture.js';
 
 const whole = reviewed();
@@ -125,7 +125,9 @@ test('the contractor reads what must be acted on, the engineer everything', () =
   const contractor = section(composeReview(whole, { ...options, reader: 'contractor' }), 'findings');
   const trades = contractor.trades as readonly { trade: string; rows: readonly { number: string }[] }[];
   const open = whole.findings.flatMap((one, i) =>
-    !one.comparison && one.check !== 'within-scope' && ['exceeds', 'cannot-tell'].includes(one.verdict)
+    (!one.comparison || isAdvice(one)) &&
+    one.check !== 'within-scope' &&
+    ['exceeds', 'cannot-tell'].includes(one.verdict)
       ? [String(i + 1)]
       : [],
   );

@@ -20,6 +20,7 @@ export const disconnectInSight = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   unit: 'm',
   basis: [IN_SIGHT_CITATION],
   exceeds: 'checks.disconnect-in-sight.exceeds',

@@ -33,6 +33,7 @@ export const electricalSpace = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'acceptance',
+  consequence: 'room',
   unit: 'm',
   basis: [TABLE],
   exceeds: 'checks.electrical-space.exceeds',

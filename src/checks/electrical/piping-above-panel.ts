@@ -19,6 +19,7 @@ export const pipingAbovePanel = defineCheck({
   cost: 'quick',
   standing: 'compares',
   blocks: 'nothing',
+  consequence: 'room',
   unit: 'm',
   basis: [DEDICATED_CITATION],
   exceeds: 'checks.piping-above-panel.exceeds',

@@ -28,6 +28,7 @@ export const flangeClass = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   pascals: 'pressure',
   unit: 'Pa',
   basis: [RATINGS],

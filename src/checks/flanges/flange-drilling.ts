@@ -27,6 +27,7 @@ export const flangeDrilling = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   unit: 'm',
   basis: [DRILLING],
   exceeds: 'checks.flange-drilling.exceeds',

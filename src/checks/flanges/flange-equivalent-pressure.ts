@@ -35,6 +35,7 @@ export const flangeEquivalentPressure = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   pascals: 'pressure',
   unit: 'Pa',
   basis: [METHOD],
@@ -77,6 +78,7 @@ function sideDemand(
       ? testPressureAllowed(rating, condition.acts.temperature)
       : ratedPressure(rating, condition.acts.temperature),
     missing: rating === undefined ? 'checks.flange.no-rating' : missing(load, gasket),
+    rests: side.dimensions?.ratingCitation ? [side.dimensions.ratingCitation] : [],
     data: { owner: side.owner, class: side.class, ...(unknown !== '' && { unknown }) },
     ...(remark !== undefined && { remark }),
     ...(load && gasket && { calculation: calculation(pressure, load, gasket.diameter) }),

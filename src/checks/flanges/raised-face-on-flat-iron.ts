@@ -24,6 +24,7 @@ export const raisedFaceOnFlatIron = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   unit: '-',
   basis: [FLAT_ON_FLAT],
   exceeds: 'checks.raised-face-on-flat-iron.exceeds',

@@ -26,6 +26,7 @@ export const casingLiftOut = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'acceptance',
+  consequence: 'room',
   unit: 'm',
   basis: [MAKER],
   exceeds: 'checks.casing-lift-out.exceeds',

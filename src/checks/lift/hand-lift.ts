@@ -33,6 +33,7 @@ export const handLift = defineCheck({
   cost: 'quick',
   standing: 'compares',
   blocks: 'nothing',
+  consequence: 'hurt or break',
   unit: 'N',
   basis: [MANUAL],
   exceeds: 'checks.hand-lift.exceeds',

@@ -31,6 +31,7 @@ export const liftAnchor = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'acceptance',
+  consequence: 'hurt or break',
   unit: 'm',
   basis: [PLUMB, OWNER],
   exceeds: 'checks.lift-anchor.off-centre',

@@ -28,6 +28,7 @@ export const slingLegs = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'acceptance',
+  consequence: 'hurt or break',
   unit: 'rad',
   basis: [TABLE],
   exceeds: 'checks.sling-legs.flat',

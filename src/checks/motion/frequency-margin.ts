@@ -34,6 +34,7 @@ export const frequencyMargin = defineCheck({
   cost: 'slow',
   standing: 'decides',
   blocks: 'acceptance',
+  consequence: 'hurt or break',
   unit: '-',
   basis: [SPECIFICATION],
   exceeds: 'checks.frequency-margin.exceeds',

@@ -28,6 +28,7 @@ export const startMovement = defineCheck({
   cost: 'slow',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   unit: 'm',
   basis: [LIMIT],
   exceeds: 'checks.start-movement.exceeds',

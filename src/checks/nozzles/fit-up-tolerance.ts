@@ -45,6 +45,7 @@ export const fitUpTolerance = defineCheck({
   cost: 'slow',
   standing: 'decides',
   blocks: 'acceptance',
+  consequence: 'hurt or break',
   unit: 'N',
   basis: [BASIS],
   exceeds: 'checks.fit-up-tolerance.exceeds',

@@ -34,6 +34,7 @@ export const nozzleCombined = defineCheck({
   cost: 'quick',
   standing: 'compares',
   blocks: 'nothing',
+  consequence: 'hurt or break',
   unit: '-',
   basis: [ANNEX],
   exceeds: 'checks.nozzle-combined.exceeds',

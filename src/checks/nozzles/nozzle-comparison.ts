@@ -2,6 +2,7 @@ import type { NozzleBasis } from '../../input/installation.js';
 import type { PlacedNozzle } from '../../model/layout/layout.js';
 import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
+import { casingRemark, isWeakerThanSteel } from './casing-remark.js';
 import { largestLoad, nozzleDemands } from './nozzle-demands.js';
 import { nozzleLimits } from './nozzle-limits.js';
 
@@ -22,7 +23,7 @@ interface Compared {
  * Loads on each nozzle beside every other basis the file asks for. Never the verdict.
  *
  * Why: makers of building-services pumps often publish no limits, and engineers compare with the process-pump table.
- * That table is for steel pumps of another trade; beside a cast-iron casing it is too generous, which is said.
+ * That table is for steel pumps of another trade; what it means for this casing is said beside it.
  * The principal stress of the nozzle has a check of its own.
  */
 export const nozzleComparison = defineCheck({
@@ -34,6 +35,7 @@ export const nozzleComparison = defineCheck({
   cost: 'quick',
   standing: 'compares',
   blocks: 'nothing',
+  consequence: 'hurt or break',
   unit: 'N',
   basis: [givenIn('comparisons of the nozzle loads')],
   exceeds: 'checks.nozzle-comparison.exceeds',
@@ -55,14 +57,12 @@ export const nozzleComparison = defineCheck({
         basis === 'maker' ? 'checks.nozzle-loads.no-maker-limits' : 'checks.nozzle-loads.not-in-table';
       return largestLoad(nozzle, subject, missing);
     }
-    const isIron = basis !== 'maker' && subject.installation.pump.casing.material === 'cast iron';
     const demands = nozzleDemands(nozzle, limits, subject);
-    return isIron
-      ? demands.map((demand) => ({
-          ...demand,
-          remark: 'checks.nozzle-loads.iron-casing',
-          advice: 'checks.nozzle-comparison.iron-exceeds',
-        }))
-      : demands;
+    if (basis === 'maker') return demands;
+    const { material } = subject.installation.pump.casing;
+    const advice = isWeakerThanSteel(material) && {
+      advice: 'checks.nozzle-comparison.iron-exceeds' as const,
+    };
+    return demands.map((demand) => ({ ...demand, remark: casingRemark(material), ...advice }));
   },
 });

@@ -10,10 +10,10 @@ export interface NozzleLimits {
   readonly basis: Citation;
 }
 
-/** Casings of that standard are made for twice the table. */
+/** Casings of that standard are proved with twice the table; that allows the piping nothing. */
 const DOUBLED: Citation = {
   source: 'api-610',
-  clause: 'para 5.3.3 of the 10th edition, twice the table of nozzle loads, side nozzle',
+  clause: 'para 5.3.3 of the 10th edition, proof of the casing with twice the table, side nozzle',
   confidence: 'read',
 };
 
@@ -56,6 +56,14 @@ export function nozzleLimits(
       crossMoment: MX * times,
       resultantMoment: MR * times,
     },
-    basis: times === 1 ? row.citation : DOUBLED,
+    basis: namedBy(basis, installation) ?? (times === 1 ? row.citation : DOUBLED),
   };
+}
+
+/** Where a document in the file names the basis, the limit is that document's. */
+function namedBy(basis: NozzleBasis, { limits }: Installation): Citation | undefined {
+  const { namedIn, basis: deciding } = limits.nozzle;
+  return namedIn && deciding === basis
+    ? givenIn(`${namedIn.document}, ${namedIn.clause}: ${basis}`)
+    : undefined;
 }

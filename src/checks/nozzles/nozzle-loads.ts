@@ -1,5 +1,6 @@
 import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
+import { casingRemark } from './casing-remark.js';
 import { largestLoad, nozzleDemands } from './nozzle-demands.js';
 import { nozzleLimits } from './nozzle-limits.js';
 
@@ -7,8 +8,8 @@ import { nozzleLimits } from './nozzle-limits.js';
  * Loads of the pipe on each nozzle stay within the basis that the file names for the verdict.
  *
  * Why: the nozzles of an in-line pump carry the pipe, and strain there shows as seal and bearing trouble long before
- * anything breaks. The maker's limits govern; a published table decides only when the file names it. Without a basis
- * the loads are given and nothing is concluded.
+ * anything breaks. The maker's limits govern; a table made for another class of machine decides only where a clause of
+ * the maker's or the owner's document names it for this pump. Without a basis the loads are given and nothing is concluded.
  */
 export const nozzleLoads = defineCheck({
   id: 'nozzle-loads',
@@ -19,6 +20,7 @@ export const nozzleLoads = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   unit: 'N',
   basis: [givenIn('basis of the nozzle loads')],
   exceeds: 'checks.nozzle-loads.exceeds',
@@ -26,8 +28,12 @@ export const nozzleLoads = defineCheck({
   places: ({ layout }) => [layout.nozzles.suction, layout.nozzles.discharge],
   at: ({ which }) => `${which} nozzle`,
   demands: (nozzle, subject): readonly Demand[] => {
-    const { basis } = subject.installation.limits.nozzle;
-    if (basis === undefined) return largestLoad(nozzle, subject, 'checks.nozzle-loads.no-basis');
+    const { basis, unnamed } = subject.installation.limits.nozzle;
+    if (basis === undefined) {
+      const missing =
+        unnamed === undefined ? 'checks.nozzle-loads.no-basis' : 'checks.nozzle-loads.not-named';
+      return largestLoad(nozzle, subject, missing);
+    }
     if (basis === 'nozzle principal stress') {
       return [{ kind: 'does-not-apply', code: 'checks.nozzle-loads.judged-by-stress' }];
     }
@@ -38,9 +44,7 @@ export const nozzleLoads = defineCheck({
       return largestLoad(nozzle, subject, missing);
     }
     const demands = nozzleDemands(nozzle, limits, subject);
-    const isIron = subject.installation.pump.casing.material === 'cast iron';
-    return basis === 'maker' || !isIron
-      ? demands
-      : demands.map((demand) => ({ ...demand, remark: 'checks.nozzle-loads.iron-casing' }));
+    const remark = casingRemark(subject.installation.pump.casing.material);
+    return basis === 'maker' ? demands : demands.map((demand) => ({ ...demand, remark }));
   },
 });

@@ -6,6 +6,7 @@ import { nozzleStress, principalStress } from '../../mechanics/stress/nozzle-str
 import type { PlacedNozzle } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
 import { type Demand, defineCheck } from '../define-check.js';
+import { casingRemark } from './casing-remark.js';
 import { rowsOf } from './nozzle-demands.js';
 
 const ANNEX: Citation = {
@@ -21,7 +22,7 @@ const LARGEST_STRESS = 41e6;
  * Principal stress in each nozzle of a pump that only its pipe carries, taken as schedule 40 pipe of its size.
  *
  * Why: it is the one published rule made for pumps that hang in their pipe. It belongs to steel pumps of the process
- * standard, so it is a comparison unless the file names it as the basis of the verdict.
+ * standard, so it is a comparison unless a document in the file names it for this pump.
  */
 export const nozzlePrincipalStress = defineCheck({
   id: 'nozzle-principal-stress',
@@ -32,6 +33,7 @@ export const nozzlePrincipalStress = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   unit: 'Pa',
   basis: [ANNEX],
   exceeds: 'checks.nozzle-principal-stress.exceeds',
@@ -64,15 +66,15 @@ export function principalStressDemand(
   subject: Subject,
 ): Demand {
   const pipe = findPipe({ nps: nozzle.nps, schedule: '40', material: 'carbon steel' });
-  const isIron = subject.installation.pump.casing.material === 'cast iron';
+  const casing = subject.installation.pump.casing.material;
   const common = {
     kind: 'compared' as const,
     condition: row.condition,
     comparison,
     limit: LARGEST_STRESS,
     missing: 'checks.nozzle-principal-stress.no-section' as const,
-    data: { nozzle: nozzle.which, size: nozzle.nps },
-    ...(isIron && { remark: 'checks.nozzle-loads.iron-casing' as const }),
+    data: { nozzle: nozzle.which, size: nozzle.nps, casing },
+    remark: casingRemark(casing),
   };
   if (pipe === undefined) return { ...common, demand: undefined };
   const load = {

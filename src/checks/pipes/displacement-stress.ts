@@ -10,7 +10,7 @@ import {
 } from '../../mechanics/stress/code-stress.js';
 import type { Citation } from '../../sources/index.js';
 import { type Demand, defineCheck } from '../define-check.js';
-import { editionNotHeld } from './code-edition.js';
+import { editionNotHeld, factorGrounds } from './code-edition.js';
 
 const BUILDING: Citation = {
   source: 'asme-b31.9',
@@ -35,6 +35,7 @@ export const displacementStress = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   unit: 'Pa',
   basis: [BUILDING, POWER],
   exceeds: 'checks.displacement-stress.exceeds',
@@ -55,6 +56,7 @@ export const displacementStress = defineCheck({
         limit: allowed?.range,
         missing: 'checks.stress.no-allowable',
         data: { part: row.part, line },
+        rests: factorGrounds(row.intensification),
         basis,
         ...(allowed?.withLeftOver === true && { remark: 'checks.displacement-stress.left-over' }),
         calculation: {

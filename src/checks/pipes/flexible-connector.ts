@@ -28,6 +28,7 @@ export const flexibleConnector = defineCheck({
   cost: 'slow',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   unit: 'N',
   basis: [STATICS],
   exceeds: 'checks.flexible-connector.exceeds',

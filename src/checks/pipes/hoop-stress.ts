@@ -32,6 +32,7 @@ export const hoopStress = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   unit: 'Pa',
   basis: [BUILDING, POWER],
   exceeds: 'checks.hoop-stress.exceeds',

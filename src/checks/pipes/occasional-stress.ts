@@ -9,7 +9,7 @@ import type { Calculation } from '../../judging/finding.js';
 import { insideDiameter, metalArea, modulusOf } from '../../mechanics/stress/code-stress.js';
 import type { Citation } from '../../sources/index.js';
 import { type Demand, defineCheck } from '../define-check.js';
-import { editionNotHeld } from './code-edition.js';
+import { editionNotHeld, factorGrounds } from './code-edition.js';
 
 const BUILDING: Citation = { source: 'asme-b31.9', clause: 'para 902.3.3', confidence: 'read' };
 const POWER: Citation = { source: 'asme-b31.1', clause: 'para 104.8.2 and 102.2.4', confidence: 'memory' };
@@ -29,6 +29,7 @@ export const occasionalStress = defineCheck({
   cost: 'slow',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   unit: 'Pa',
   basis: [BUILDING, POWER],
   exceeds: 'checks.occasional-stress.exceeds',
@@ -51,6 +52,7 @@ export const occasionalStress = defineCheck({
         missing:
           stress.hot === undefined ? 'checks.stress.no-allowable' : 'checks.occasional-stress.no-factor',
         data: { part: row.part, line },
+        rests: factorGrounds(row.state.intensification),
         basis: stress.code === 'B31.1' ? POWER : BUILDING,
         calculation: calculation(row, subject),
       }),

@@ -6,7 +6,7 @@ import { insideDiameter, metalArea, modulusOf } from '../../mechanics/stress/cod
 import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { Citation } from '../../sources/index.js';
 import { type Demand, defineCheck } from '../define-check.js';
-import { editionNotHeld } from './code-edition.js';
+import { editionNotHeld, factorGrounds } from './code-edition.js';
 
 const BUILDING: Citation = { source: 'asme-b31.9', clause: 'para 902.3.2(d) and (e)', confidence: 'read' };
 const POWER: Citation = { source: 'asme-b31.1', clause: 'para 104.8.1', confidence: 'memory' };
@@ -26,6 +26,7 @@ export const sustainedStress = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   unit: 'Pa',
   basis: [BUILDING, POWER],
   exceeds: 'checks.sustained-stress.exceeds',
@@ -45,6 +46,7 @@ export const sustainedStress = defineCheck({
         limit: stress.hot?.value,
         missing: 'checks.stress.no-allowable',
         data: { part: row.part, line },
+        rests: factorGrounds(row.state.intensification),
         basis: stress.code === 'B31.1' ? POWER : BUILDING,
         calculation: calculation(row, subject),
       };

@@ -30,6 +30,7 @@ export const testStress = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   unit: 'Pa',
   basis: [TEST],
   exceeds: 'checks.test-stress.exceeds',

@@ -29,6 +29,7 @@ export const checkValveDistance = defineCheck({
   cost: 'quick',
   standing: 'compares',
   blocks: 'nothing',
+  consequence: 'practice',
   unit: 'm',
   basis: [RULES],
   exceeds: 'checks.check-valve-distance.exceeds',

@@ -24,6 +24,7 @@ export const checkValve = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'practice',
   unit: '-',
   basis: [PRACTICE],
   exceeds: 'checks.check-valve.exceeds',

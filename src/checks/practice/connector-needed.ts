@@ -24,6 +24,7 @@ export const connectorNeeded = defineCheck({
   cost: 'quick',
   standing: 'compares',
   blocks: 'nothing',
+  consequence: 'practice',
   unit: '-',
   basis: [MANUAL],
   exceeds: 'checks.connector-needed.exceeds',

@@ -27,6 +27,7 @@ export const isolationBridged = defineCheck({
   cost: 'quick',
   standing: 'compares',
   blocks: 'nothing',
+  consequence: 'practice',
   unit: '-',
   basis: [FAULTS],
   exceeds: 'checks.isolation-bridged.exceeds',

@@ -52,6 +52,6 @@ export function velocityDemand(
     demand: velocity,
     limit: limit?.value,
     data: { pipe: section.name },
-    ...(limit !== undefined && { basis: citationOf(limit, otherwise) }),
+    ...(limit !== undefined && { basis: citationOf(limit, otherwise), comparison: false }),
   };
 }

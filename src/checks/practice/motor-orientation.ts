@@ -22,6 +22,7 @@ export const motorOrientation = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   unit: '-',
   basis: [MAKER],
   exceeds: 'checks.motor-orientation.exceeds',

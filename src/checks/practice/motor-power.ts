@@ -38,6 +38,7 @@ export const motorPower = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   unit: 'W',
   basis: [POWER],
   exceeds: 'checks.motor-power.exceeds',

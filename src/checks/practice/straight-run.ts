@@ -41,8 +41,9 @@ export const straightRun = defineCheck({
   section: 'practice',
   dependsOn: ['parts'],
   cost: 'quick',
-  standing: 'decides',
+  standing: 'practice',
   blocks: 'acceptance',
+  consequence: 'practice',
   unit: 'm',
   basis: [FIVE_DIAMETERS, BY_FITTING],
   exceeds: 'checks.straight-run.exceeds',
@@ -69,7 +70,9 @@ function plainDemand({ installation }: Subject, run: StraightRun): Demand {
     missing: 'checks.straight-run.ends',
     remark: 'checks.straight-run.by',
     data: { by: run.by?.part.name ?? 'the end of the line', disturbs: run.disturbs },
-    ...(given === undefined ? { comparison: true } : { basis: citationOf(given, FIVE_DIAMETERS) }),
+    ...(given === undefined
+      ? { comparison: true }
+      : { comparison: false, basis: citationOf(given, FIVE_DIAMETERS) }),
   };
 }
 
@@ -87,6 +90,7 @@ function diffuserDemand(subject: Subject, at: PlacedPart, diffuser: DiffuserPart
   }
   return {
     kind: 'forbidden',
+    comparison: false,
     happens: length < asked.value,
     demand: length,
     advice: 'checks.straight-run.diffuser-short',

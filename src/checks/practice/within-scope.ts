@@ -36,6 +36,7 @@ export const withinScope = defineCheck({
   cost: 'quick',
   standing: 'compares',
   blocks: 'nothing',
+  consequence: 'practice',
   unit: 'K',
   basis: [SCOPE],
   exceeds: 'checks.within-scope.hot',

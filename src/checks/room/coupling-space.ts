@@ -46,6 +46,7 @@ export const couplingSpace = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'acceptance',
+  consequence: 'room',
   unit: 'm',
   basis: [MAKER],
   exceeds: 'checks.coupling-space.exceeds',

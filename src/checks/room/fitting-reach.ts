@@ -28,6 +28,7 @@ export const fittingReach = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'acceptance',
+  consequence: 'room',
   unit: 'm',
   basis: [OWNER],
   exceeds: 'checks.fitting-reach.exceeds',

@@ -31,6 +31,7 @@ export const handleSweep = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'acceptance',
+  consequence: 'room',
   unit: 'm',
   basis: [MAKER],
   exceeds: 'checks.handle-sweep.exceeds',

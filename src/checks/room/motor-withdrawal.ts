@@ -35,6 +35,7 @@ export const motorWithdrawal = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'acceptance',
+  consequence: 'room',
   unit: 'm',
   basis: [MAKER, STATICS],
   exceeds: 'checks.motor-withdrawal.exceeds',

@@ -23,6 +23,7 @@ export const sealThroughSpacer = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'acceptance',
+  consequence: 'room',
   unit: 'm',
   basis: [GEOMETRY],
   exceeds: 'checks.seal-through-spacer.exceeds',

@@ -54,6 +54,7 @@ export const wayOut = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'acceptance',
+  consequence: 'room',
   unit: 'm',
   basis: [CODE, SIZE],
   exceeds: 'checks.way-out.exceeds',

@@ -52,6 +52,7 @@ export const workingSpace = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'acceptance',
+  consequence: 'room',
   unit: 'm',
   basis: [CODE],
   exceeds: 'checks.working-space.exceeds',

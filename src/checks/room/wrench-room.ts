@@ -25,6 +25,7 @@ export const wrenchRoom = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'acceptance',
+  consequence: 'room',
   unit: 'm',
   basis: [MAKER],
   exceeds: 'checks.wrench-room.exceeds',

@@ -18,6 +18,7 @@ export const attachmentLoad = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   unit: 'N',
   basis: [givenIn('rating of the attachment')],
   exceeds: 'checks.attachment-load.exceeds',

@@ -27,6 +27,7 @@ export const pumpOutSupports = defineCheck({
   cost: 'slow',
   standing: 'decides',
   blocks: 'acceptance',
+  consequence: 'hurt or break',
   unit: 'm',
   basis: [STATICS],
   exceeds: 'checks.pump-out-supports.exceeds',

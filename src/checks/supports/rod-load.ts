@@ -23,6 +23,7 @@ export const rodLoad = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   unit: 'N',
   basis: [BASIS],
   exceeds: 'checks.rod-load.exceeds',

@@ -22,6 +22,7 @@ export const supportLoad = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   turnsUnannounced: true,
   unit: 'N',
   basis: [givenIn('rating of the support')],

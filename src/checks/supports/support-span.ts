@@ -29,6 +29,7 @@ export const supportSpan = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   unit: 'm',
   basis: [TABLE],
   exceeds: 'checks.support-span.exceeds',

@@ -32,6 +32,7 @@ export const supportUplift = defineCheck({
   cost: 'quick',
   standing: 'decides',
   blocks: 'start',
+  consequence: 'hurt or break',
   turnsUnannounced: true,
   unit: 'N',
   basis: [STATICS],

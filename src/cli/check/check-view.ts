@@ -51,13 +51,17 @@ function headLines(seen: ReviewSummary, { name }: PictureOptions, paint: Paint):
 function findingLines(seen: ReviewSummary, paint: Paint): readonly string[] {
   const widths = [-5, 11, 28, 23, 9] as const;
   const head = columns(['ratio', 'verdict', 'check', 'at', 'condition'], widths);
-  const rows = seen.findings.flatMap(({ ratio, verdict, title, at, condition }) => {
-    const lines = brokenColumns([ratio, words(verdict), title, at, condition], widths);
+  const rows = seen.findings.flatMap(({ ratio, verdict, fromMemory, title, at, condition }) => {
+    const name = fromMemory ? `${title} *` : title;
+    const lines = brokenColumns([ratio, words(verdict), name, at, condition], widths);
     return verdict === 'meets' ? lines : lines.map((line) => paint.verdict(verdict, line));
   });
   const more =
     seen.unlisted === 0 ? [] : [`      and ${seen.unlisted} more that do not meet; the review lists them`];
-  return [paint.dim(head), ...rows, ...more];
+  const remembered = seen.findings.some(({ fromMemory }) => fromMemory)
+    ? ['      * rests on a value that is remembered and was not read']
+    : [];
+  return [paint.dim(head), ...rows, ...more, ...remembered];
 }
 
 function supportLines(seen: ReviewSummary, paint: Paint): readonly string[] {
@@ -74,7 +78,7 @@ function supportLines(seen: ReviewSummary, paint: Paint): readonly string[] {
   return [paint.dim('largest load on each support, of all conditions'), paint.dim(head), ...rows];
 }
 
-function countLine({ counts, assumptions }: ReviewSummary): string {
+function countLine({ counts, compared, assumptions }: ReviewSummary): string {
   const judged = counts.meets + counts.exceeds + counts['cannot-tell'];
   const parts = [
     `${counts.meets} ${counts.meets === 1 ? 'meets' : 'meet'}`,
@@ -82,11 +86,16 @@ function countLine({ counts, assumptions }: ReviewSummary): string {
     ...(counts['cannot-tell'] === 0 ? [] : [`${counts['cannot-tell']} cannot be told`]),
   ];
   const rest = assumptions === 1 ? 'It rests on 1 assumption.' : `It rests on ${assumptions} assumptions.`;
-  return `${judged} ${judged === 1 ? 'place' : 'places'} judged: ${parts.join(', ')}. ${rest}`;
+  const beside = compared.meets + compared.exceeds + compared['cannot-tell'];
+  const told =
+    beside === 0
+      ? ''
+      : ` ${beside} compared, which decide nothing: ${compared.exceeds} beyond, ${compared['cannot-tell']} cannot be told.`;
+  return `${judged} ${judged === 1 ? 'place' : 'places'} judged: ${parts.join(', ')}.${told} ${rest}`;
 }
 
 function nextLines(
-  { todos, verdict }: ReviewSummary,
+  { todos, asked, verdict }: ReviewSummary,
   { file }: PictureOptions,
   paint: Paint,
 ): readonly string[] {
@@ -99,6 +108,13 @@ function nextLines(
   const advise = verdict === 'exceeds' && file !== STANDARD_INPUT;
   return [
     ...(steps.length === 0 ? [] : ['', paint.dim('to do'), ...steps]),
+    ...(asked.length === 0
+      ? []
+      : [
+          '',
+          paint.dim('to be supplied by the manufacturer'),
+          ...asked.flatMap((what) => wrapped(`  - ${what}`, LINE_WIDTH)),
+        ]),
     '',
     ...(advise ? [`The smallest changes that help: pipeborne advise ${named}`] : []),
     `The review itself: pipeborne review ${named}`,

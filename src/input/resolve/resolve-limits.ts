@@ -36,6 +36,7 @@ export function resolveLimits(
   const stress = resolveStress(reading, file?.['pipe-stress'], service, pipeMaterials);
   return {
     nozzle: resolveNozzle(reading, file?.['nozzle-loads']),
+    ...(file?.['owner-rules'] !== undefined && { ownerRules: file['owner-rules'] }),
     stress,
     rods: { edition: rodEdition(reading, file) },
     span: longest === undefined ? {} : { longest: given(longest, ['limits', 'span', 'longest']) },
@@ -72,13 +73,16 @@ export function rodEdition(reading: InputContext, file: FileContent['limits']): 
 
 function resolveNozzle(reading: InputContext, file: FileLimits['nozzle-loads']): Limits['nozzle'] {
   const path: Path = ['limits', 'nozzle-loads'];
-  const { basis, compare = [], maker } = file ?? {};
+  const { basis, compare = [], maker, 'named-in': namedIn } = file ?? {};
+  // A table made for other machines decides nothing by itself.
+  const decides = basis === 'maker' || namedIn !== undefined;
   if ((basis === 'maker' || compare.includes('maker')) && !maker)
     reading.report('input.missing', [...path, 'maker'], { key: 'maker' }, 'holder');
   if (maker && !maker.suction && !maker.discharge) reading.report('input.maker-empty', [...path, 'maker']);
   return {
-    ...(basis !== undefined && { basis }),
-    comparisons: [...new Set(compare)],
+    ...(basis !== undefined && (decides ? { basis } : { unnamed: basis })),
+    ...(namedIn && { namedIn }),
+    comparisons: [...new Set([...(basis === undefined || decides ? [] : [basis]), ...compare])],
     ...(maker && {
       maker: {
         document: maker.document,

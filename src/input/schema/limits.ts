@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { vibrationLimit } from './electrical.js';
 import { field, map, oneOf, text } from './field.js';
 import { lateral } from './lateral.js';
+import { namedIn, ownerRules } from './owner-rules.js';
 import { practiceLimits } from './practice.js';
 import { quantity, share } from './quantity.js';
 import { ratio } from './ratio.js';
@@ -28,6 +29,7 @@ const allowance = map({
 
 const nozzleLoads = map({
   basis: field(oneOf(bases), 'Basis of the verdict; without one the verdict stays open', 'maker').optional(),
+  'named-in': namedIn,
   compare: field(z.array(oneOf(bases)), 'Bases shown for comparison', ['process-pump table']).optional(),
   maker: field(
     map({
@@ -89,6 +91,7 @@ export const limits = map({
     'First supports',
     { pump: '3 ft', bend: '1 ft' },
   ).optional(),
+  'owner-rules': ownerRules,
   lateral: field(lateral, 'Sideways load, as in an earthquake', {
     coefficient: 0.3,
     source: 'structural drawing S-2',

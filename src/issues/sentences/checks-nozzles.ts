@@ -11,7 +11,7 @@ export const nozzleCheckSentences = {
   'checks.nozzle-loads.no-basis': (data: { nozzle: string }) => ({
     message: `loads on the ${data.nozzle} nozzle are given, but no limit is named to judge them by`,
     wanted: 'ask the manufacturer for the loads allowed on the nozzles and name them as the basis',
-    hint: 'the engineer of record may name a published basis instead',
+    hint: "a published table decides only where a clause of the manufacturer's or the owner's document names it for this pump",
   }),
   'checks.nozzle-loads.no-maker-limits': (data: { nozzle: string }) => ({
     message: `the manufacturer's limits are named, but none is given for the ${data.nozzle} nozzle`,
@@ -24,10 +24,36 @@ export const nozzleCheckSentences = {
   'checks.nozzle-loads.judged-by-stress': () => ({
     message: 'the nozzles are judged by their principal stress, as the file asks',
   }),
-  'checks.nozzle-loads.iron-casing': () => ({
-    message: 'the published values are for steel casings, and this casing is of cast iron',
+  'checks.nozzle-loads.not-named': (data: { nozzle: string }) => ({
+    message: `loads on the ${data.nozzle} nozzle are given; the table asked for is made for another class of machine, and no clause names it for this pump`,
+    wanted: 'ask the manufacturer for the loads allowed on the nozzles and name them as the basis',
+    hint: 'where a document of the manufacturer or the owner names the table, give it with its clause under named-in',
+  }),
+  'checks.nozzle-loads.iron-casing': (data: { casing: string }) => ({
+    message: `the published values are for steel casings, and this casing is of ${data.casing}, which breaks without giving`,
     wanted:
       "do not take this for the manufacturer's consent: published values for iron are about half of those for stainless steel",
+    hint: 'the manufacturer decides',
+  }),
+  'checks.nozzle-loads.ductile-casing': (data: { casing: string }) => ({
+    message: `the published values are for steel casings of process pumps, and this casing is of ${data.casing}, tougher than grey iron and not meant by them either`,
+    wanted: "do not take this for the manufacturer's consent",
+    hint: 'the manufacturer decides',
+  }),
+  'checks.nozzle-loads.bronze-casing': (data: { casing: string }) => ({
+    message: `the published values are for steel casings, and this casing is of ${data.casing}, which is softer`,
+    wanted:
+      "do not take this for the manufacturer's consent: published values for bronze are about half of those for stainless steel",
+    hint: 'the manufacturer decides',
+  }),
+  'checks.nozzle-loads.steel-casing': (data: { casing: string }) => ({
+    message: `the published values are for process pumps; this casing is of ${data.casing} too, and still of another class of machine`,
+    wanted: "do not take this for the manufacturer's consent",
+    hint: 'the manufacturer decides: seal, bearings and coupling may bear less than the casing',
+  }),
+  'checks.nozzle-loads.other-casing': (data: { casing: string }) => ({
+    message: `the published values are for steel casings of process pumps, and nothing is known of them for ${data.casing}`,
+    wanted: "do not take this for the manufacturer's consent",
     hint: 'the manufacturer decides',
   }),
   'checks.nozzle-loads.no-place': () => ({ message: 'the pump has no nozzles' }),
@@ -36,8 +62,8 @@ export const nozzleCheckSentences = {
     message: `the ${data.component} is above this basis, worst when ${data.condition}`,
     wanted: 'a comparison only: ask the manufacturer whether the loads are allowed',
   }),
-  'checks.nozzle-comparison.iron-exceeds': (data: { component: string }) => ({
-    message: `the ${data.component} is above a table made for steel casings, and this casing is of cast iron`,
+  'checks.nozzle-comparison.iron-exceeds': (data: { component: string; casing: string }) => ({
+    message: `the ${data.component} is above a table made for steel casings, and this casing is of ${data.casing}`,
     wanted: 'a comparison only, but a warning: ask the manufacturer in writing before installing',
   }),
   'checks.nozzle-comparison.no-place': () => ({ message: 'no other basis is asked for' }),

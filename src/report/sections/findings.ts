@@ -4,7 +4,14 @@ import { isOpen } from '../../judging/verdict.js';
 import { workedMark } from '../calculations/worked-mark.js';
 import { shortCitations } from '../citations/source-marks.js';
 import type { ReportContext, View } from '../context.js';
-import { findingRow, isScope, isToldApart, isWorthReading, worstFirst } from '../words/finding-row.js';
+import {
+  findingRow,
+  isAdvice,
+  isScope,
+  isToldApart,
+  isWorthReading,
+  worstFirst,
+} from '../words/finding-row.js';
 import { placeId } from '../words/place-id.js';
 import { tradeOf } from '../words/trades.js';
 
@@ -18,7 +25,8 @@ export function findings(context: ReportContext) {
   const full = context.reader === 'engineer';
   const told = context.findings.filter((finding) => !isToldApart(finding, context));
   const checks = full ? [...new Set(told.map((finding) => finding.check))] : [];
-  const listed = full ? [] : worstFirst(told).filter(isWorthReading);
+  // Advice of the trade is no verdict; who builds the line reads it after what is.
+  const listed = full ? [] : [...worstFirst(told).filter(isWorthReading), ...told.filter(isAdvice)];
   const actions = listed.filter((finding) => !isScope(finding));
   const scope = full ? [] : told.filter((finding) => isScope(finding) && finding.verdict !== 'meets');
   return {

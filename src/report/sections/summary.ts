@@ -3,6 +3,7 @@ import type { Finding } from '../../judging/finding.js';
 import { inCondition } from '../../model/conditions/condition-roles.js';
 import type { ReportContext, View } from '../context.js';
 import { largestLoadRows } from '../rows/largest-load-rows.js';
+import { askedOfManufacturer } from '../words/asked-of-manufacturer.js';
 import { uncertaintyWidth } from '../words/band-words.js';
 import { evenGroups } from '../words/condition-order.js';
 import { findingRow, worstFirst } from '../words/finding-row.js';
@@ -25,6 +26,7 @@ export function summary(context: ReportContext) {
   const { review, service, pump } = installation;
   const judged = findings.filter((finding) => !finding.comparison);
   const count = (word: string): string => String(judged.filter((finding) => finding.verdict === word).length);
+  const compared = findings.filter((finding) => finding.comparison && finding.verdict !== 'does-not-apply');
   const named = namedFindings(findings);
   const faults = named.filter(({ finding }) => finding.verdict !== 'meets');
   const nearest = named.filter(({ finding }) => finding.verdict === 'meets');
@@ -56,7 +58,12 @@ export function summary(context: ReportContext) {
     exceedsCount: count('exceeds'),
     cannotTellCount: count('cannot-tell'),
     doesNotApplyCount: count('does-not-apply'),
-    comparisonCount: String(findings.filter((finding) => finding.comparison).length),
+    comparisonCount: String(compared.length),
+    hasCompared: compared.length > 0,
+    beyondCount: String(compared.filter((finding) => finding.verdict === 'exceeds').length),
+    openComparedCount: String(compared.filter((finding) => finding.verdict === 'cannot-tell').length),
+    asked: askedOfManufacturer(findings).map(({ what, settles }) => ({ what, settles: settles.join('; ') })),
+    hasAsked: askedOfManufacturer(findings).length > 0,
     faults: faults.map((one, index) => namedRow(one, index, context)),
     hasFaults: faults.length > 0,
     nearest: nearest.map((one, index) => namedRow(one, index, context)),
@@ -119,7 +126,7 @@ interface NamedFinding {
 
 /** The worst finding of each of the worst checks, so that page one does not say one thing three times. */
 function namedFindings(findings: readonly Finding[]): readonly NamedFinding[] {
-  const sorted = worstFirst(findings);
+  const sorted = worstFirst(findings).filter(({ chosen, verdict }) => !chosen || verdict !== 'meets');
   const sameTrouble = (a: Finding, b: Finding): boolean => a.check === b.check && a.verdict === b.verdict;
   return sorted
     .filter((finding, index) => sorted.findIndex((one) => sameTrouble(one, finding)) === index)

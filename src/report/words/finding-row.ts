@@ -1,7 +1,8 @@
 import { type OfCheck, ruleOf } from '../../checks/all-checks.js';
+import { CONSEQUENCES } from '../../checks/rule-facts.js';
 import { sentenceOf } from '../../issues/print.js';
 import type { Sentence } from '../../issues/sentences/sentence.js';
-import type { Finding } from '../../judging/finding.js';
+import { type Finding, restsOnMemory } from '../../judging/finding.js';
 import { isOpen } from '../../judging/verdict.js';
 import { worstFirst as gravestFirst } from '../../judging/worst-first.js';
 import { conditionTitle } from '../../model/conditions/condition-roles.js';
@@ -76,6 +77,7 @@ export function findingRow(finding: Finding, context: ReportContext) {
     exceeds: finding.verdict === 'exceeds',
     unjudged: finding.verdict === 'cannot-tell',
     comparison: finding.comparison,
+    fromMemory: restsOnMemory(finding),
     hasRatio: finding.ratio !== undefined,
     hasNumbers: finding.demand !== undefined && finding.limit !== undefined,
     basis: citationText(finding.basis),
@@ -145,32 +147,31 @@ function numberOf(finding: Finding, value: number | undefined, write: Writer, si
 }
 
 /**
- * Findings from worst to best: what exceeds by how much, then what cannot be told, then what comes nearest.
+ * Findings in the order in which they are to be read: what can hurt or break, first what exceeds by how much, then what
+ * cannot be told and so blocks the verdict; then room; then practice; then what comes nearest.
  *
  * @param findings - findings in any order
- * @returns judged findings (no comparisons, nothing that does not apply), worst first; of what exceeds, distances and practice last
+ * @returns judged findings (no comparisons, nothing that does not apply), worst first; within each, distances last
  */
 export function worstFirst(findings: readonly Finding[]): readonly Finding[] {
   const judged = gravestFirst(
     findings.filter((finding) => !finding.comparison && finding.verdict !== 'does-not-apply'),
   );
-  const beyond = judged.filter((finding) => finding.verdict === 'exceeds');
-  const unknown = judged.filter((finding) => finding.verdict === 'cannot-tell');
-  return [
-    ...beyond.filter((one) => !isLesser(one)),
-    ...beyond.filter(isLesser),
-    ...unknown.filter((one) => !isPractice(one)),
-    ...unknown.filter(isPractice),
-    ...judged.filter((finding) => finding.verdict === 'meets'),
-  ];
+  const open = CONSEQUENCES.flatMap((consequence) => {
+    const own = judged.filter((one) => (ruleOf(one)?.consequence ?? 'hurt or break') === consequence);
+    const beyond = own.filter((finding) => finding.verdict === 'exceeds');
+    return [
+      ...beyond.filter((one) => !isLesser(one)),
+      ...beyond.filter(isLesser),
+      ...own.filter((finding) => finding.verdict === 'cannot-tell'),
+    ];
+  });
+  return [...open, ...judged.filter((finding) => finding.verdict === 'meets')];
 }
 
-/**
- * A ratio of distances is not a ratio of strength: five times too far is a lesser thing than half as strong again. Nor
- * is a missing tap.
- */
+/** A ratio of distances is not a ratio of strength: five times too far is a lesser thing than half as strong again. */
 function isLesser(finding: Finding): boolean {
-  return isPractice(finding) || (finding.unit === 'm' && finding.ratio !== undefined);
+  return finding.unit === 'm' && finding.ratio !== undefined;
 }
 
 /**
@@ -188,12 +189,29 @@ export function isToldApart(finding: Finding, { printed }: Pick<ReportContext, '
 const NEAR_LIMIT = 0.8;
 
 /**
+ * Whether a finding is advice of the trade that is not followed, or of which nothing is said: no verdict, and still
+ * something to be done on site.
+ *
+ * @param finding - finding
+ * @returns true for installation practice that is compared and is open
+ */
+export function isAdvice(finding: Finding): boolean {
+  return (
+    finding.comparison &&
+    isOpen(finding) &&
+    ruleOf(finding)?.standing === 'practice' &&
+    ruleOf(finding)?.section === 'practice'
+  );
+}
+
+/**
  * Whether a finding belongs in a short review: what has to be acted on, and what comes near its limit.
  *
  * @param finding - finding
- * @returns true for what exceeds, cannot be told, or is within a fifth of its limit
+ * @returns true for what exceeds, cannot be told, is within a fifth of its limit, or is advice not followed
  */
 export function isWorthReading(finding: Finding): boolean {
+  if (isAdvice(finding)) return true;
   if (finding.comparison || finding.verdict === 'does-not-apply') return false;
   return finding.verdict !== 'meets' || (finding.ratio ?? 0) > NEAR_LIMIT;
 }
