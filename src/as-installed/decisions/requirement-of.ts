@@ -43,6 +43,8 @@ export function barredBy(
   if (verdict === 'cannot-tell') {
     // Where nobody gives a limit there is nothing to be known but the reading, and that was taken.
     const isRead = judgement.demand !== undefined && comparison;
+    if (isRead && judgement.demand !== 0 && row.unlimited !== undefined)
+      return barred(row.unlimited, 'unknown');
     return isRead ? barred('nothing', 'none') : barred(row.unknown, 'unknown');
   }
   const { beyond } = row;

@@ -36,6 +36,8 @@ export interface Requirement {
   readonly unknown: Bars;
   /** What is kept from happening where only guidance is passed: written from memory, or a custom. */
   readonly guidance?: Bars;
+  /** What is kept from happening by any reading but nought, where nobody says how much is allowed and nothing is predicted. */
+  readonly unlimited?: Bars;
   readonly beyond?: Beyond;
 }
 
