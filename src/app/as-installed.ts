@@ -24,6 +24,7 @@ export type { AsInstalled, AsInstalledOptions, EarlierVisit } from '../as-instal
 export { asInstalledResults } from '../as-installed/as-installed-results.js';
 export { type AsInstalledFile, asInstalledJsonSchema } from '../as-installed/as-installed-schema.js';
 export { type AsInstalledSummary, asInstalledSummary } from '../as-installed/as-installed-summary.js';
+export { contentDigest, type KeptSheet, keptSheet, lastOf, sheetToKeep } from '../as-installed/kept-sheet.js';
 export { earlierVisit, type StoredReadings, storedReadings } from '../as-installed/stored-readings.js';
 export type { Answer, AnswerPlace, Answers } from '../readings/answers.js';
 export { readingsJsonSchema } from '../readings/readings-schema.js';

@@ -67,24 +67,31 @@ export interface AsInstalledOptions {
   /** Take sheets of another input all the same. */
   readonly otherRevision?: boolean;
   readonly earlier?: readonly EarlierVisit[];
+  /** Sheets of this unit that a store has kept: they were taken when they came, and count as much as those of today. */
+  readonly kept?: readonly Answers[];
 }
 
 /**
  * Judges what was read at an installed unit.
  *
  * @param review - the review of its input
- * @param answers - one or more sheets, as filled
+ * @param today - one or more sheets, as filled
  * @param options - whether another revision is taken, and earlier visits
  * @returns judgements, the line as found, open items, go or hold
  * @throws IssuesError `fieldwork.sheet.…` with every sheet that belongs to another pump or input
  */
 export function asInstalled(
   review: ReviewSubject,
-  answers: readonly Answers[],
+  today: readonly Answers[],
   options: AsInstalledOptions = {},
 ): AsInstalled {
   const sheet = buildSheet(review);
-  const refused = answers.flatMap((each) => belonging(each, sheet, options.otherRevision === true));
+  const kept = options.kept ?? [];
+  const answers = [...kept, ...today];
+  const refused = [
+    ...kept.flatMap((each) => belonging(each, sheet, true)),
+    ...today.flatMap((each) => belonging(each, sheet, options.otherRevision === true)),
+  ];
   if (refused.some(({ severity }) => severity === 'error')) throw new IssuesError(refused);
   const context = fieldContext(review);
   const understood = answers.map((each) => {

@@ -1,5 +1,8 @@
 /** The sheet of the next visit: only what is still open. */
 
+import { boxOfItem } from '../sheet/box-of-item.js';
+import { sheetRow } from '../sheet/boxes.js';
+import { itemBox } from '../sheet/item-boxes.js';
 import type { FieldSheet, SheetRow } from '../sheet/sheet.js';
 import type { AsInstalled } from './as-installed.js';
 
@@ -29,11 +32,20 @@ export function nextSheet(visit: AsInstalled): FieldSheet {
   const parts = visit.sheet.parts.flatMap((part) => {
     if (ALWAYS.includes(part.id)) {
       const rows = part.rows.filter((row) => !ONCE.test(row.boxes[0]?.id ?? '') || isOpen(row));
-      return [{ ...part, rows }];
+      return [{ ...part, rows: part.id === 'open-items' ? [...itemRows(visit), ...rows] : rows }];
     }
     const rows = part.rows.filter(isOpen);
     const judged = rows.some(({ label }) => !label.startsWith('Limit of manufacturer'));
     return judged ? [{ ...part, rows }] : [];
   });
   return { ...visit.sheet, parts };
+}
+
+/** What somebody noted and nobody has closed, each with the boxes that class and close it. */
+function itemRows({ items }: AsInstalled): readonly SheetRow[] {
+  return items.flatMap(({ key, finding, evidence }): readonly SheetRow[] => {
+    if (key === undefined) return [];
+    const boxes = (['class', 'done'] as const).flatMap((answer) => boxOfItem(itemBox(key, answer)) ?? []);
+    return [sheetRow(`Open: ${finding.slice(0, 160)} (${evidence})`, boxes)];
+  });
 }

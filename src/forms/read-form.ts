@@ -1,6 +1,7 @@
 /** Reads a filled sheet back, whoever's viewer filled it. */
 import { coded, EngineError, type Issue, issueOf } from '../issues/issue.js';
 import type { FilledBox, FormReading } from '../readings/form-reading.js';
+import { boxOfItem } from '../sheet/box-of-item.js';
 import { type Box, boxesOf, type FieldSheet, type SheetRow } from '../sheet/sheet.js';
 import { STATED } from './compose-sheet.js';
 import { filledValue } from './fill-value.js';
@@ -61,7 +62,9 @@ function openForm(bytes: Uint8Array): OpenForm {
 }
 
 function readFields({ pdf, fields, stated }: OpenForm, sheet: FieldSheet): FormReading {
-  const wanted = boxesOf(sheet).map(({ box }) => box);
+  const onSheet = boxesOf(sheet).map(({ box }) => box);
+  // Boxes of earlier items are named by the items, and stand on the sheets of later visits.
+  const wanted = [...onSheet, ...fields.flatMap(({ name }) => boxOfItem(name) ?? [])];
   const own = new Set<string>(Object.values(STATED));
   const matched = matchFields(fields, wanted, own);
   if (matched.byBox.size === 0)

@@ -35,6 +35,8 @@ export interface Answers {
   /** Units the boxes were in, where the sheet says so; else those of the review. */
   readonly units?: UnitSystem;
   readonly answers: readonly Answer[];
+  /** Digests of the entries before it, where it comes from a store. */
+  readonly keptAfter?: readonly string[];
   /** What could not be read, as it was found. */
   readonly issues: readonly Issue[];
 }

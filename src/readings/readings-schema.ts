@@ -18,6 +18,12 @@ export const readingsSchema = z.strictObject({
   sheet: z.string().describe('Fingerprint of the input the sheet was made from, as printed on it.'),
   mark: z.string().optional().describe('Mark of the pump.'),
   units: z.enum(['us', 'si']).optional().describe('Units of the sheet; those of the input where not said.'),
+  kept: z
+    .record(z.string(), z.unknown())
+    .optional()
+    .describe(
+      'What a store has written: source, day, person, instruments, digests of the entries before it.',
+    ),
   readings: z
     .record(z.string().regex(/^[a-z0-9-]+(\.[a-z0-9-]+)+$/u), z.union([value, notRead]))
     .describe('Readings by the id of the box.'),

@@ -17,6 +17,12 @@ export const LONGEST_READING = 2000;
 
 const KEYS = ['format', 'sheet', 'mark', 'units', 'readings'] as const;
 
+/** Digests of the entries before one that a store has kept. */
+function keptAfter(kept: unknown): readonly string[] | undefined {
+  if (!isRecord(kept) || !Array.isArray(kept.before)) return undefined;
+  return kept.before.flatMap((each) => (typeof each === 'string' ? [each] : []));
+}
+
 /**
  * Reads a readings file of format `pipeborne-readings/1`: YAML 1.2 or JSON. Never throws; all issues come at once.
  *
@@ -34,7 +40,7 @@ export function readReadingsText(text: string, file: string): ReadReadings {
     wrong({ code: 'fieldwork.readings.not-a-map', data: {} }, []);
     return { ok: false, issues };
   }
-  const { format, sheet, mark, units, readings, ...others } = read.content;
+  const { format, sheet, mark, units, readings, kept, ...others } = read.content;
   for (const key of Object.keys(others)) {
     wrong({ code: 'fieldwork.readings.unknown-key', data: { found: key, known: [...KEYS] } }, [key]);
   }
@@ -77,6 +83,7 @@ export function readReadingsText(text: string, file: string): ReadReadings {
   }
   if (issues.length > 0) return { ok: false, issues };
   const known = wordOf(mark);
+  const after = keptAfter(kept);
   return {
     ok: true,
     answers: {
@@ -86,6 +93,7 @@ export function readReadingsText(text: string, file: string): ReadReadings {
       ...(fingerprint !== undefined && { fingerprint }),
       ...(known !== undefined && { mark: known }),
       ...(isSystem(units) && { units }),
+      ...(after !== undefined && { keptAfter: after }),
     },
   };
 }

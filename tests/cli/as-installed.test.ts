@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { copyFileSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -138,6 +139,50 @@ describe('the store', () => {
     const first = readFileSync(join(folder, 'pump-as-installed.pdf'));
     await runFake(['as-installed', 'pump.yaml', 'read.yaml', '-o', 'alone.pdf'], { folder });
     expect(readFileSync(join(folder, 'alone.pdf')).equals(first)).toBe(false);
+  });
+
+  test('decides: what an earlier sheet found holds until it is corrected, and what it read is not asked again', async () => {
+    const folder = site();
+    await keep(folder);
+    const text = readFileSync(join(folder, 'read.yaml'), 'utf8');
+    const head = text.split('readings:')[0] ?? '';
+    writeFileSync(
+      join(folder, 'second.yaml'),
+      `${head}readings:\n  identity.date: 2026-11-09\n  identity.by: B. Reader\n  supports.h2.nuts: yes\n`,
+    );
+    const args = ['as-installed', 'pump.yaml', 'second.yaml', '--store', 'kept', '--results', 'second.json'];
+    expect((await runFake(args, { folder })).messages).toBe('');
+    const results = JSON.parse(readFileSync(join(folder, 'second.json'), 'utf8'));
+    const against: readonly string[] = results.decisions.start.against;
+    expect(against.some((words) => words.startsWith('suction flange'))).toBe(true);
+    expect(against.some((words) => words.includes('lock nuts'))).toBe(false);
+    expect(against.some((words) => words.endsWith(': not read'))).toBe(false);
+    // The second entry is the second sheet as it was filled in, and names the first.
+    const kept = readFileSync(join(folder, 'kept/hwp-1-2026-11-09-1.yaml'), 'utf8');
+    expect(kept).not.toContain('electrical.volts-ab');
+    const first = readFileSync(join(folder, 'kept/hwp-1-2026-11-05-1.yaml'));
+    expect(kept).toContain(createHash('sha256').update(first).digest('hex'));
+    expect(kept).toContain('source: second.yaml');
+  });
+
+  test('an entry that was changed, or is gone, or is no entry is an error, and nothing is decided', async () => {
+    const folder = site();
+    await keep(folder);
+    change(folder, 'identity.date: 2026-11-05', 'identity.date: 2026-11-09');
+    await keep(folder);
+    const first = join(folder, 'kept/hwp-1-2026-11-05-1.yaml');
+    const whole = readFileSync(first, 'utf8');
+    for (const broken of [whole.replace('coupling.guard: yes', 'coupling.guard: no'), 'format: x\n', '']) {
+      expect(broken).not.toBe(whole);
+      writeFileSync(first, broken);
+      const { status, messages } = await runFake(
+        ['as-installed', 'pump.yaml', 'read.yaml', '--store', 'kept', '-o', 'new.pdf'],
+        { folder },
+      );
+      expect(messages).toMatch(/fieldwork\.store\.corrupt/);
+      expect(status).toBe(2);
+      expect(existsSync(join(folder, 'new.pdf'))).toBe(false);
+    }
   });
 
   test('readings without a day are not kept, and nothing is written', async () => {

@@ -1,4 +1,6 @@
 /** `pipeborne as-installed`: judges readings of the installed pump. */
+
+import { contentDigest } from '../../app/as-installed.js';
 import {
   type Answers,
   type AsInstalledPrint,
@@ -9,7 +11,6 @@ import {
   readReadings,
   renderAsInstalledPdf,
   renderNextSheetPdf,
-  storedReadings,
   version,
 } from '../../index.js';
 import { EngineError, type Issue, IssuesError } from '../../issues/issue.js';
@@ -22,7 +23,7 @@ import { readFirmStyle, readPaperHead } from '../templates/firm-style.js';
 import { showFailure, showIssues } from '../terminal/show-failure.js';
 import { asInstalledPicture } from './as-installed-view.js';
 import { nameVisit } from './name-visit.js';
-import { keepReadings, readStore } from './store-folder.js';
+import { keepSheets, readStore } from './store-folder.js';
 
 /** Options of the command as the parser of arguments gives them. */
 export interface AsInstalledCommandOptions {
@@ -64,8 +65,7 @@ async function run(
   options: AsInstalledCommandOptions,
   environment: Environment,
 ): Promise<ExitStatus> {
-  const { folder } = environment;
-  const names = nameVisit(file, sheets, options, folder);
+  const names = nameVisit(file, sheets, options, environment.folder);
   const style = await readFirmStyle(options.templates, environment);
   const { review } = await reviewFile(file, environment);
   const head = await readPaperHead(
@@ -80,29 +80,39 @@ async function run(
     ...(options.page === undefined ? {} : { page: options.page }),
   };
   const answers = await readAll(sheets, review, environment);
-  const earlier = options.store === undefined ? [] : await readStore(options.store, review, environment);
-  const judged = asInstalled(review, answers, { otherRevision: options.otherRevision === true });
+  const { store: folder } = options;
+  const store = folder === undefined ? undefined : await readStore(folder, review, environment);
+  const own = new Set(answers.map((each) => contentDigest(each, review)));
+  const judged = asInstalled(review, answers, {
+    otherRevision: options.otherRevision === true,
+    // A sheet that is brought again is the one that was kept.
+    kept: (store?.kept ?? []).filter(({ content }) => !own.has(content)).map((each) => each.answers),
+  });
   // The visit of today is not its own past, however often it is looked at again.
   const today = judged.date ?? '';
-  const visit = { ...judged, earlier: earlier.filter(({ date }) => date < today) };
+  const visit = { ...judged, earlier: (store?.visits ?? []).filter(({ date }) => date < today) };
   showIssues(visit.issues, environment);
-  // Told before anything is written: readings without a day cannot be kept.
-  const stored = options.store === undefined ? undefined : storedReadings(visit);
+  // The record comes first: whatever becomes of the review, the readings are not read again.
+  const kept =
+    folder === undefined || store === undefined
+      ? []
+      : await keepSheets(folder, answers, store, review, environment);
   const written: NewFile[] = [{ ...names.pdf, content: await renderAsInstalledPdf(visit, look) }];
   if (names.results) {
     const text = `${JSON.stringify(asInstalledResults(visit, version), null, 2)}\n`;
     written.push({ ...names.results, content: text });
   }
   if (names.sheet) written.push({ ...names.sheet, content: await renderNextSheetPdf(visit, look) });
-  await writeFiles(written);
-  const kept =
-    options.store === undefined || stored === undefined
-      ? undefined
-      : await keepReadings(options.store, stored, environment);
+  try {
+    await writeFiles(written);
+  } catch (error) {
+    for (const { shown, isNew } of kept) if (isNew) environment.output.write(`readings kept in ${shown}\n`);
+    throw error;
+  }
   environment.output.write(
     asInstalledPicture(asInstalledSummary(visit), {
       files: written.map(({ shown }) => shown),
-      ...(kept && { kept }),
+      kept,
       colour: mayColour(environment.output, environment.variables, options.color),
     }),
   );

@@ -10,7 +10,7 @@ export interface VisitPictureOptions {
   /** Files that were written. */
   readonly files: readonly string[];
   /** What became of the readings, where a store was named. */
-  readonly kept?: Kept;
+  readonly kept: readonly Kept[];
   readonly colour: boolean;
 }
 
@@ -35,7 +35,7 @@ export function asInstalledPicture(seen: AsInstalledSummary, options: VisitPictu
     ...itemLines(seen, paint),
     '',
     ...wrapped(`written to ${options.files.join(', ')}`, LINE_WIDTH),
-    ...(options.kept === undefined ? [] : wrapped(keptLine(options.kept), LINE_WIDTH)),
+    ...options.kept.flatMap((kept) => wrapped(keptLine(kept), LINE_WIDTH)),
   ];
   return lines.map((line) => `${line.trimEnd()}\n`).join('');
 }

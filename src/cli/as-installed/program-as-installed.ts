@@ -7,8 +7,13 @@ import { caution } from '../help/help-text.js';
 const help = `
 FILE is the input the sheet was made from. A SHEET is a filled field sheet (PDF,
 whoever's viewer filled it) or a file of the same readings (YAML, JSON, CSV).
-Several are put together: the later day holds; what differs on one day is taken
-from neither. A sheet made from another input is refused with both fingerprints.
+Several are put together in any order: a reading stands until a sheet of a later
+day by a named person, or one that says so, corrects it; what is in conflict is
+judged both ways and the worse counts. A sheet made from another input is refused
+with both fingerprints.
+
+Two decisions: may it be started; may it run and be accepted. Neither is GO
+without the name of who decides, which is no signature.
 
 Examples:
   pipeborne as-installed pump.yaml sheet.pdf
@@ -16,9 +21,10 @@ Examples:
   pipeborne as-installed pump.yaml sheet.pdf --sheet next.pdf --store readings/
   pipeborne as-installed pump.yaml old-sheet.pdf --other-revision
 
-The folder of --store holds plain files, one a visit: earlier ones stand beside
-this visit in the baseline, none is ever changed, the same readings are stored
-once. Readings are given in the unit printed beside the box or with their own.
+The folder of --store is the record of the unit: one plain file a sheet, as it was
+filled in, none ever changed, each naming those before it. Everything in it is
+decided from; one that was changed or is gone is an error. Readings are given in
+the unit printed beside the box or with their own.
 
 Exit status:
   0   everything that was asked for was read and meets its limit

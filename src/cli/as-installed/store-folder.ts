@@ -6,7 +6,18 @@
  */
 import { link, mkdir, open, readdir, readFile, rm, stat } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
-import { type EarlierVisit, earlierVisit, type Review, type StoredReadings } from '../../index.js';
+import {
+  type Answers,
+  contentDigest,
+  type EarlierVisit,
+  earlierVisit,
+  type KeptSheet,
+  keptSheet,
+  lastOf,
+  type StoredReadings,
+  sheetToKeep,
+} from '../../app/as-installed.js';
+import type { Review } from '../../index.js';
 import { EngineError } from '../../issues/issue.js';
 import type { Environment } from '../environment.js';
 import { partName, removeLeftParts } from '../files/part-names.js';
@@ -26,27 +37,73 @@ export interface Kept {
   readonly isNew: boolean;
 }
 
+/** What a store holds of one pump. */
+export interface Store {
+  readonly kept: readonly KeptSheet[];
+  /** The same as earlier visits, oldest first, for the trend. */
+  readonly visits: readonly EarlierVisit[];
+}
+
 /**
- * The earlier visits of a pump, oldest first.
+ * Everything a store has kept of a pump.
  *
  * @param folder - folder as given; one that is not there yet holds none
  * @param review - the review of today
  * @param environment - working folder
- * @returns visits; files that are no readings of this pump are left alone
- * @throws EngineError `cli.read.failed`, `fieldwork.store.too-many`
+ * @returns entries and visits; files that are no entry by their name, and those of other pumps, are left alone
+ * @throws EngineError `cli.read.failed`, `fieldwork.store.too-many`, `fieldwork.store.corrupt`
  */
-export async function readStore(
-  folder: string,
-  review: Review,
-  environment: Environment,
-): Promise<readonly EarlierVisit[]> {
+export async function readStore(folder: string, review: Review, environment: Environment): Promise<Store> {
+  const kept: KeptSheet[] = [];
   const visits: EarlierVisit[] = [];
   for (const name of await namesIn(folder, environment)) {
+    if (!ENTRY.test(name)) continue;
+    const shown = join(folder, name);
     const text = await textOf(folder, name, environment);
-    const visit = text === undefined ? undefined : earlierVisit(text, join(folder, name), review);
+    const entry = keptSheet(text, shown, review);
+    if (entry === undefined) continue;
+    kept.push(entry);
+    const visit = earlierVisit(text, shown, review);
     if (visit !== undefined) visits.push(visit);
   }
-  return visits.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
+  lastOf(kept);
+  return { kept, visits: visits.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)) };
+}
+
+/** Names of entries: pump, day, number. */
+const ENTRY = /-\d{4}-\d{2}-\d{2}-\d+\.yaml$/u;
+
+/**
+ * Keeps sheets that are not there yet, each after those before it.
+ *
+ * @param folder - folder as given; made where it is not there
+ * @param sheets - as filled in
+ * @param store - what it holds
+ * @param review - the review of today
+ * @param environment - working folder
+ * @returns for each sheet its file, and whether it is new
+ * @throws EngineError `cli.write.failed`, `fieldwork.store.no-date`
+ */
+export async function keepSheets(
+  folder: string,
+  sheets: readonly Answers[],
+  { kept }: Store,
+  review: Review,
+  environment: Environment,
+): Promise<readonly Kept[]> {
+  let last = lastOf(kept);
+  const done: Kept[] = [];
+  for (const answers of sheets) {
+    const content = contentDigest(answers, review);
+    const same = kept.find((each) => each.content === content);
+    if (same !== undefined) done.push({ shown: same.file, isNew: false });
+    else {
+      const entry = sheetToKeep(answers, review, last);
+      done.push(await keepReadings(folder, entry, environment));
+      last = [entry.digest];
+    }
+  }
+  return done;
 }
 
 /**
@@ -117,17 +174,21 @@ async function namesIn(folder: string, environment: Environment): Promise<readon
   return stored;
 }
 
-/** Text of a stored file; nothing for one that is too large to be a visit. */
-async function textOf(folder: string, name: string, environment: Environment): Promise<string | undefined> {
+/** Text of a stored file. */
+async function textOf(folder: string, name: string, environment: Environment): Promise<string> {
   const path = join(resolve(environment.folder, folder), name);
   try {
     const found = await stat(path);
     // A pipe would be waited for without end.
     if (!found.isFile()) throw new Error(`it is ${kindOf(found)}, and no file`);
-    if (found.size > LARGEST) return undefined;
-    const bytes = await readFile(path);
-    return bytes.byteLength > LARGEST ? undefined : new TextDecoder('utf-8').decode(bytes);
+    if (found.size > LARGEST)
+      throw new EngineError('fieldwork.store.corrupt', {
+        file: join(folder, name),
+        reason: 'it is too large to be a sheet',
+      });
+    return await readFile(path, 'utf8');
   } catch (error) {
+    if (error instanceof EngineError) throw error;
     throw new EngineError('cli.read.failed', { file: join(folder, name), reason: reasonOf(error) });
   }
 }

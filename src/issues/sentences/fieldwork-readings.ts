@@ -173,6 +173,11 @@ export const fieldworkReadingsSentences = {
     wanted: 'the day of the visit in the box identity.date',
     example: 'identity.date: 2026-10-02',
   }),
+  'fieldwork.store.corrupt': (data: { file: string; reason: string }) => ({
+    message: `the store cannot be relied on at ${say(data, 'file')}: ${say(data, 'reason')}`,
+    wanted: 'the file as it was kept, from a copy',
+    hint: 'nothing is decided from a record with a gap; without --store the sheets at hand are judged by themselves',
+  }),
   'fieldwork.store.too-many': (data: { folder: string; most: number }) => ({
     message: `the folder ${say(data, 'folder')} holds more than ${say(data, 'most')} stored readings`,
     wanted: 'a folder of the readings of a few pumps',
