@@ -126,6 +126,7 @@ const mayImport: Readonly<Record<string, Row>> = {
       '@clack/prompts',
       'chokidar',
       'csv-stringify',
+      'diff',
       'tinyglobby',
       'write-excel-file',
     ],

@@ -10,7 +10,14 @@ export const root = fileURLToPath(new URL('../..', import.meta.url));
 export const builtCommand = join(root, 'dist/cli/main.js');
 
 const tools = ['build', 'declarations', 'paper-modules', 'third-party-notices', 'trim-packages'];
-const madeOf = ['src', 'templates', 'package.json', ...tools.map((name) => `tests/tooling/${name}.mjs`)];
+const madeOf = [
+  'src',
+  'templates',
+  'package.json',
+  'tsconfig.json',
+  ...tools.map((name) => `tests/tooling/${name}.mjs`),
+  'tests/tooling/yaml.js',
+];
 /** Written last, so its time is that of the whole build. */
 const lastWritten = join(root, 'dist/results.schema.json');
 

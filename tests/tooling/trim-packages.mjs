@@ -118,7 +118,8 @@ const withoutUnusedOfPdf = {
 };
 
 /** Packages whose files do nothing when they are loaded but define things, and do not say so. */
-const DEFINES_ONLY = /^(pdf-lib|@pdf-lib\/|pako|csv-parse|yaml|saxes|fflate|fastest-levenshtein|@noble\/)/;
+const DEFINES_ONLY =
+  /^(pdf-lib|@pdf-lib\/|pako|csv-parse|yaml|saxes|fflate|fastest-levenshtein|@noble\/)|[\\/]node_modules\/yaml\//;
 
 /** Lets what nobody uses of such packages fall out, file by file. */
 const definitionsOnly = {

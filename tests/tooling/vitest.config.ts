@@ -1,11 +1,16 @@
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
 
 /** A test still running after this long hangs [ms]. */
 const HANGS = 20 * 60_000;
 
 export default defineConfig({
-  root: fileURLToPath(new URL('../..', import.meta.url)),
+  root,
+  // As `paths` of tsconfig.json say it.
+  resolve: { alias: { yaml: join(root, 'tests/tooling/yaml.js') } },
   test: {
     include: ['tests/**/*.test.ts'],
     // Tests print nothing: a message on the console is a finding, not a log.
