@@ -1,9 +1,9 @@
 /** A frame written by hand, without an installation: solved, vibrated, and cut at a body. Arguments are looked at first. */
 
 import { requireArgument, requireMembers } from '../issues/argument.js';
+import { wrenchOnBody as cutAtBody } from '../mechanics/frame/recovery/wrench-on-body.js';
 import type { Response } from '../mechanics/frame/response.js';
 import { solveFrame as solve } from '../mechanics/frame/solve-frame.js';
-import { wrenchOnBody as cutAtBody } from '../mechanics/frame/wrench-on-body.js';
 import { findVibrations } from '../mechanics/modes/find-vibrations.js';
 import { type Frequencies, naturalFrequencies as lowestModes } from '../mechanics/modes/frequencies.js';
 import type { Wrench } from '../model/conventions.js';

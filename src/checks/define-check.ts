@@ -12,7 +12,7 @@ import type { RuleFacts } from './rule-facts.js';
 /** Words and numbers a sentence is made of. */
 export type ReasonData = Readonly<Record<string, string | number>>;
 
-/** A code with its data; the sentence stands in `issues/sentences/checks.ts`. */
+/** A code with its data; the sentence stands in `issues/sentences/checks/checks.ts`. */
 export interface Reason {
   readonly code: IssueCode;
   readonly data: ReasonData;

@@ -10,8 +10,8 @@ import { liftDrawing } from '../drawing/lift/lift-picture.js';
 import { elevationDrawing } from '../drawing/room-views/elevation.js';
 import { planDrawing } from '../drawing/room-views/plan.js';
 import type { ReportContext } from './context.js';
-import { speedBands } from './sections/frequencies.js';
-import { drawnMovement } from './sections/picture.js';
+import { speedBands } from './sections/loads/frequencies.js';
+import { drawnMovement } from './sections/verdicts/picture.js';
 import { modeWords, shownModes } from './words/mode-words.js';
 
 /** Width of a page's frame, and heights: the line with its loads shares page one with the verdict [1/72 in]. */

@@ -3,7 +3,7 @@ import { allChecks, runChecks } from '../../src/checks/all-checks.js';
 import { type Demand, defineCheck } from '../../src/checks/define-check.js';
 import type { RuleFacts } from '../../src/checks/rule-facts.js';
 import { runCheck } from '../../src/checks/run-check.js';
-import { checksSentences } from '../../src/issues/sentences/checks.js';
+import { checksSentences } from '../../src/issues/sentences/checks/checks.js';
 import { sentences } from '../../src/issues/sentences/index.js';
 import type { Finding } from '../../src/judging/finding.js';
 import { overallVerdict } from '../../src/judging/verdict.js';

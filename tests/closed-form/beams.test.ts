@@ -1,7 +1,7 @@
 // Closed form: cantilever in space, single spans, portal frame. NPS 4 schedule 40, E = 29e6 psi, without shear.
 import { describe, expect, test } from 'vitest';
-import { largestMoment, memberForces } from '../../src/mechanics/frame/member-forces.js';
-import { movementAlong, sagAlong } from '../../src/mechanics/frame/movement-along.js';
+import { largestMoment, memberForces } from '../../src/mechanics/frame/recovery/member-forces.js';
+import { movementAlong, sagAlong } from '../../src/mechanics/frame/recovery/movement-along.js';
 import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
 import type { Frame } from '../../src/model/frame/frame.js';

@@ -3,7 +3,7 @@
 // In plane square to the tangent: M = P R sin φ, N = P sin φ, V = P cos φ. Moment M alone: turns k M R π/(2 E I).
 // Square to the plane: M = P R sin φ, T = P R (1 − cos φ), V = P.
 import { describe, expect, test } from 'vitest';
-import { bendElement } from '../../src/mechanics/frame/bend-element.js';
+import { bendElement } from '../../src/mechanics/frame/elements/bend-element.js';
 import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
 import {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { EngineError } from '../../src/issues/issue.js';
+import { wrenchOnBody } from '../../src/mechanics/frame/recovery/wrench-on-body.js';
 import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
-import { wrenchOnBody } from '../../src/mechanics/frame/wrench-on-body.js';
 import type { Vec3 } from '../../src/model/conventions.js';
 import type { Frame, FrameBody, FrameJoint } from '../../src/model/frame/frame.js';
 import { relativeError } from '../published/printed-value.js';

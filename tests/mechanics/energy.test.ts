@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { energyOf, LARGEST_ENERGY_ERROR } from '../../src/mechanics/frame/energy.js';
 import { prepareFrame } from '../../src/mechanics/frame/prepare-frame.js';
 import { frameSolver, solveFrame } from '../../src/mechanics/frame/solve-frame.js';
+import { energyOf, LARGEST_ENERGY_ERROR } from '../../src/mechanics/frame/system/energy.js';
 import type { Vec3 } from '../../src/model/conventions.js';
 import type { Frame } from '../../src/model/frame/frame.js';
 import {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { bodyShare } from '../../src/mechanics/frame/body-share.js';
+import { bodyShare } from '../../src/mechanics/frame/recovery/body-share.js';
 import { piecesOf, refineFrame } from '../../src/mechanics/frame/refine-frame.js';
 import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import { findVibrations } from '../../src/mechanics/modes/find-vibrations.js';

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { EngineError } from '../../src/issues/issue.js';
 import { sentenceOf } from '../../src/issues/print.js';
-import { memberForces } from '../../src/mechanics/frame/member-forces.js';
-import { sagAlong } from '../../src/mechanics/frame/movement-along.js';
+import { thermalStrain } from '../../src/mechanics/frame/elements/thermal-strain.js';
+import { memberForces } from '../../src/mechanics/frame/recovery/member-forces.js';
+import { sagAlong } from '../../src/mechanics/frame/recovery/movement-along.js';
 import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
-import { thermalStrain } from '../../src/mechanics/frame/thermal-strain.js';
 import type { Frame } from '../../src/model/frame/frame.js';
 import {
   anchor,

@@ -2,8 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { EngineError } from '../../src/issues/issue.js';
+import { wrenchOnBody } from '../../src/mechanics/frame/recovery/wrench-on-body.js';
 import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
-import { wrenchOnBody } from '../../src/mechanics/frame/wrench-on-body.js';
 import type { Vec3, Wrench } from '../../src/model/conventions.js';
 import type { Frame } from '../../src/model/frame/frame.js';
 import { add, cross, norm, scale, subtract } from '../../src/model/vector.js';

@@ -2,11 +2,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { gaussLegendre } from '../../src/algebra/gauss-legendre.js';
-import { memberForces } from '../../src/mechanics/frame/member-forces.js';
-import { memberPath } from '../../src/mechanics/frame/member-path.js';
-import { movementAlong } from '../../src/mechanics/frame/movement-along.js';
+import { memberCompliance } from '../../src/mechanics/frame/elements/tube-section.js';
+import { memberForces } from '../../src/mechanics/frame/recovery/member-forces.js';
+import { memberPath } from '../../src/mechanics/frame/recovery/member-path.js';
+import { movementAlong } from '../../src/mechanics/frame/recovery/movement-along.js';
 import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
-import { memberCompliance } from '../../src/mechanics/frame/tube-section.js';
 import type { Vec3 } from '../../src/model/conventions.js';
 import type { Frame } from '../../src/model/frame/frame.js';
 import { dot, subtract } from '../../src/model/vector.js';

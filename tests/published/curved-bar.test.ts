@@ -6,7 +6,7 @@
 // Limits   shear deformation is left out, as in the formula. The printed deflection is 0.05 % under the exact value of
 //          its own formula (E I/G J rounded to 1.3 gives 2.6493, a slide-rule 2.648), so its last digit is taken as 0.003.
 import { expect, test } from 'vitest';
-import { memberForces } from '../../src/mechanics/frame/member-forces.js';
+import { memberForces } from '../../src/mechanics/frame/recovery/member-forces.js';
 import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import {
   anchor,

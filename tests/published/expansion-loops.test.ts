@@ -5,7 +5,7 @@
 // Limits   the page with the length of the leg is cut off, so the formulas are compared over a range of legs instead, with a
 //          line solved between guides. Slender beam: shear deformation is left out.
 import { describe, expect, test } from 'vitest';
-import { memberForces } from '../../src/mechanics/frame/member-forces.js';
+import { memberForces } from '../../src/mechanics/frame/recovery/member-forces.js';
 import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
 import {

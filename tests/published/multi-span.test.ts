@@ -7,8 +7,8 @@
 // Checked  by hand with the three-moment equation for two and three spans: M₁ = w L²/8; M₁ = M₂ = w L²/10.
 // Limits   slender beam: shear deformation is left out. Ends and supports hold up and down only.
 import { describe, expect, test } from 'vitest';
-import { memberForces } from '../../src/mechanics/frame/member-forces.js';
-import { sagAlong } from '../../src/mechanics/frame/movement-along.js';
+import { memberForces } from '../../src/mechanics/frame/recovery/member-forces.js';
+import { sagAlong } from '../../src/mechanics/frame/recovery/movement-along.js';
 import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import type { Vec3 } from '../../src/model/conventions.js';
 import {

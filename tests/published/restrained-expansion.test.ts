@@ -5,7 +5,7 @@
 // Limits   the example takes E and α at room temperature and holds both ends fully rigid; so does this test. The tube is given
 //          a wall that makes its area the printed 3.17 in².
 import { expect, test } from 'vitest';
-import { memberForces } from '../../src/mechanics/frame/member-forces.js';
+import { memberForces } from '../../src/mechanics/frame/recovery/member-forces.js';
 import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import {
   anchor,

@@ -1,4 +1,4 @@
-import { bodyShare } from '../../mechanics/frame/body-share.js';
+import { bodyShare } from '../../mechanics/frame/recovery/body-share.js';
 import type { Mode } from '../../mechanics/modes/frequencies.js';
 import { conditionOf } from '../conditions.js';
 import type { Subject } from '../subject.js';

@@ -1,4 +1,4 @@
-import { wrenchOnBody } from '../../mechanics/frame/wrench-on-body.js';
+import { wrenchOnBody } from '../../mechanics/frame/recovery/wrench-on-body.js';
 import type { Wrench } from '../../model/conventions.js';
 import type { PlacedFlangeJoint } from '../../model/layout/layout.js';
 import type { SolvedCondition } from '../conditions.js';

@@ -1,4 +1,4 @@
-import { wrenchOnBody } from '../../mechanics/frame/wrench-on-body.js';
+import { wrenchOnBody } from '../../mechanics/frame/recovery/wrench-on-body.js';
 import type { ConditionRole } from '../../model/conditions/condition-roles.js';
 import type { Wrench } from '../../model/conventions.js';
 import type { PlacedNozzle } from '../../model/layout/layout.js';

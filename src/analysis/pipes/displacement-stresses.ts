@@ -1,4 +1,4 @@
-import { memberForces, type SectionForces } from '../../mechanics/frame/member-forces.js';
+import { memberForces, type SectionForces } from '../../mechanics/frame/recovery/member-forces.js';
 import { displacementStressRange } from '../../mechanics/stress/code-stress.js';
 import type { FrameMember, Tube } from '../../model/frame/frame.js';
 import { norm, subtract } from '../../model/vector.js';

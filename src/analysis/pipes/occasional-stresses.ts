@@ -1,5 +1,5 @@
-import { largestMomentSum } from '../../mechanics/frame/largest-moment-sum.js';
-import { memberForces, type SectionForces } from '../../mechanics/frame/member-forces.js';
+import { largestMomentSum } from '../../mechanics/frame/recovery/largest-moment-sum.js';
+import { memberForces, type SectionForces } from '../../mechanics/frame/recovery/member-forces.js';
 import {
   metalArea,
   modulusOf,

@@ -1,4 +1,8 @@
-import { largestMoment, memberForces, type SectionForces } from '../../mechanics/frame/member-forces.js';
+import {
+  largestMoment,
+  memberForces,
+  type SectionForces,
+} from '../../mechanics/frame/recovery/member-forces.js';
 import {
   buildingSustainedStress,
   powerSustainedStress,

@@ -1,6 +1,6 @@
 import { type SolvedCondition, solvedConditions } from '../../analysis/conditions.js';
 import type { Subject } from '../../analysis/subject.js';
-import { movedMovement } from '../../mechanics/frame/rigid-arm.js';
+import { movedMovement } from '../../mechanics/frame/elements/rigid-arm.js';
 import { rimMovement } from '../../mechanics/modes/twisted-set.js';
 import { conditionId, ofRole, ofRoles } from '../../model/conditions/condition-roles.js';
 import { motorPoint } from '../../model/frame/pump-body.js';

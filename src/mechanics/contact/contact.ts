@@ -1,9 +1,9 @@
 import type { Vec3 } from '../../model/conventions.js';
 import type { FrameCondition, FrameSupport, Restraint } from '../../model/frame/frame.js';
 import { add, cross, dot, norm, scale, subtract, unit } from '../../model/vector.js';
-import type { Clusters } from '../frame/cluster.js';
 import type { PreparedFrame } from '../frame/prepare-frame.js';
 import type { RestraintState } from '../frame/response.js';
+import type { Clusters } from '../frame/system/cluster.js';
 
 /** One restraint that is there, with the limits between which it lets its point move. */
 export interface Contact {

@@ -1,10 +1,10 @@
 import { EngineError } from '../../issues/issue.js';
-import type { BuiltSystem } from '../frame/build-system.js';
 import type { ConditionLoads } from '../frame/condition-loads.js';
-import type { FreeMovement } from '../frame/free-movements.js';
 import type { PreparedFrame } from '../frame/prepare-frame.js';
 import { restraintForces } from '../frame/respond.js';
 import type { JointState } from '../frame/response.js';
+import type { BuiltSystem } from '../frame/system/build-system.js';
+import type { FreeMovement } from '../frame/system/free-movements.js';
 import type { ActiveRestraint } from './active-restraint.js';
 import type { Contact, ContactState } from './contact.js';
 import { type Converged, iterateContacts } from './iterate-contacts.js';

@@ -1,9 +1,14 @@
 import type { Movement, Vec3 } from '../../model/conventions.js';
 import { cross, dot, norm, scale, subtract } from '../../model/vector.js';
-import type { Clusters } from '../frame/cluster.js';
 import type { ConditionLoads } from '../frame/condition-loads.js';
-import { type JointDirection, jointElement, movementAcross, playAtEnd } from '../frame/joint-element.js';
+import {
+  type JointDirection,
+  jointElement,
+  movementAcross,
+  playAtEnd,
+} from '../frame/elements/joint-element.js';
 import type { PreparedFrame } from '../frame/prepare-frame.js';
+import type { Clusters } from '../frame/system/cluster.js';
 
 /** A joint with rods that engage after a gap, or with an angle through which it bends freely. */
 export interface JointPlay {

@@ -1,6 +1,6 @@
 import type { Vec3 } from '../../model/conventions.js';
 import { dot, norm, scale, subtract } from '../../model/vector.js';
-import { movementAlong } from '../frame/element-forces.js';
+import { movementAlong } from '../frame/elements/element-forces.js';
 import type { Solution } from '../frame/solve-condition.js';
 import type { ActiveRestraint } from './active-restraint.js';
 import { type Contact, type ContactState, slideOf } from './contact.js';

@@ -3,7 +3,7 @@ import { add, dot, norm, scale, subtract } from '../../model/vector.js';
 import { rowForces } from '../frame/respond.js';
 import type { JointState } from '../frame/response.js';
 import type { Solution } from '../frame/solve-condition.js';
-import type { System } from '../frame/system.js';
+import type { System } from '../frame/system/system.js';
 import { type JointPlay, type JointPlayState, playMovement } from './joint-play.js';
 
 /** What a joint with play should do instead. */

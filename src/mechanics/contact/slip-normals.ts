@@ -2,7 +2,7 @@ import { solveSmall } from '../../algebra/small-solve.js';
 import type { ConditionLoads } from '../frame/condition-loads.js';
 import { restraintForces } from '../frame/respond.js';
 import { solveCondition } from '../frame/solve-condition.js';
-import type { System } from '../frame/system.js';
+import type { System } from '../frame/system/system.js';
 import type { ActiveRestraint } from './active-restraint.js';
 import type { Contact, ContactState } from './contact.js';
 

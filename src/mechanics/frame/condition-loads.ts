@@ -2,11 +2,11 @@ import { EngineError } from '../../issues/issue.js';
 import type { Movement, Vec3, Wrench } from '../../model/conventions.js';
 import type { FrameCondition } from '../../model/frame/frame.js';
 import { between, cross, scale, subtract } from '../../model/vector.js';
-import type { Clusters } from './cluster.js';
-import { jointAxis } from './joint-element.js';
+import { jointAxis } from './elements/joint-element.js';
+import { memberStrain, thermalStrain } from './elements/thermal-strain.js';
 import type { PreparedFrame } from './prepare-frame.js';
 import { lumpMass, massPerLength } from './present-mass.js';
-import { memberStrain, thermalStrain } from './thermal-strain.js';
+import type { Clusters } from './system/cluster.js';
 
 /** Everything that acts in one condition, by element and by point. */
 export interface ConditionLoads {

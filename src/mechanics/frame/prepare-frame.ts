@@ -1,10 +1,10 @@
 import type { Vec3 } from '../../model/conventions.js';
 import type { Frame, FrameBend, FramePipe } from '../../model/frame/frame.js';
-import { arcOf, bendElement } from './bend-element.js';
-import type { Element } from './element.js';
-import { type JointDirection, jointAxis, jointDirections, jointElement } from './joint-element.js';
-import { pipeElement } from './pipe-element.js';
-import { memberCompliance } from './tube-section.js';
+import { arcOf, bendElement } from './elements/bend-element.js';
+import type { Element } from './elements/element.js';
+import { type JointDirection, jointAxis, jointDirections, jointElement } from './elements/joint-element.js';
+import { pipeElement } from './elements/pipe-element.js';
+import { memberCompliance } from './elements/tube-section.js';
 import { validateFrame } from './validate-frame.js';
 
 /** A frame with numbers for names and its elements worked out; members first, then joints. */

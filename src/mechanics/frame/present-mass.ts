@@ -1,5 +1,5 @@
 import type { FrameBend, FrameCondition, FrameMass, FramePipe } from '../../model/frame/frame.js';
-import { tubeSection } from './tube-section.js';
+import { tubeSection } from './elements/tube-section.js';
 
 /**
  * Mass of one length of member in a condition: metal, contents unless drained, covering where it is on.

@@ -1,8 +1,8 @@
 import type { Vec3 } from '../../model/conventions.js';
 import type { Frame, FrameCondition, FrameMember, FramePipe } from '../../model/frame/frame.js';
 import { between, norm, subtract } from '../../model/vector.js';
+import { tubeSection } from './elements/tube-section.js';
 import { massPerLength } from './present-mass.js';
-import { tubeSection } from './tube-section.js';
 
 /** Pieces a half wave is cut into: its frequency is then within half a percent [-]. */
 const PIECES_PER_HALF_WAVE = 2;

@@ -2,16 +2,16 @@ import { EngineError } from '../../issues/issue.js';
 import type { Movement, Vec3, Wrench } from '../../model/conventions.js';
 import { add, between, cross, scale, subtract } from '../../model/vector.js';
 import type { ActiveRestraint } from '../contact/active-restraint.js';
-import { balanceOf } from './balance.js';
 import { type ConditionLoads, jointLoads } from './condition-loads.js';
-import { springForce } from './element-forces.js';
-import { constraintForces } from './eliminate.js';
+import { springForce } from './elements/element-forces.js';
+import { addWrench, NO_WRENCH } from './elements/rigid-arm.js';
+import { undeterminedShares } from './recovery/undetermined-shares.js';
 import type { ConditionResponse, RestraintState, SupportResponse } from './response.js';
-import { addWrench, NO_WRENCH } from './rigid-arm.js';
-import { roundingForce } from './rounding-force.js';
 import type { Solution } from './solve-condition.js';
-import type { System } from './system.js';
-import { undeterminedShares } from './undetermined-shares.js';
+import { balanceOf } from './system/balance.js';
+import { constraintForces } from './system/eliminate.js';
+import { roundingForce } from './system/rounding-force.js';
+import type { System } from './system/system.js';
 
 /** Residual of the balance past which an answer is refused [-]. */
 export const LARGEST_IMBALANCE = 1e-8;

@@ -2,9 +2,9 @@ import { solveProfile } from '../../algebra/profile-factor.js';
 import { EngineError } from '../../issues/issue.js';
 import type { ActiveRestraint } from '../contact/active-restraint.js';
 import type { ConditionLoads } from './condition-loads.js';
-import { type EndForces, endForces, pointForces, springForce } from './element-forces.js';
-import type { System } from './system.js';
-import { gatherForces, spreadMovements } from './unknowns.js';
+import { type EndForces, endForces, pointForces, springForce } from './elements/element-forces.js';
+import type { System } from './system/system.js';
+import { gatherForces, spreadMovements } from './system/unknowns.js';
 
 /** Movements and forces of one condition. */
 export interface Solution {

@@ -5,21 +5,21 @@ import { type Contact, contactsOf, stateWord } from '../contact/contact.js';
 import type { Converged } from '../contact/iterate-contacts.js';
 import { type ConvergedFrame, iterateFrame } from '../contact/iterate-frame.js';
 import { type JointPlayState, jointPlays, playKey, withPlay } from '../contact/joint-play.js';
+import { conditionLoads } from './condition-loads.js';
+import { movementAlong } from './elements/element-forces.js';
+import { type PreparedFrame, prepareFrame } from './prepare-frame.js';
+import { respond } from './respond.js';
+import type { ConditionResponse, Response, RestraintState, UnsolvedCondition } from './response.js';
 import {
   type BuiltSystem,
   buildSystem,
   numberPipework,
   type Pipework,
   systemCondition,
-} from './build-system.js';
-import { type Clusters, joinClusters } from './cluster.js';
-import { conditionLoads } from './condition-loads.js';
-import { movementAlong } from './element-forces.js';
-import { energyOf, LARGEST_ENERGY_ERROR } from './energy.js';
-import { type PreparedFrame, prepareFrame } from './prepare-frame.js';
-import { respond } from './respond.js';
-import type { ConditionResponse, Response, RestraintState, UnsolvedCondition } from './response.js';
-import type { System } from './system.js';
+} from './system/build-system.js';
+import { type Clusters, joinClusters } from './system/cluster.js';
+import { energyOf, LARGEST_ENERGY_ERROR } from './system/energy.js';
+import type { System } from './system/system.js';
 
 /**
  * Solves a frame in all its conditions.

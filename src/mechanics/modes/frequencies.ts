@@ -5,14 +5,14 @@ import { EngineError } from '../../issues/issue.js';
 import type { Movement, Vec3, Wrench } from '../../model/conventions.js';
 import type { Frame, FrameCondition } from '../../model/frame/frame.js';
 import type { ActiveRestraint } from '../contact/active-restraint.js';
-import { assembleStiffness } from '../frame/assemble.js';
 import { conditionLoads } from '../frame/condition-loads.js';
-import { pointOffsets } from '../frame/point-offsets.js';
 import { prepareFrame } from '../frame/prepare-frame.js';
+import { pointOffsets } from '../frame/recovery/point-offsets.js';
 import { solveCondition } from '../frame/solve-condition.js';
 import { frameSolver } from '../frame/solve-frame.js';
-import type { System } from '../frame/system.js';
-import { spreadMovements } from '../frame/unknowns.js';
+import { assembleStiffness } from '../frame/system/assemble.js';
+import type { System } from '../frame/system/system.js';
+import { spreadMovements } from '../frame/system/unknowns.js';
 import { assembleMass, type MassBlock, massBlocks, momentumOf } from './mass-matrix.js';
 
 /** One natural vibration. */

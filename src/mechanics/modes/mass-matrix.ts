@@ -2,10 +2,10 @@ import { emptyProfile, type ProfileMatrix } from '../../algebra/profile-matrix.j
 import type { Vec3 } from '../../model/conventions.js';
 import type { FrameCondition } from '../../model/frame/frame.js';
 import { subtract } from '../../model/vector.js';
-import { addBlock } from '../frame/assemble.js';
-import { armMatrix } from '../frame/joint-element.js';
+import { armMatrix } from '../frame/elements/joint-element.js';
 import { lumpMass } from '../frame/present-mass.js';
-import type { System } from '../frame/system.js';
+import { addBlock } from '../frame/system/assemble.js';
+import type { System } from '../frame/system/system.js';
 import { memberMass } from './member-mass.js';
 
 /** One block of mass between two points (or of one), kept to find what a movement carries along. */

@@ -2,11 +2,11 @@ import { gaussLegendre } from '../../algebra/gauss-legendre.js';
 import type { Vec3 } from '../../model/conventions.js';
 import type { Frame, FrameBend, FrameCondition, FramePipe } from '../../model/frame/frame.js';
 import { add, cross, dot, scale, subtract } from '../../model/vector.js';
-import { turnMatrix } from '../frame/element.js';
-import { armMatrix } from '../frame/joint-element.js';
-import { type MemberPath, memberPath } from '../frame/member-path.js';
+import { turnMatrix } from '../frame/elements/element.js';
+import { armMatrix } from '../frame/elements/joint-element.js';
+import { type Compliance, memberCompliance, tubeSection } from '../frame/elements/tube-section.js';
 import { massPerLength } from '../frame/present-mass.js';
-import { type Compliance, memberCompliance, tubeSection } from '../frame/tube-section.js';
+import { type MemberPath, memberPath } from '../frame/recovery/member-path.js';
 
 /** Blocks of the mass of a member: at its `from` end, between its ends, at its `to` end; 6 × 6 by rows [kg]. */
 export interface MassBlocks {

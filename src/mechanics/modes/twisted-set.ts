@@ -1,7 +1,7 @@
 import type { Movement, Vec3 } from '../../model/conventions.js';
 import { motorPoint } from '../../model/frame/pump-body.js';
 import { norm, subtract } from '../../model/vector.js';
-import { movedMovement } from '../frame/rigid-arm.js';
+import { movedMovement } from '../frame/elements/rigid-arm.js';
 import type { LoadHistory } from '../start/load-history.js';
 import type { FoundVibrations } from './find-vibrations.js';
 import { modalHistory } from './modal-history.js';

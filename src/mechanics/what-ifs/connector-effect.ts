@@ -2,10 +2,10 @@ import { EngineError } from '../../issues/issue.js';
 import type { Vec3 } from '../../model/conventions.js';
 import type { Frame, FrameCondition, FrameJoint } from '../../model/frame/frame.js';
 import { dot } from '../../model/vector.js';
-import { jointAxis, movementAcross } from '../frame/joint-element.js';
+import { jointAxis, movementAcross } from '../frame/elements/joint-element.js';
+import { wrenchOnBody } from '../frame/recovery/wrench-on-body.js';
 import type { ConditionResponse, Response } from '../frame/response.js';
 import { solveFrame } from '../frame/solve-frame.js';
-import { wrenchOnBody } from '../frame/wrench-on-body.js';
 
 /** A flexible connector that is asked about. */
 export interface Connector {

@@ -2,10 +2,10 @@ import type { Movement, Vec3, Wrench } from '../../model/conventions.js';
 import type { Frame, FrameCondition } from '../../model/frame/frame.js';
 import { type NozzleAxes, nozzleAxes } from '../../model/nozzle-axes.js';
 import { scale } from '../../model/vector.js';
-import { addWrench, reversedWrench } from '../frame/rigid-arm.js';
+import { addWrench, reversedWrench } from '../frame/elements/rigid-arm.js';
+import { wrenchOnBody } from '../frame/recovery/wrench-on-body.js';
 import { type Disturbed, standingFrame } from '../frame/standing-frame.js';
 import { staysAsIs } from '../frame/stays-as-is.js';
-import { wrenchOnBody } from '../frame/wrench-on-body.js';
 import { openedJoint } from './opened-joint.js';
 
 /** One of the six ways in which two faces may miss each other. */

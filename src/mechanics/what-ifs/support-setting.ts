@@ -1,8 +1,8 @@
 import type { Wrench } from '../../model/conventions.js';
 import type { Frame, FrameCondition } from '../../model/frame/frame.js';
 import { UP } from '../../model/vector.js';
+import { wrenchOnBody } from '../frame/recovery/wrench-on-body.js';
 import { standingFrame } from '../frame/standing-frame.js';
-import { wrenchOnBody } from '../frame/wrench-on-body.js';
 import type { NozzleFace } from './fit-up.js';
 
 /** What raising one support does, per metre, with every other support staying as it is. */

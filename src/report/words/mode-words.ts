@@ -1,7 +1,7 @@
 /** What moves in a natural vibration, in words a fitter finds on the line. */
 import { type PumpMode, pumpModes } from '../../analysis/motion/pump-modes.js';
 import type { Subject } from '../../analysis/subject.js';
-import { movedMovement } from '../../mechanics/frame/rigid-arm.js';
+import { movedMovement } from '../../mechanics/frame/elements/rigid-arm.js';
 import type { Vec3 } from '../../model/conventions.js';
 import { motorPoint } from '../../model/frame/pump-body.js';
 import { norm, subtract } from '../../model/vector.js';

@@ -1,5 +1,5 @@
 import { pumpModes } from '../../analysis/motion/pump-modes.js';
-import { speedBands } from '../../report/sections/frequencies.js';
+import { speedBands } from '../../report/sections/loads/frequencies.js';
 import { makerRow, numberBox, sheetRow } from '../boxes.js';
 import { siteText } from '../field-context.js';
 import { sourceText } from '../field-limit.js';

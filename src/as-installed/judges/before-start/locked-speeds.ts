@@ -1,6 +1,6 @@
 import { numberIn } from '../../../readings/read-box.js';
 import type { ReadingsById } from '../../../readings/reading.js';
-import { speedBands } from '../../../report/sections/frequencies.js';
+import { speedBands } from '../../../report/sections/loads/frequencies.js';
 import { siteText } from '../../../sheet/field-context.js';
 import type { FieldSubject, Judge, StatedComparison } from '../../judge.js';
 
