@@ -144,7 +144,10 @@ describe('the sample', () => {
   test('the next sheet asks only for what is open, under the same ids', () => {
     const next = nextSheet(visit);
     const ids = boxesOf(next).map(({ box }) => box.id);
-    expect(boxesOf(visit.sheet).map(({ box }) => box.id)).toEqual(expect.arrayContaining(ids));
+    // What somebody noted brings boxes of its own, by which it is classed and closed.
+    const own = ids.filter((id) => !id.startsWith('items.'));
+    expect(boxesOf(visit.sheet).map(({ box }) => box.id)).toEqual(expect.arrayContaining(own));
+    expect(ids.filter((id) => /^items\..*\.done$/.test(id))).toHaveLength(1);
     expect(ids).toContain('before-bolt-up.discharge.gap-up');
     expect(ids).toContain('before-bolt-up.suction.gap-up');
     expect(ids).toContain('electrical.volts-ab');
