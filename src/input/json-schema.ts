@@ -11,7 +11,7 @@ export type JsonSchema = Readonly<Record<string, unknown>>;
  * @returns the schema as plain data [-]
  */
 export function installationJsonSchema(): JsonSchema {
-  const schema = z.toJSONSchema(fileSchema, {
+  const schema = z.toJSONSchema(fileSchema(), {
     io: 'input',
     target: 'draft-2020-12',
     // The library drops the examples of everything that is turned into numbers on reading; editors show them.

@@ -17,7 +17,7 @@ import { schemaAt } from './schema/schema-at.js';
 export function lookFurther(content: unknown, faults: readonly PendingIssue[]): readonly PendingIssue[] {
   const mended = structuredClone(content);
   for (const fault of faults) mend(mended, fault);
-  const parsed = fileSchema.safeParse(mended);
+  const parsed = fileSchema().safeParse(mended);
   if (!parsed.success) return [];
   const faulty = new Set(faults.map(({ path }) => sectionOf(path)));
   return resolveInstallation(parsed.data).pendingIssues.filter(({ path }) =>
@@ -48,7 +48,7 @@ function mend(content: unknown, fault: PendingIssue): void {
     // A slip in a key hides the one that was meant.
     if (typeof nearest === 'string' && !Object.hasOwn(holder, nearest)) holder[nearest] = holder[key];
     delete holder[key];
-  } else holder[key] = structuredClone(schemaAt(fileSchema, fault.path).example);
+  } else holder[key] = structuredClone(schemaAt(fileSchema(), fault.path).example);
 }
 
 function isHolder(value: unknown): value is Record<string | number, unknown> {

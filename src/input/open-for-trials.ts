@@ -38,7 +38,7 @@ export function openForTrials(
   const reading = readInstallation(text, options);
   if (!reading.ok) return reading;
   const { content } = readText(text, options.file);
-  const parsed = fileSchema.parse(content, { jitless: true });
+  const parsed = fileSchema().parse(content, { jitless: true });
   const known = new WeakMap<object, WalkStep>();
   keep(content, parsed, known);
   const installationOf = (changed: unknown): Installation | undefined => {
@@ -84,7 +84,7 @@ function parsedWalk(walk: unknown, known: WeakMap<object, WalkStep>): readonly W
       steps.push(before);
       continue;
     }
-    const read = step.safeParse(written, { jitless: true });
+    const read = step().safeParse(written, { jitless: true });
     if (!read.success) return undefined;
     known.set(written, read.data);
     steps.push(read.data);

@@ -45,9 +45,12 @@ export function readFirm(
     const faults = read.faults.map(({ stated: fault, place }) => issueOf('error', fault, place));
     return { ok: false, issues: faults };
   }
-  const parsed = firmSchema.safeParse(read.content ?? {}, { jitless: true });
+  const parsed = firmSchema().safeParse(read.content ?? {}, { jitless: true });
   if (!parsed.success) {
-    return { ok: false, issues: issuesOf(schemaIssues(parsed.error.issues, read.content, firmSchema), read) };
+    return {
+      ok: false,
+      issues: issuesOf(schemaIssues(parsed.error.issues, read.content, firmSchema()), read),
+    };
   }
   const { letterhead, headings = {}, cautions = [], outline = {} } = parsed.data;
   const pendingIssues = [
@@ -95,7 +98,7 @@ function issuesOf(pendingIssues: readonly PendingIssue[], read: ReadText): reado
   return pendingIssues.map((pending) =>
     issueOf(
       pending.severity ?? 'error',
-      withMore(pending, stated(firmSchema, pending.path)),
+      withMore(pending, stated(firmSchema(), pending.path)),
       read.placeOf(pending.path, pending.at),
     ),
   );

@@ -48,9 +48,9 @@ export function readInstallation(text: string, options: { readonly file?: string
   const isTooMuch = written.some(
     ({ code }) => code === 'input.too-many-parts' || code === 'input.walk-too-deep',
   );
-  const parsed = isTooMuch ? undefined : fileSchema.safeParse(read.content, ONE_PASS);
+  const parsed = isTooMuch ? undefined : fileSchema().safeParse(read.content, ONE_PASS);
   if (!parsed?.success) {
-    const faults = parsed ? schemaIssues(parsed.error.issues, read.content, fileSchema) : [];
+    const faults = parsed ? schemaIssues(parsed.error.issues, read.content, fileSchema()) : [];
     const further = parsed ? lookFurther(read.content, faults) : [];
     return { ok: false, issues: issuesOf([...faults, ...written, ...further], read) };
   }
@@ -67,7 +67,7 @@ function issuesOf(pendingIssues: readonly PendingIssue[], read: ReadText): reado
     pendingIssues.map((pending) =>
       issueOf(
         pending.severity ?? 'error',
-        withMore(pending, stated(fileSchema, pending.path)),
+        withMore(pending, stated(fileSchema(), pending.path)),
         read.placeOf(pending.path, pending.at),
       ),
     ),

@@ -103,7 +103,7 @@ describe('a review with bands', () => {
 
   test('the results hold them in the published shape', () => {
     const results = resultsFile(whole, whole.findings, { version: '0.0.0' });
-    expect(() => resultsShape.parse(results)).not.toThrow();
+    expect(() => resultsShape().parse(results)).not.toThrow();
     expect(results.bands?.ratios.length).toBeGreaterThan(0);
     expect(results.bands?.sampled?.count).toBe(4);
     expect(resultsFile(reviewed(), whole.findings, { version: '0.0.0' }).bands).toBeUndefined();

@@ -173,9 +173,9 @@ describe('the results for a fitter', () => {
   const results = fitterResults(whole);
 
   test('are of their published shapes', () => {
-    expect(pumpOutShape.parse(results.pumpOut)).toEqual(results.pumpOut);
-    expect(fitUpShape.parse(results.fitUp)).toEqual(results.fitUp);
-    expect(settingShape.parse(results.setting)).toEqual(results.setting);
+    expect(pumpOutShape().parse(results.pumpOut)).toEqual(results.pumpOut);
+    expect(fitUpShape().parse(results.fitUp)).toEqual(results.fitUp);
+    expect(settingShape().parse(results.setting)).toEqual(results.setting);
     expect(results.fitUp?.joints.map(({ nozzle }) => nozzle)).toEqual(['suction', 'discharge']);
   });
 

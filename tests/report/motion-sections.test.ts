@@ -144,7 +144,7 @@ test('both nozzles together hold the whole twist of the start, about the shaft',
 test('the results file holds frequencies, the start, and why there is none', () => {
   for (const whole of [plain, onDrive, stalled]) {
     const results = resultsFile(whole, whole.findings, { version: '1.2.3' });
-    expect(resultsShape.parse(JSON.parse(JSON.stringify(results)))).toEqual(results);
+    expect(resultsShape().parse(JSON.parse(JSON.stringify(results)))).toEqual(results);
     expect(results.frequencies.length).toBeGreaterThanOrEqual(10);
     expect(results.startUp).toBeDefined();
   }

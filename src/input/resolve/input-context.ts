@@ -53,7 +53,7 @@ export function startContext(units: UnitSystem): GatheredContext {
   const alike = new Map<string, { readonly at: number; readonly parts: string[] }>();
   const add = (severity: 'error' | 'warning', issue: Coded, path: Path, at: PendingIssue['at']): void => {
     const { code } = issue;
-    const pending = pendingIssueOf(withMore(issue, stated(fileSchema, path)), path, at, severity);
+    const pending = pendingIssueOf(withMore(issue, stated(fileSchema(), path)), path, at, severity);
     // Both lines may stumble over one fault of the piping they share.
     if (!pendingIssues.some((other) => other.code === code && pathText(other.path) === pathText(path)))
       pendingIssues.push(pending);

@@ -8,7 +8,7 @@ import type { letterhead } from '../schema/letterhead.js';
  * @param file - what the file says [-]
  * @returns name, lines of the address, and the logo where there is one [-]
  */
-export function resolveLetterhead(file: z.output<typeof letterhead>): Letterhead {
+export function resolveLetterhead(file: z.output<ReturnType<typeof letterhead>>): Letterhead {
   const { name, address = [], logo } = file;
   const logoText = file['logo-text'];
   return {

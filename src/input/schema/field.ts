@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import type { IssueCode, IssueDataOf } from '../../issues/issue.js';
+import { once } from '../once.js';
 
 /** Longest text a file may hold in one place. */
 const LONGEST_TEXT = 400;
@@ -35,11 +36,13 @@ export function map<Shape extends z.ZodRawShape>(shape: Shape): z.ZodObject<Shap
  * @returns schema that gives trimmed text [-]
  */
 export function text() {
-  return anyText;
+  return anyText();
 }
 
 // Made once: a schema costs more to make than to use.
-const anyText = z.union([z.string().trim().min(1).max(LONGEST_TEXT), z.number()]).transform(String);
+const anyText = once(() =>
+  z.union([z.string().trim().min(1).max(LONGEST_TEXT), z.number()]).transform(String),
+);
 
 /**
  * One of a few words.

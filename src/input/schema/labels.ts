@@ -1,6 +1,8 @@
 /** Fields whose words come from tables: sizes, rods, directions, dates. */
+
 import * as z from 'zod';
 import { nominalSize, pipeSizes, rodSizes } from '../../catalog/index.js';
+import { once } from '../once.js';
 import { directionWords, readDirection } from '../read-direction.js';
 import { refuse } from './field.js';
 
@@ -15,17 +17,19 @@ const DIRECTION_PATTERN = `^\\s*([Uu]p|[Dd]own|${LEVEL}(\\s+([Rr]ising|[Ff]allin
  * @returns schema that gives the label of the catalogue, for example `2-1/2` [-]
  */
 export function pipeSize() {
-  return anyPipeSize;
+  return anyPipeSize();
 }
 
-const anyPipeSize = z
-  .string()
-  .meta({ pattern: '^\\s*(\\d.*(in|inch|")|NPS\\s*\\d.*|DN\\s*\\d+)\\s*$' })
-  .transform((found, context) => {
-    const written = /^\s*(?:.*(?:in|inch|inches|"|″)|nps\s*\d.*|dn\s*\d+)\s*$/iu.test(found);
-    const label = written ? nominalSize(found) : undefined;
-    return label ?? refuse(context, 'input.unknown-size', { found, sizes: pipeSizes() });
-  });
+const anyPipeSize = once(() =>
+  z
+    .string()
+    .meta({ pattern: '^\\s*(\\d.*(in|inch|")|NPS\\s*\\d.*|DN\\s*\\d+)\\s*$' })
+    .transform((found, context) => {
+      const written = /^\s*(?:.*(?:in|inch|inches|"|″)|nps\s*\d.*|dn\s*\d+)\s*$/iu.test(found);
+      const label = written ? nominalSize(found) : undefined;
+      return label ?? refuse(context, 'input.unknown-size', { found, sizes: pipeSizes() });
+    }),
+);
 
 /**
  * A size of hanger rod: `5/8 in`.
@@ -33,20 +37,22 @@ const anyPipeSize = z
  * @returns schema that gives the label of the catalogue, for example `5/8` [-]
  */
 export function rodSize() {
-  return anyRodSize;
+  return anyRodSize();
 }
 
-const anyRodSize = z
-  .string()
-  .meta({ pattern: '^\\s*\\d.*(in|inch|")\\s*$' })
-  .transform((found, context) => {
-    const label = found
-      .replace(/\s*(in|inch|inches|"|″)\s*$/u, '')
-      .replace(/^(\d+) (?=\d+\/)/u, '$1-')
-      .trim();
-    if (rodSizes().includes(label)) return label;
-    return refuse(context, 'input.unknown-rod', { found, sizes: rodSizes() });
-  });
+const anyRodSize = once(() =>
+  z
+    .string()
+    .meta({ pattern: '^\\s*\\d.*(in|inch|")\\s*$' })
+    .transform((found, context) => {
+      const label = found
+        .replace(/\s*(in|inch|inches|"|″)\s*$/u, '')
+        .replace(/^(\d+) (?=\d+\/)/u, '$1-')
+        .trim();
+      if (rodSizes().includes(label)) return label;
+      return refuse(context, 'input.unknown-rod', { found, sizes: rodSizes() });
+    }),
+);
 
 /**
  * A direction of the building plan.
@@ -54,31 +60,35 @@ const anyRodSize = z
  * @returns schema that gives a unit vector [-]
  */
 export function direction() {
-  return anyDirection;
+  return anyDirection();
 }
 
-const anyDirection = z
-  .string()
-  .meta({ pattern: DIRECTION_PATTERN })
-  .transform((found, context) => {
-    return (
-      readDirection(found) ?? refuse(context, 'input.unknown-direction', { found, words: directionWords })
-    );
-  });
+const anyDirection = once(() =>
+  z
+    .string()
+    .meta({ pattern: DIRECTION_PATTERN })
+    .transform((found, context) => {
+      return (
+        readDirection(found) ?? refuse(context, 'input.unknown-direction', { found, words: directionWords })
+      );
+    }),
+);
 
 /** Like `direction`, and level. */
 export function levelDirection() {
-  return anyLevelDirection;
+  return anyLevelDirection();
 }
 
-const anyLevelDirection = z
-  .string()
-  .meta({ pattern: LEVEL_PATTERN })
-  .transform((found, context) => {
-    const read = readDirection(found);
-    if (!read) return refuse(context, 'input.unknown-direction', { found, words: directionWords });
-    return read[2] === 0 ? read : refuse(context, 'input.not-level', { found });
-  });
+const anyLevelDirection = once(() =>
+  z
+    .string()
+    .meta({ pattern: LEVEL_PATTERN })
+    .transform((found, context) => {
+      const read = readDirection(found);
+      if (!read) return refuse(context, 'input.unknown-direction', { found, words: directionWords });
+      return read[2] === 0 ? read : refuse(context, 'input.not-level', { found });
+    }),
+);
 
 /**
  * A day of the calendar, as ISO 8601 writes it.

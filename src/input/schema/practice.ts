@@ -1,8 +1,9 @@
 /** What good installation practice asks about: small things on the pipe, what the pump is fitted with, what it is for. */
-import * as z from 'zod';
 
+import * as z from 'zod';
 import type { CodesFrom, IssueCode } from '../../issues/issue.js';
 import { nearMiss } from '../near-miss.js';
+import { once } from '../once.js';
 import { field, map, oneOf, refuse, text } from './field.js';
 import { pipeSize } from './labels.js';
 import { quantity } from './quantity.js';
@@ -48,40 +49,50 @@ export function inScope<const Words extends readonly [string, ...string[]]>(
 }
 
 /** How motor and pump are joined. */
-export const build = inScope(['split-coupled', 'close-coupled'], {
-  'base-mounted': 'input.scope-base-mounted',
-});
+export const build = once(() =>
+  inScope(['split-coupled', 'close-coupled'], {
+    'base-mounted': 'input.scope-base-mounted',
+  }),
+);
 
 /** How the shaft stands. */
-export const shaft = inScope(['vertical'], { horizontal: 'input.scope-horizontal' });
+export const shaft = once(() => inScope(['vertical'], { horizontal: 'input.scope-horizontal' }));
 
 /** What the pump is for. */
-export const duty = inScope(['building services', 'process'], {
-  'fire protection': 'input.scope-fire-protection',
-});
+export const duty = once(() =>
+  inScope(['building services', 'process'], {
+    'fire protection': 'input.scope-fire-protection',
+  }),
+);
 
 const HAZARDS = ['flammable', 'toxic', 'corrosive', 'oxidising', 'radioactive'] as const;
 
 /** What makes the liquid dangerous; anything but nothing is outside what is reviewed. */
-export const hazards = z
-  .union([z.literal('none'), z.array(oneOf(HAZARDS)).min(1)])
-  .transform((found, context): 'none' =>
-    found === 'none' ? found : refuse(context, 'input.scope-hazardous', { hazards: found }),
-  );
+export const hazards = once(() =>
+  z
+    .union([z.literal('none'), z.array(oneOf(HAZARDS)).min(1)])
+    .transform((found, context): 'none' =>
+      found === 'none' ? found : refuse(context, 'input.scope-hazardous', { hazards: found }),
+    ),
+);
 
-const fitting = map({ size: field(pipeSize(), 'Nominal size', '3/4 in').optional() });
+const fitting = once(() => map({ size: field(pipeSize(), 'Nominal size', '3/4 in').optional() }));
 
 /** Small things on the pipe, without length or weight worth counting. */
-export const fittings = {
-  drain: field(fitting, 'Drain valve on the pipe', { size: '3/4 in' }),
-  vent: field(fitting, 'Vent on the pipe', { size: '1/2 in' }),
-  'gauge-tap': field(fitting, 'Tap for a pressure gauge', { size: '1/4 in' }),
-  'start-up-screen': field(fitting, 'Screen that stands in the line for flushing and first starts only', {}),
-};
+export const fittings = once(() => ({
+  drain: field(fitting(), 'Drain valve on the pipe', { size: '3/4 in' }),
+  vent: field(fitting(), 'Vent on the pipe', { size: '1/2 in' }),
+  'gauge-tap': field(fitting(), 'Tap for a pressure gauge', { size: '1/4 in' }),
+  'start-up-screen': field(
+    fitting(),
+    'Screen that stands in the line for flushing and first starts only',
+    {},
+  ),
+}));
 
 /** What the casing is fitted with, and what could make it turn backwards. */
-export const pumpPractice = {
-  shaft: field(shaft, 'How the shaft stands', 'vertical').optional(),
+export const pumpPractice = once(() => ({
+  shaft: field(shaft(), 'How the shaft stands', 'vertical').optional(),
   drain: yesOrNo('Whether the casing has a drain that can be used'),
   vent: yesOrNo('Whether the casing or its seal chamber has a vent that can be used'),
   'gauge-taps': field(
@@ -97,27 +108,27 @@ export const pumpPractice = {
     'Whether liquid could run back through the pump at rest: another pump beside it, or a head that remains',
     'possible',
   ).optional(),
-};
+}));
 
 /** What the motor may do. */
-export const motorPractice = {
+export const motorPractice = once(() => ({
   'service-factor': field(ratio({ least: 1, most: 2 }), 'Service factor on the nameplate', 1.15).optional(),
   'shaft-down': yesOrNo('Whether the manufacturer lets the motor stand with its shaft down'),
-};
+}));
 
 /** What the service is, beside its liquid. */
-export const servicePractice = {
-  duty: field(duty, 'What the pump is for', 'building services').optional(),
-  hazards: field(hazards, 'What makes the liquid dangerous, or none', 'none').optional(),
+export const servicePractice = once(() => ({
+  duty: field(duty(), 'What the pump is for', 'building services').optional(),
+  hazards: field(hazards(), 'What makes the liquid dangerous, or none', 'none').optional(),
   system: field(
     oneOf(['open', 'closed']),
     'Whether the liquid meets the air on its way round, as in a cooling tower',
     'closed',
   ).optional(),
-};
+}));
 
 /** What a suction diffuser does beside turning the flow. */
-export const diffuserPractice = {
+export const diffuserPractice = once(() => ({
   straightens: yesOrNo('Whether it straightens the flow with vanes'),
   strainer: yesOrNo('Whether it holds a strainer'),
   'straight-asked': field(
@@ -125,13 +136,13 @@ export const diffuserPractice = {
     'Straight pipe its manufacturer asks for ahead of it; 0 in where none',
     '0 in',
   ).optional(),
-};
+}));
 
 const velocity = (what: string, example: string) =>
   field(quantity('velocity', 'positive'), what, example).optional();
 
 /** Limits of good practice that the user gives. */
-export const practiceLimits = {
+export const practiceLimits = once(() => ({
   velocity: field(
     map({
       suction: velocity('Largest velocity in the suction pipe', '6 ft/s'),
@@ -149,4 +160,4 @@ export const practiceLimits = {
     'Straight pipe before the suction, for what disturbs the flow here',
     { diameters: 5, source: 'table of the pump standard, elbow' },
   ).optional(),
-};
+}));

@@ -7,7 +7,7 @@ import { STANDARD_GRAVITY } from '../../model/conventions.js';
 import { legPull } from '../../model/room/lift-geometry.js';
 import type { accessShape } from './access-schema.js';
 
-type AccessResults = z.infer<typeof accessShape>;
+type AccessResults = z.infer<ReturnType<typeof accessShape>>;
 
 /**
  * What the results file says of access.

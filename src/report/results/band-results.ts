@@ -4,7 +4,7 @@ import type { Bands, MissingDatum } from '../../study/bands/bands.js';
 import { COVERAGE } from '../../study/bands/uncertainty.js';
 import type { bandsShape } from './band-schema.js';
 
-type BandResults = z.infer<typeof bandsShape>;
+type BandResults = z.infer<ReturnType<typeof bandsShape>>;
 
 /**
  * Bands for the results file.

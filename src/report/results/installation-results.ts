@@ -12,9 +12,9 @@ import type { fitUpShape, pumpOutShape, settingShape } from './installation-sche
 
 /** What the results file says to a fitter; each is absent where it could not be worked out. */
 export interface FitterResults {
-  readonly pumpOut?: z.infer<typeof pumpOutShape>;
-  readonly fitUp?: z.infer<typeof fitUpShape>;
-  readonly setting?: z.infer<typeof settingShape>;
+  readonly pumpOut?: z.infer<ReturnType<typeof pumpOutShape>>;
+  readonly fitUp?: z.infer<ReturnType<typeof fitUpShape>>;
+  readonly setting?: z.infer<ReturnType<typeof settingShape>>;
 }
 
 /**
@@ -37,7 +37,9 @@ export function fitterResults(subject: Subject): FitterResults {
 
 type Worked<Answer> = Exclude<Answer, { readonly code: string }>;
 
-function pumpOutResult(out: Worked<ReturnType<typeof pumpOutLines>>): z.infer<typeof pumpOutShape> {
+function pumpOutResult(
+  out: Worked<ReturnType<typeof pumpOutLines>>,
+): z.infer<ReturnType<typeof pumpOutShape>> {
   return {
     flanges: out.flanges.map(({ which, falls, spring, pinnedSpring, prop, pinnedProp }) => ({
       nozzle: which,
@@ -63,7 +65,10 @@ function wrench({ force, moment }: Wrench): {
   return { force: [...force], moment: [...moment] };
 }
 
-function fitUpResult(joints: readonly JointClosing[], subject: Subject): z.infer<typeof fitUpShape> {
+function fitUpResult(
+  joints: readonly JointClosing[],
+  subject: Subject,
+): z.infer<ReturnType<typeof fitUpShape>> {
   const misfits = misfitLoads(subject);
   return {
     joints: joints.map(({ which, loads }) => {
@@ -86,7 +91,9 @@ function fitUpResult(joints: readonly JointClosing[], subject: Subject): z.infer
   };
 }
 
-function settingResult(settings: Worked<ReturnType<typeof supportSettings>>): z.infer<typeof settingShape> {
+function settingResult(
+  settings: Worked<ReturnType<typeof supportSettings>>,
+): z.infer<ReturnType<typeof settingShape>> {
   return {
     target: settings.target,
     springs: (settings.springs?.springs ?? []).map(({ mark, design, raise, loads, reached, beyond }) => ({

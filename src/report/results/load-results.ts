@@ -3,7 +3,7 @@ import { analysisOf, type Subject } from '../../analysis/subject.js';
 import type { LargestSupportLoads } from '../../analysis/supports/support-loads.js';
 import type { supportLoadsShape } from './load-schema.js';
 
-type SupportLoadResults = z.infer<typeof supportLoadsShape>;
+type SupportLoadResults = z.infer<ReturnType<typeof supportLoadsShape>>;
 
 /**
  * Largest loads on every support for the results file.

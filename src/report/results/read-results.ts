@@ -50,7 +50,7 @@ export function readResults(text: string, options: { readonly file: string }): R
         ),
       ],
     };
-  const parsed = resultsShape.safeParse(content, { jitless: true });
+  const parsed = resultsShape().safeParse(content, { jitless: true });
   if (parsed.success) return { ok: true, results: parsed.data };
   const faults = parsed.error.issues.slice(0, MOST_ISSUES);
   return {
