@@ -10,7 +10,7 @@ import {
   type Outcome,
   type Undecided,
 } from '../judging/compare-with-limit.js';
-import { decides } from '../sheet/field-limit.js';
+import { decides } from '../report/limits/field-limit.js';
 import { barredBy } from './decisions/requirement-of.js';
 import type {
   FieldComparison,

@@ -8,8 +8,8 @@ import type { ReasonData } from '../checks/define-check.js';
 import type { Coded, CodesFrom } from '../issues/issue.js';
 import type { ReadingsById } from '../readings/reading.js';
 import type { SheetTaken } from '../readings/sheet-taken.js';
+import type { FieldLimit } from '../report/limits/field-limit.js';
 import type { FieldContext, Measured } from '../sheet/field-context.js';
-import type { FieldLimit } from '../sheet/field-limit.js';
 import type { FieldSheet } from '../sheet/sheet.js';
 
 /** Everything a judge may look at. */

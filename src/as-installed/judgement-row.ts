@@ -1,8 +1,8 @@
 /** One judgement as printed text. */
 import { sentenceOf } from '../issues/print.js';
 import type { ReadingsById } from '../readings/reading.js';
+import { limitText, sourceText } from '../report/limits/field-limit.js';
 import { type FieldContext, siteText } from '../sheet/field-context.js';
-import { limitText, sourceText } from '../sheet/field-limit.js';
 import type { Judgement } from './judgement.js';
 
 /**

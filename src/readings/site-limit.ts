@@ -1,6 +1,7 @@
 /** A limit that was written down on site, from the maker's manual or the specification. */
+
+import type { FieldLimit } from '../report/limits/field-limit.js';
 import type { Measured } from '../sheet/field-context.js';
-import type { FieldLimit } from '../sheet/field-limit.js';
 import { numberIn, textIn } from './read-box.js';
 import type { ReadingsById } from './reading.js';
 

@@ -1,7 +1,8 @@
 /** Making boxes and rows of a field sheet, so that a part of it reads like the sheet itself. */
+
+import { type FieldLimit, limitText, sourceText } from '../report/limits/field-limit.js';
 import type { Citation } from '../sources/index.js';
 import { type FieldContext, type Measured, siteText, siteUnit } from './field-context.js';
-import { type FieldLimit, limitText, sourceText } from './field-limit.js';
 import { plausibleFor } from './plausible.js';
 import { type Box, NO_LIMIT, type SheetRow } from './sheet.js';
 

@@ -2,9 +2,9 @@
 import { asInstalled } from '../../src/as-installed/as-installed.js';
 import type { Review } from '../../src/index.js';
 import { wholeTurns } from '../../src/mechanics/modes/lock-out-bands.js';
+import { ratedFrequency } from '../../src/report/limits/frequency.js';
 import { speedBands } from '../../src/report/sections/loads/frequencies.js';
 import { buildSheet } from '../../src/sheet/build-sheet.js';
-import { ratedFrequency } from '../../src/sheet/limits/frequency.js';
 import { type Box, boxesOf } from '../../src/sheet/sheet.js';
 import { answersFor } from './visit.js';
 

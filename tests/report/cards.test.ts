@@ -143,9 +143,13 @@ test('the first-start card has what is expected here and what stops the start', 
   expect(card(pool, 'first-start')).toMatchObject({
     hasMovement: true,
     hasMovementLimit: true,
-    current: '25 A',
+    current: 'at most 25 A',
     hasServiceFactor: true,
-    hasVibration: false,
+    // The published boundary is printed as a comparison: it decides nothing.
+    hasVibration: true,
+    vibrationDecides: false,
+    vibration: 'at most 5.1 mm/s',
+    vibrationSource: expect.stringContaining('memory, a comparison'),
     isOpen: false,
     isHung: true,
   });
@@ -163,9 +167,10 @@ test('a limit of vibration stands with its document, in millimetres a second', (
   const origin = { kind: 'given', path: 'limits.vibration.velocity', document: 'section 23 21 23' } as const;
   const view = card(reviewed({ limits: { ...limits, vibration: { value: 0.0045, origin } } }), 'first-start');
   expect(view).toMatchObject({
-    vibration: '4.5 mm/s',
-    vibrationSource: 'section 23 21 23',
+    vibration: 'at most 4.5 mm/s',
+    vibrationSource: 'section 23 21 23, given in the file',
     hasVibration: true,
+    vibrationDecides: true,
   });
 });
 

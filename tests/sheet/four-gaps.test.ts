@@ -3,10 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { nearness } from '../../src/as-installed/judges/knock-margin.js';
 import { nozzleAxes } from '../../src/model/nozzle-axes.js';
 import { unbalance } from '../../src/readings/unbalance.js';
+import { parallelismOf } from '../../src/report/limits/alignment.js';
+import { vibrationZones, zoneOf } from '../../src/report/limits/vibration.js';
 import { faceGaps } from '../../src/sheet/face-gaps.js';
 import { headOf } from '../../src/sheet/hydraulics.js';
-import { parallelismOf } from '../../src/sheet/limits/alignment.js';
-import { vibrationZones, zoneOf } from '../../src/sheet/limits/vibration.js';
 
 const INCH = 0.0254;
 const south = nozzleAxes([0, -1, 0]);

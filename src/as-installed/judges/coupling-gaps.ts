@@ -1,6 +1,6 @@
 import { numbersIn } from '../../readings/read-box.js';
 import { siteLimit } from '../../readings/site-limit.js';
-import { gapEvenness } from '../../sheet/limits/coupling.js';
+import { gapEvenness } from '../../report/limits/coupling.js';
 import { COUPLING_GAPS } from '../../sheet/parts/coupling.js';
 import type { Judge } from '../judge.js';
 

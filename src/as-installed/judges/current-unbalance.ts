@@ -1,6 +1,6 @@
 import { numbersIn } from '../../readings/read-box.js';
 import { unbalance } from '../../readings/unbalance.js';
-import { CURRENT_UNBALANCE } from '../../sheet/limits/electrical.js';
+import { CURRENT_UNBALANCE } from '../../report/limits/electrical.js';
 import { PHASES } from '../../sheet/parts/electrical.js';
 import type { Judge } from '../judge.js';
 

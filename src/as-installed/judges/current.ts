@@ -1,5 +1,5 @@
 import { numberIn, numbersIn } from '../../readings/read-box.js';
-import { currentLimit } from '../../sheet/limits/electrical.js';
+import { currentLimit } from '../../report/limits/electrical.js';
 import { PHASES } from '../../sheet/parts/electrical.js';
 import type { Judge } from '../judge.js';
 

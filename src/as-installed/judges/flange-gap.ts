@@ -1,5 +1,5 @@
 import { FLANGES, gapBeyondGasket, gapIds } from '../../as-installed/read-flange.js';
-import { alignmentLimits } from '../../sheet/limits/alignment.js';
+import { alignmentLimits } from '../../report/limits/alignment.js';
 import { flangeBoxes } from '../../sheet/parts/before-bolt-up.js';
 import type { Judge } from '../judge.js';
 

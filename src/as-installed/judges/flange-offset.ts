@@ -2,8 +2,8 @@ import { FLANGES } from '../../as-installed/read-flange.js';
 import type { Vec3 } from '../../model/conventions.js';
 import { nozzleAxes } from '../../model/nozzle-axes.js';
 import { numbersIn } from '../../readings/read-box.js';
+import { alignmentLimits } from '../../report/limits/alignment.js';
 import { faceSide } from '../../report/words/flange-words.js';
-import { alignmentLimits } from '../../sheet/limits/alignment.js';
 import { flangeBoxes } from '../../sheet/parts/before-bolt-up.js';
 import type { Judge } from '../judge.js';
 

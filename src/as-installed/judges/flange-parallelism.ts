@@ -1,7 +1,7 @@
 import { FLANGES, gapIds, gapsAt } from '../../as-installed/read-flange.js';
+import { alignmentLimits } from '../../report/limits/alignment.js';
 import { faceSide } from '../../report/words/flange-words.js';
 import { siteText } from '../../sheet/field-context.js';
-import { alignmentLimits } from '../../sheet/limits/alignment.js';
 import type { Judge } from '../judge.js';
 
 /** The faces are parallel: the difference of the gap across the face, and the side it opens to. */

@@ -1,5 +1,5 @@
 import { numberIn } from '../../readings/read-box.js';
-import { headroomLimit } from '../../sheet/limits/room.js';
+import { headroomLimit } from '../../report/limits/room.js';
 import type { Judge } from '../judge.js';
 
 /** The motor can be drawn: nothing came to hang over it since the layout. */

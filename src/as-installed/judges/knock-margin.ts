@@ -1,7 +1,7 @@
 import { numberIn } from '../../readings/read-box.js';
 import { siteLimit } from '../../readings/site-limit.js';
+import { knockMargin } from '../../report/limits/knock.js';
 import { siteText } from '../../sheet/field-context.js';
-import { knockMargin } from '../../sheet/limits/knock.js';
 import { directionsOf } from '../../sheet/pump-directions.js';
 import type { FieldComparison, FieldSubject, Judge } from '../judge.js';
 import { setBands } from './before-start/locked-speeds.js';

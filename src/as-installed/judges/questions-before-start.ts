@@ -1,6 +1,6 @@
 /** Questions of what is settled before power and the first start, and of the first hour. */
 import { LOCKOUT_ORDER } from '../../report/citations/card-citations.js';
-import { CONTROLS_TESTED } from '../../sheet/limits/insulation.js';
+import { CONTROLS_TESTED } from '../../report/limits/insulation.js';
 import type { Stated } from './stated-question.js';
 
 /** Those questions. */

@@ -1,6 +1,6 @@
 import { numberIn } from '../../readings/read-box.js';
 import { siteLimit } from '../../readings/site-limit.js';
-import { ROD_LEAN } from '../../sheet/limits/rods.js';
+import { ROD_LEAN } from '../../report/limits/rods.js';
 import { namedSupports, supportBoxes } from '../../sheet/support-ids.js';
 import type { FieldComparison, Judge } from '../judge.js';
 

@@ -1,6 +1,6 @@
 import { FLANGES } from '../../as-installed/read-flange.js';
 import { numbersIn } from '../../readings/read-box.js';
-import { alignmentLimits } from '../../sheet/limits/alignment.js';
+import { alignmentLimits } from '../../report/limits/alignment.js';
 import { flangeBoxes } from '../../sheet/parts/before-bolt-up.js';
 import type { Judge } from '../judge.js';
 

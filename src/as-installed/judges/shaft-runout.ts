@@ -1,6 +1,6 @@
 import { numberIn } from '../../readings/read-box.js';
 import { siteLimit } from '../../readings/site-limit.js';
-import { shaftRunoutLimit } from '../../sheet/limits/coupling.js';
+import { shaftRunoutLimit } from '../../report/limits/coupling.js';
 import type { Judge } from '../judge.js';
 
 /** The shaft runs true above the seal. */

@@ -1,6 +1,6 @@
 import { numberIn } from '../../readings/read-box.js';
-import { decides } from '../../sheet/field-limit.js';
-import { STOPPED, STOPPED_SHARE } from '../../sheet/limits/vibration.js';
+import { decides } from '../../report/limits/field-limit.js';
+import { STOPPED, STOPPED_SHARE } from '../../report/limits/vibration.js';
 import type { Judge } from '../judge.js';
 import { vibrationLimitOf } from './vibration.js';
 

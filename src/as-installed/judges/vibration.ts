@@ -1,10 +1,10 @@
 import { compareWithLimit } from '../../judging/compare-with-limit.js';
 import { numberIn } from '../../readings/read-box.js';
 import { siteLimit } from '../../readings/site-limit.js';
+import type { FieldLimit } from '../../report/limits/field-limit.js';
+import { decides } from '../../report/limits/field-limit.js';
+import { vibrationLimit, vibrationZones, zoneOf } from '../../report/limits/vibration.js';
 import { siteText } from '../../sheet/field-context.js';
-import type { FieldLimit } from '../../sheet/field-limit.js';
-import { decides } from '../../sheet/field-limit.js';
-import { vibrationLimit, vibrationZones, zoneOf } from '../../sheet/limits/vibration.js';
 import { readDirections, readSpeeds, vibrationId, vibrationPoints } from '../../sheet/vibration-points.js';
 import type { FieldComparison, FieldSubject, Judge } from '../judge.js';
 

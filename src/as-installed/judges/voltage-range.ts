@@ -1,5 +1,5 @@
 import { numberIn, numbersIn } from '../../readings/read-box.js';
-import { VOLTAGE_RANGE } from '../../sheet/limits/electrical.js';
+import { VOLTAGE_RANGE } from '../../report/limits/electrical.js';
 import { PAIRS } from '../../sheet/parts/electrical.js';
 import type { FieldSubject, Judge, MeasuredComparison } from '../judge.js';
 

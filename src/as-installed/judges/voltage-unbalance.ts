@@ -1,6 +1,6 @@
 import { numbersIn } from '../../readings/read-box.js';
 import { unbalance } from '../../readings/unbalance.js';
-import { VOLTAGE_UNBALANCE } from '../../sheet/limits/electrical.js';
+import { VOLTAGE_UNBALANCE } from '../../report/limits/electrical.js';
 import { PAIRS } from '../../sheet/parts/electrical.js';
 import type { Judge } from '../judge.js';
 

@@ -1,8 +1,8 @@
 import type { PlacedNozzle } from '../../model/layout/layout.js';
+import { alignmentLimits } from '../../report/limits/alignment.js';
+import { limitText, sourceText } from '../../report/limits/field-limit.js';
 import { choiceBox, limitWords, numberBox, sheetRow, textBox } from '../boxes.js';
 import type { FieldContext } from '../field-context.js';
-import { limitText, sourceText } from '../field-limit.js';
-import { alignmentLimits } from '../limits/alignment.js';
 import type { SheetRow } from '../sheet.js';
 import type { PartDefinition } from '../sheet-part.js';
 import { facePlaces } from './face-places.js';

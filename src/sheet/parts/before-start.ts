@@ -1,9 +1,9 @@
 import { LOCKOUT_ORDER } from '../../report/citations/card-citations.js';
+import { VOLTAGE_RANGE, VOLTAGE_UNBALANCE } from '../../report/limits/electrical.js';
+import { limitText, sourceText } from '../../report/limits/field-limit.js';
+import { CONTROLS_TESTED, windingInsulation } from '../../report/limits/insulation.js';
 import { askedBy, choiceBox, numberBox, type RowWords, sheetRow, textBox } from '../boxes.js';
 import { type FieldContext, siteText } from '../field-context.js';
-import { limitText, sourceText } from '../field-limit.js';
-import { VOLTAGE_RANGE, VOLTAGE_UNBALANCE } from '../limits/electrical.js';
-import { CONTROLS_TESTED, windingInsulation } from '../limits/insulation.js';
 import type { Box, SheetRow } from '../sheet.js';
 import type { PartDefinition } from '../sheet-part.js';
 import { PAIRS } from './electrical.js';

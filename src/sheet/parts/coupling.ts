@@ -1,6 +1,6 @@
 import { GUARD } from '../../report/citations/card-citations.js';
+import { gapEvenness, shaftRunoutLimit } from '../../report/limits/coupling.js';
 import { askedBy, choiceBox, limitWords, makerRow, numberBox, sheetRow } from '../boxes.js';
-import { gapEvenness, shaftRunoutLimit } from '../limits/coupling.js';
 import type { PartDefinition } from '../sheet-part.js';
 
 /** The four places where the gap of a split coupling is read. */

@@ -1,8 +1,13 @@
+import {
+  CURRENT_UNBALANCE,
+  currentLimit,
+  VOLTAGE_RANGE,
+  VOLTAGE_UNBALANCE,
+} from '../../report/limits/electrical.js';
+import { limitText, sourceText } from '../../report/limits/field-limit.js';
 import { choiceBox, limitWords, numberBox, sheetRow } from '../boxes.js';
 import type { FieldContext, Measured } from '../field-context.js';
 import { siteText } from '../field-context.js';
-import { limitText, sourceText } from '../field-limit.js';
-import { CURRENT_UNBALANCE, currentLimit, VOLTAGE_RANGE, VOLTAGE_UNBALANCE } from '../limits/electrical.js';
 import type { PartDefinition } from '../sheet-part.js';
 
 /** The three pairs of lines, and the three lines. */

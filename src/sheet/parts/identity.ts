@@ -1,7 +1,7 @@
 import type { Sourced } from '../../input/installation.js';
+import { ratedFrequency } from '../../report/limits/frequency.js';
 import { choiceBox, dateBox, numberBox, sheetRow, textBox } from '../boxes.js';
 import type { FieldContext, Measured } from '../field-context.js';
-import { ratedFrequency } from '../limits/frequency.js';
 import type { SheetRow } from '../sheet.js';
 import type { PartDefinition } from '../sheet-part.js';
 

@@ -1,9 +1,9 @@
 import { pumpModes } from '../../analysis/motion/pump-modes.js';
+import { sourceText } from '../../report/limits/field-limit.js';
+import { knockMargin } from '../../report/limits/knock.js';
 import { speedBands } from '../../report/sections/loads/frequencies.js';
 import { makerRow, numberBox, sheetRow } from '../boxes.js';
 import { siteText } from '../field-context.js';
-import { sourceText } from '../field-limit.js';
-import { knockMargin } from '../limits/knock.js';
 import { directionsOf } from '../pump-directions.js';
 import type { PartDefinition } from '../sheet-part.js';
 

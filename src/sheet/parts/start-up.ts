@@ -1,7 +1,7 @@
 import { startMovements } from '../../checks/motion/start-movement.js';
+import { startMovementLimit } from '../../report/limits/start.js';
 import { choiceBox, limitWords, makerRow, numberBox, sheetRow, textBox } from '../boxes.js';
 import { type FieldContext, siteText } from '../field-context.js';
-import { startMovementLimit } from '../limits/start.js';
 import type { PartDefinition } from '../sheet-part.js';
 
 /** What is seen and heard at the first start. */

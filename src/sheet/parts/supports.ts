@@ -1,11 +1,11 @@
 import type { SingleRole } from '../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import { supportFacts } from '../../model/support-parts.js';
+import { sourceText } from '../../report/limits/field-limit.js';
+import { ROD_LEAN } from '../../report/limits/rods.js';
 import { rodText, supportWord } from '../../report/words/support-word.js';
 import { choiceBox, limitWords, makerRow, numberBox, type RowWords, sheetRow } from '../boxes.js';
 import { type FieldContext, siteText } from '../field-context.js';
-import { sourceText } from '../field-limit.js';
-import { ROD_LEAN } from '../limits/rods.js';
 import type { SheetRow } from '../sheet.js';
 import { NO_LIMIT } from '../sheet.js';
 import type { PartDefinition } from '../sheet-part.js';

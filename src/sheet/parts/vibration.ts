@@ -1,7 +1,7 @@
+import { decides } from '../../report/limits/field-limit.js';
+import { vibrationLimit } from '../../report/limits/vibration.js';
 import { limitWords, makerRow, numberBox, sheetRow } from '../boxes.js';
 import { siteText } from '../field-context.js';
-import { decides } from '../field-limit.js';
-import { vibrationLimit } from '../limits/vibration.js';
 import type { SheetRow } from '../sheet.js';
 import type { PartDefinition } from '../sheet-part.js';
 import { readDirections, readSpeeds, vibrationId, vibrationPoints } from '../vibration-points.js';

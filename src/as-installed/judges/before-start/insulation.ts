@@ -1,5 +1,5 @@
 import { numberIn } from '../../../readings/read-box.js';
-import { insulationAt40, LEAST_INSULATION, windingInsulation } from '../../../sheet/limits/insulation.js';
+import { insulationAt40, LEAST_INSULATION, windingInsulation } from '../../../report/limits/insulation.js';
 import type { Judge } from '../../judge.js';
 
 const [MOTOR, TEMPERATURE, CABLE] = [

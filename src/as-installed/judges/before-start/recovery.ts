@@ -1,5 +1,5 @@
 import { numberIn } from '../../../readings/read-box.js';
-import { alignmentLimits } from '../../../sheet/limits/alignment.js';
+import { alignmentLimits } from '../../../report/limits/alignment.js';
 import { flangeBoxes } from '../../../sheet/parts/before-bolt-up.js';
 import type { FieldSubject, Judge } from '../../judge.js';
 import { FLANGES, gapsAt, type Which } from '../../read-flange.js';

@@ -1,8 +1,8 @@
 /** The supply at the disconnect before the motor is started, judged as when it runs. */
 import { numberIn, numbersIn } from '../../../readings/read-box.js';
 import { unbalance } from '../../../readings/unbalance.js';
-import { VOLTAGE_UNBALANCE } from '../../../sheet/limits/electrical.js';
-import { FREQUENCY_RANGE, ratedFrequency } from '../../../sheet/limits/frequency.js';
+import { VOLTAGE_UNBALANCE } from '../../../report/limits/electrical.js';
+import { FREQUENCY_RANGE, ratedFrequency } from '../../../report/limits/frequency.js';
 import { PAIRS, PHASES } from '../../../sheet/parts/electrical.js';
 import type { FieldSubject, Judge, MeasuredComparison, StatedComparison } from '../../judge.js';
 import { voltageComparison } from '../voltage-range.js';

@@ -1,6 +1,6 @@
 import { numberIn } from '../../../readings/read-box.js';
 import { siteLimit } from '../../../readings/site-limit.js';
-import type { FieldLimit } from '../../../sheet/field-limit.js';
+import type { FieldLimit } from '../../../report/limits/field-limit.js';
 import type { Judge } from '../../judge.js';
 
 const CELSIUS = 273.15;

@@ -1,8 +1,8 @@
 import { startMovements } from '../../../checks/motion/start-movement.js';
 import { numberIn } from '../../../readings/read-box.js';
 import { siteLimit } from '../../../readings/site-limit.js';
-import type { FieldLimit } from '../../../sheet/field-limit.js';
-import { startMovementLimit } from '../../../sheet/limits/start.js';
+import type { FieldLimit } from '../../../report/limits/field-limit.js';
+import { startMovementLimit } from '../../../report/limits/start.js';
 import type { FieldSubject, Judge } from '../../judge.js';
 
 /**

@@ -1,5 +1,5 @@
 import { numberIn } from '../../../readings/read-box.js';
-import { damagingVelocity } from '../../../sheet/limits/vibration.js';
+import { damagingVelocity } from '../../../report/limits/vibration.js';
 import { readDirections, readSpeeds, vibrationId, vibrationPoints } from '../../../sheet/vibration-points.js';
 import type { FieldComparison, Judge } from '../../judge.js';
 

@@ -8,11 +8,17 @@ import {
 } from '../../../checks/nozzles/misfit-loads.js';
 import type { Sourced } from '../../../input/installation.js';
 import type { MisfitWay } from '../../../mechanics/what-ifs/fit-up.js';
+import type { UnitSystem } from '../../../units/index.js';
 import type { ReportContext, View } from '../../context.js';
+import { alignmentLimits } from '../../limits/alignment.js';
+import { sourceName } from '../../limits/field-limit.js';
 import { findingRow } from '../../words/finding-row.js';
 import { bothText, bothUnits } from '../../words/flange-words.js';
 import { sourcedMark } from '../../words/origin-mark.js';
-import { NO_NUMBER } from '../../writer.js';
+import { createWriter, NO_NUMBER } from '../../writer.js';
+
+const METRIC = createWriter('si');
+const INCHES = createWriter('us');
 
 /** What a fitter calls each way. */
 const WORDS: Readonly<Record<MisfitWay, string>> = {
@@ -60,13 +66,38 @@ export function fitUp(context: ReportContext) {
     tolerances: [
       line('gap more or less than the gasket', gap),
       line('offset of the centre lines', offset),
-      line('out of parallel across the face', parallelism),
+      ...parallelRows(context, line),
     ],
     hasTolerances: [gap, offset, parallelism].some((value) => value !== undefined),
     findings: findings.map((finding) => findingRow(finding, context)),
     hasFindings: findings.some(({ verdict }) => verdict !== 'does-not-apply'),
     hasLimits: joints.some(({ hasLimits }) => hasLimits),
   } satisfies View;
+}
+
+/** Out of parallel: what the file asks of both flanges, else what the practice of installing pumps asks of each. */
+function parallelRows<Row>({ subject }: ReportContext, line: (what: string, value: Sourced) => Row) {
+  const given = subject.installation.limits.fitUp?.parallelism;
+  if (given !== undefined && given.origin.kind !== 'assumed') {
+    return [line('out of parallel across the face', given)];
+  }
+  const tilt = (which: 'suction' | 'discharge', system: UnitSystem) =>
+    alignmentLimits(subject, which, system).parallelism;
+  const rows = (['suction', 'discharge'] as const).flatMap((which) => {
+    const [metric, inches] = [tilt(which, 'si'), tilt(which, 'us')];
+    if (metric === undefined || inches === undefined) return [];
+    return [
+      {
+        what: `out of parallel across the ${which} face`,
+        mm: METRIC.number(metric.value, 'length', { decimals: 2 }),
+        inches: INCHES.number(inches.value, 'length', { decimals: 3 }),
+        from: sourceName(metric.citation),
+      },
+    ];
+  });
+  const [first, second] = rows;
+  const alike = first !== undefined && first.mm === second?.mm && first.inches === second.inches;
+  return alike ? [{ ...first, what: 'out of parallel across either face' }] : rows;
 }
 
 type JointRows = ReturnType<typeof jointRows>;

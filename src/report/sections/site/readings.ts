@@ -1,24 +1,10 @@
 import { supportLoadIn } from '../../../analysis/supports/support-loads.js';
 import { inCondition, type SingleRole } from '../../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../../model/layout/layout.js';
-import { type Citation, citationText } from '../../../sources/index.js';
 import type { ReportContext, View } from '../../context.js';
+import { alignmentLimits } from '../../limits/alignment.js';
+import { type FieldLimit, limitText, sourceText } from '../../limits/field-limit.js';
 import { carriesWeight, rodText, supportWord } from '../../words/support-word.js';
-
-/** Where the tolerances of flange alignment come from. */
-const ALIGNMENT: Citation = {
-  source: 'api-686',
-  clause: 'chapter 6, sections 4.6 to 4.8',
-  confidence: 'read',
-};
-/** Flange size from which the alignment tolerance grows with the diameter: 250 mm [m]. */
-const LARGE_FLANGE = 0.25;
-/** Out of parallel allowed: fixed below that size, then so much per diameter, up to a cap [m], [-], [m]. */
-const SMALL_TILT = 0.25e-3;
-const TILT = 1e-3;
-const MOST_TILT = 0.75e-3;
-/** Gasket gap either side of its thickness, and offset of bolt holes [m]. */
-const GAP = 1.5e-3;
 
 /**
  * What to measure on the installed unit, with what to expect beside the space for the reading.
@@ -36,20 +22,11 @@ export function readings(context: ReportContext) {
     hasSupports: carrying.length > 0,
     forceUnit: write.unit('force'),
     lengthUnit: write.unit('length'),
-    flanges: (['suction', 'discharge'] as const).map((which) => {
-      const outside = pump.ports[which].flange.outsideDiameter;
-      return {
-        which,
-        outside: write.quantity(outside, 'length'),
-        tilt:
-          outside === undefined
-            ? '–'
-            : fine(write, outside < LARGE_FLANGE ? SMALL_TILT : Math.min(MOST_TILT, TILT * outside)),
-        offset: fine(write, GAP),
-        gap: fine(write, GAP),
-      };
-    }),
-    alignment: citationText(ALIGNMENT),
+    flanges: (['suction', 'discharge'] as const).map((which) => ({
+      which,
+      outside: write.quantity(pump.ports[which].flange.outsideDiameter, 'length'),
+      ...toleranceTexts(which, context),
+    })),
     power: write.quantity(pump.motor.power, 'power'),
     speed: write.quantity(pump.motor.speed, 'speed', { significant: 4 }),
     flow: write.quantity(pump.duty.flow, 'flow'),
@@ -62,6 +39,27 @@ export function readings(context: ReportContext) {
     isSprung: pump.mount === 'sprung',
     isBolted: pump.mount === 'bolted',
   } satisfies View;
+}
+
+/** Tolerances of one flange in the words of the field sheet, and where they come from. */
+function toleranceTexts(which: 'suction' | 'discharge', context: ReportContext) {
+  const limits = alignmentLimits(context.subject, which, context.write.system);
+  const text = (limit: FieldLimit | undefined) => (limit === undefined ? '' : limitText(limit, context));
+  const { parallelism, holes, gap, offset, shaft } = limits;
+  const from = [parallelism, gap, offset, holes, shaft].flatMap((limit) =>
+    limit ? [sourceText(limit)] : [],
+  );
+  return {
+    tilt: text(parallelism),
+    hasTilt: parallelism !== undefined,
+    gap: text(gap),
+    hasGap: gap !== undefined,
+    offset: text(offset),
+    hasOffset: offset !== undefined,
+    holes: text(holes),
+    shaft: text(shaft),
+    sources: [...new Set(from)].join('; '),
+  };
 }
 
 /** A spring so near its setting is at it [m]. */

@@ -1,18 +1,12 @@
+import type { UnitSystem } from '../../../units/index.js';
 import { GUARD, shortCitation } from '../../citations/card-citations.js';
 import type { ReportContext, View } from '../../context.js';
+import { gapEvenness, shaftRunoutLimit } from '../../limits/coupling.js';
+import type { FieldLimit } from '../../limits/field-limit.js';
 import { isolationPoints, named, roughly } from '../../rows/isolation-points.js';
-import {
-  disconnectName,
-  handLiftText,
-  hottest,
-  pieceRows,
-  SCALDS,
-  TOUCHABLE,
-} from '../../words/unit-words.js';
+import { disconnectName, handLiftText, hottest, pieceRows, SCALDS, TOUCHABLE } from '../../words/unit-words.js';
 import { createWriter } from '../../writer.js';
 
-/** Shaft runout at the seal that the trade works to [m]. */
-const RUNOUT = 0.05e-3;
 const METRIC = createWriter('si');
 const INCHES = createWriter('us');
 
@@ -63,7 +57,14 @@ export function sealChange(context: ReportContext) {
     hasSuction: points.suction.valves.length > 0,
     vents: named(vents),
     hasVents: vents.length > 0,
-    runout: `${METRIC.quantity(RUNOUT, 'length')} (${INCHES.quantity(RUNOUT, 'length', { decimals: 3 })})`,
+    runout: fineText(shaftRunoutLimit),
+    evenness: fineText(gapEvenness),
     guardBasis: shortCitation(GUARD),
   } satisfies View;
+}
+
+/** A fine limit in both units, each as its instrument shows it. */
+function fineText(limit: (system: UnitSystem) => FieldLimit): string {
+  const [mm, inches] = [limit('si').value, limit('us').value];
+  return `${METRIC.quantity(mm, 'length')} (${INCHES.quantity(inches, 'length', { decimals: 3 })})`;
 }

@@ -1,7 +1,7 @@
 /** What the insulation of a winding keeps to before power is put on, and how a reading is brought to one temperature. */
 import type { Installation } from '../../input/installation.js';
 import type { Citation } from '../../sources/index.js';
-import type { FieldLimit } from '../field-limit.js';
+import type { FieldLimit } from './field-limit.js';
 
 const WINDING = (clause: string): Citation => ({ source: 'ieee-43', clause, confidence: 'two sources' });
 

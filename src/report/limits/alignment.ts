@@ -5,7 +5,7 @@ import type { Subject } from '../../analysis/subject.js';
 import { citationOf } from '../../checks/citation-of.js';
 import type { Sourced, UnitSystem } from '../../input/installation.js';
 import type { Citation } from '../../sources/index.js';
-import type { FieldLimit } from '../field-limit.js';
+import type { FieldLimit } from './field-limit.js';
 
 const MACHINERY = 'chapter 6, sections 4.6 to 4.8';
 const machinery = (clause: string): Citation => ({
@@ -61,11 +61,16 @@ export interface AlignmentLimits {
  *
  * @param subject - installation and layout
  * @param which - the flange
+ * @param system - units they are read in; those of the review where not said
  * @returns limits with their sources [m]
  */
-export function alignmentLimits(subject: Subject, which: 'suction' | 'discharge'): AlignmentLimits {
-  const { limits, pump, review } = subject.installation;
-  const { holes, shaft } = PRINTED[review.units];
+export function alignmentLimits(
+  subject: Subject,
+  which: 'suction' | 'discharge',
+  system: UnitSystem = subject.installation.review.units,
+): AlignmentLimits {
+  const { limits, pump } = subject.installation;
+  const { holes, shaft } = PRINTED[system];
   const { gap, offset, parallelism } = limits.fitUp ?? {};
   const { face } = faceDiameters(subject, subject.layout.nozzles[which].point);
   const outside = pump.ports[which].flange.outsideDiameter ?? face;
@@ -81,7 +86,7 @@ export function alignmentLimits(subject: Subject, which: 'suction' | 'discharge'
     : outside === undefined
       ? undefined
       : {
-          value: parallelismOf(outside, review.units),
+          value: parallelismOf(outside, system),
           measured: 'gap',
           words: 'at most',
           citation: machinery('parallelism of the faces'),

@@ -1,5 +1,5 @@
 /** How far a hanger rod may lean. */
-import type { FieldLimit } from '../field-limit.js';
+import type { FieldLimit } from './field-limit.js';
 
 /** Lean of a rod from the upright: four degrees, as sideways over length [-]. */
 export const ROD_LEAN: FieldLimit = {

@@ -1,7 +1,7 @@
 /** How far the motor top may move at the start. */
 import { citationOf } from '../../checks/citation-of.js';
 import type { Installation } from '../../input/installation.js';
-import type { FieldLimit } from '../field-limit.js';
+import type { FieldLimit } from './field-limit.js';
 
 /**
  * The limit of the file, where there is one: nobody publishes one.

@@ -1,6 +1,6 @@
 /** What a rigid spacer coupling keeps to once it is bolted up again, where its maker gives nothing. */
 import type { UnitSystem } from '../../units/index.js';
-import type { FieldLimit } from '../field-limit.js';
+import type { FieldLimit } from './field-limit.js';
 
 /** Two thousandths of an inch, or five hundredths of a millimetre, as the units of the sheet have it [m]. */
 const FINE: Readonly<Record<UnitSystem, number>> = { us: 0.0508e-3, si: 0.05e-3 };

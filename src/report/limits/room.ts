@@ -3,7 +3,7 @@
 import type { Subject } from '../../analysis/subject.js';
 import { givenIn } from '../../checks/citation-of.js';
 import { accessOf } from '../../checks/room/access-subject.js';
-import type { FieldLimit } from '../field-limit.js';
+import type { FieldLimit } from './field-limit.js';
 
 /**
  * Height needed over the motor, as the maker gives it.

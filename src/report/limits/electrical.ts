@@ -3,7 +3,7 @@
 import { citationOf } from '../../checks/citation-of.js';
 import type { Installation } from '../../input/installation.js';
 import type { Citation } from '../../sources/index.js';
-import type { FieldLimit } from '../field-limit.js';
+import type { FieldLimit } from './field-limit.js';
 
 const UNBALANCE_PAGES = (clause: string): Citation => ({
   source: 'motor-unbalance-pages',

@@ -1,6 +1,6 @@
 /** A limit that stands beside a box: a number with its source, never one of our own making. */
-import { type Citation, sources } from '../sources/index.js';
-import { type FieldContext, type Measured, siteText } from './field-context.js';
+import { type Citation, sources } from '../../sources/index.js';
+import { type Measured, type Printing, siteText } from './site-text.js';
 
 /** What a reading must keep to. */
 export interface FieldLimit {
@@ -32,8 +32,13 @@ export function decides({ confidence }: Citation): boolean {
  * @param context - writer
  * @returns for example `at most 0.010 in`
  */
-export function limitText({ value, measured, words }: FieldLimit, context: FieldContext): string {
-  return `${words} ${siteText(value, measured, context) ?? ''}`;
+export function limitText(limit: FieldLimit, context: Printing): string {
+  return `${limit.words} ${limitNumber(limit, context)}`;
+}
+
+/** The number of a limit alone, as `limitText` prints it. */
+export function limitNumber({ value, measured }: FieldLimit, context: Printing): string {
+  return siteText(value, measured, context) ?? '';
 }
 
 /**
@@ -47,6 +52,11 @@ export function sourceText({ citation }: { readonly citation: Citation }): strin
   if (source === 'input') return `${clause}, given in the file`;
   const told = [shortTitle(sources[source].title), clause].filter((part) => part !== '').join(', ');
   return `${told} (${confidence}${decides(citation) ? '' : ', a comparison'})`;
+}
+
+/** Name of a source in two or three words with how sure it is: `API RP 686, read`. */
+export function sourceName({ source, confidence }: Citation): string {
+  return `${shortTitle(sources[source].title)}, ${confidence}`;
 }
 
 /** A standard by its number alone; everything else by its title. */

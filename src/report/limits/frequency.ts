@@ -1,6 +1,6 @@
 /** The frequency a motor is made for. */
 import type { Citation } from '../../sources/index.js';
-import type { FieldLimit } from '../field-limit.js';
+import type { FieldLimit } from './field-limit.js';
 
 /** Frequencies of public supplies [Hz], and most slip at full load of the motors considered [-]. */
 const SUPPLIES = [50, 60] as const;
