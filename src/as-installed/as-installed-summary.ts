@@ -6,6 +6,9 @@ import type { Decision } from './decisions/decide.js';
 /** Finished text. */
 export interface AsInstalledSummary {
   readonly mark: string;
+  readonly project: string;
+  /** Day of the last visit, where one is told. */
+  readonly date?: string;
   readonly decision: 'go' | 'hold';
   /** Both decisions: the word, how much stands against it, who decides. */
   readonly decisions: Readonly<
@@ -21,6 +24,8 @@ export interface AsInstalledSummary {
     readonly at: string;
     readonly finding: string;
     readonly evidence: string;
+    readonly consequence: string;
+    readonly fix: string;
     readonly blocksStart: boolean;
     readonly bars: 'running' | 'start' | 'acceptance' | 'nothing';
   }[];
@@ -37,15 +42,19 @@ export function asInstalledSummary(visit: AsInstalled): AsInstalledSummary {
   for (const { comparison, verdict } of visit.judgements) if (!comparison) counts[verdict] += 1;
   return {
     mark: visit.review.installation.pump.mark,
+    project: visit.review.installation.review.project,
+    ...(visit.date !== undefined && { date: visit.date }),
     decision: visit.decision,
     verdict: visit.verdict,
     counts,
     decisions: { start: shortly(visit.decisions.start), run: shortly(visit.decisions.run) },
-    items: visit.items.map(({ trade, at, finding, evidence, blocksStart, bars }) => ({
+    items: visit.items.map(({ trade, at, finding, evidence, consequence, fix, blocksStart, bars }) => ({
       trade,
       at,
       finding,
       evidence,
+      consequence,
+      fix,
       blocksStart,
       bars,
     })),

@@ -24,6 +24,7 @@ import { showFailure, showIssues } from '../terminal/show-failure.js';
 import { asInstalledPicture } from './as-installed-view.js';
 import { nameVisit } from './name-visit.js';
 import { keepSheets, readStore } from './store-folder.js';
+import { visitPage } from './visit-page.js';
 
 /** Options of the command as the parser of arguments gives them. */
 export interface AsInstalledCommandOptions {
@@ -31,6 +32,9 @@ export interface AsInstalledCommandOptions {
   readonly output?: string;
   readonly results?: string;
   readonly sheet?: string;
+  readonly html?: string;
+  readonly board?: string;
+  readonly punchList?: string;
   readonly store?: string;
   readonly otherRevision?: boolean;
   readonly templates?: string;
@@ -65,6 +69,9 @@ async function run(
   options: AsInstalledCommandOptions,
   environment: Environment,
 ): Promise<ExitStatus> {
+  const only =
+    options.board !== undefined ? '--board' : options.punchList !== undefined ? '--punch-list' : undefined;
+  if (only !== undefined) throw new EngineError('cli.arguments.board-only', { option: only });
   const names = nameVisit(file, sheets, options, environment.folder);
   const style = await readFirmStyle(options.templates, environment);
   const { review } = await reviewFile(file, environment);
@@ -102,6 +109,7 @@ async function run(
     const text = `${JSON.stringify(asInstalledResults(visit, version), null, 2)}\n`;
     written.push({ ...names.results, content: text });
   }
+  if (names.html) written.push({ ...names.html, content: visitPage(asInstalledSummary(visit)) });
   if (names.sheet) written.push({ ...names.sheet, content: await renderNextSheetPdf(visit, look) });
   try {
     await writeFiles(written);

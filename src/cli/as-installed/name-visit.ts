@@ -23,6 +23,7 @@ export interface VisitNames {
   readonly pdf: VisitName;
   readonly results?: VisitName;
   readonly sheet?: VisitName;
+  readonly html?: VisitName;
 }
 
 /**
@@ -38,7 +39,12 @@ export interface VisitNames {
 export function nameVisit(
   file: string,
   sheets: readonly string[],
-  asked: { readonly output?: string; readonly results?: string; readonly sheet?: string },
+  asked: {
+    readonly output?: string;
+    readonly results?: string;
+    readonly sheet?: string;
+    readonly html?: string;
+  },
   folder: string,
 ): VisitNames {
   const issues: Issue[] = [];
@@ -52,13 +58,14 @@ export function nameVisit(
     }
     return { path: resolve(folder, shown), shown };
   };
-  const { output = '.', results, sheet } = asked;
+  const { output = '.', results, sheet, html } = asked;
   const names: VisitNames = {
     pdf: name('-o', output, `${base}-as-installed.pdf`, '.pdf'),
     ...(results !== undefined && {
       results: name('--results', results, `${base}-as-installed.json`, '.json'),
     }),
     ...(sheet !== undefined && { sheet: name('--sheet', sheet, `${base}-next-sheet.pdf`, '.pdf') }),
+    ...(html !== undefined && { html: name('--html', html, `${base}-as-installed.html`, '.html') }),
   };
   const inputs = new Set(
     [file, ...sheets]

@@ -17,4 +17,6 @@ export const jobs = {
   'one-of-many': async () => (await import('../files/one-of-many.js')).oneOfMany,
   /** The supports of one file. */
   'schedule-one': async () => (await import('../schedule/schedule-one.js')).scheduleOne,
+  /** Where one unit stands, from its record. */
+  'board-one': async () => (await import('../as-installed/board-one.js')).boardOne,
 } as const satisfies Jobs;

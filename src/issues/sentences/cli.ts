@@ -45,6 +45,16 @@ export const cliSentences = {
     wanted: 'one - at most',
     example: 'pipeborne check - < pump.yaml',
   }),
+  'cli.arguments.board-only': ({ option }: { option: string }) => ({
+    message: `${option} is for a board, and sheets of one pump are named`,
+    wanted: 'the record of the pumps and no sheet, or the sheets without it',
+    example: `pipeborne as-installed plant/ --store readings/ ${option} board.xlsx`,
+  }),
+  'cli.arguments.no-record': () => ({
+    message: 'neither a sheet nor the record of the pumps is named',
+    wanted: 'a filled sheet; or --store with the folder that keeps the readings, for a board',
+    example: 'pipeborne as-installed plant/ --store readings/',
+  }),
   'cli.arguments.sheet-from-input': () => ({
     message: 'a sheet cannot come from standard input (-); the description of the pump can',
     wanted: 'the name of the sheet or of the file of readings',

@@ -4,7 +4,14 @@ import type { ReportContext, View } from '../../context.js';
 import { gapEvenness, shaftRunoutLimit } from '../../limits/coupling.js';
 import type { FieldLimit } from '../../limits/field-limit.js';
 import { isolationPoints, named, roughly } from '../../rows/isolation-points.js';
-import { disconnectName, handLiftText, hottest, pieceRows, SCALDS, TOUCHABLE } from '../../words/unit-words.js';
+import {
+  disconnectName,
+  handLiftText,
+  hottest,
+  pieceRows,
+  SCALDS,
+  TOUCHABLE,
+} from '../../words/unit-words.js';
 import { createWriter } from '../../writer.js';
 
 const METRIC = createWriter('si');
