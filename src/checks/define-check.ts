@@ -46,18 +46,26 @@ interface DemandBase {
   readonly calculation?: Calculation;
 }
 
-/** A demand that may not be above a limit. Missing, infinite or unusable numbers make it `cannot-tell`. */
+/**
+ * A demand that may not be above a limit, or, where its sense is `at least`, not below it: of a clearance the demand is
+ * what is provided and the limit what is required. Missing, infinite or unusable numbers make it `cannot-tell`.
+ */
 export interface ComparedDemand extends DemandBase {
   readonly kind: 'compared';
+  readonly sense?: 'at least';
   readonly demand: number | undefined;
   readonly limit: number | undefined;
   /** Where the demand is only known between bounds: `demand` is the largest it may be, this the least. */
   readonly least?: LeastDemand;
 }
 
-/** The lower bound of a demand. Above the limit on one bound and not on the other, it cannot be told. */
+/**
+ * The lower bound of a demand, or, of an `at least`, of what is required. Above the limit on one bound and not on the
+ * other, it cannot be told.
+ */
 export interface LeastDemand {
-  readonly demand: number | undefined;
+  readonly demand?: number | undefined;
+  readonly limit?: number | undefined;
   /** Code of the reason when the bounds disagree. */
   readonly code: IssueCode;
 }

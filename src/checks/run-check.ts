@@ -67,6 +67,7 @@ function findingOf(check: Check, place: SurveyedPlace, subject: Subject): Findin
     at,
     unit: demand.unit ?? check.unit,
     ...outcome,
+    ...(demand.kind === 'compared' && demand.sense && { sense: demand.sense }),
     comparison: check.standing === 'compares' || (demand.comparison ?? isAdvice),
     basis: owner ? givenIn(`${owner.document}, ${owner.clause}`) : (demand.basis ?? check.basis[0]),
     ...(demand.rests && demand.rests.length > 0 && { rests: demand.rests }),
@@ -110,13 +111,19 @@ function comparedOf(demand: Demand): Compared {
 }
 
 /** Where only bounds are known both have to agree. To keep to the limit at its largest is to keep to it. */
-function comparedDemand({ demand, limit, least }: ComparedDemand): Compared {
-  const largest = compareWithLimit({ demand, limit });
+function comparedDemand({ demand, limit, sense, least }: ComparedDemand): Compared {
+  const how = sense === undefined ? {} : { sense };
+  const largest = compareWithLimit({ demand, limit, ...how });
   if (least === undefined) return largest;
-  const { turnedBy: _, ...both } = overBounds([
+  const bound =
+    sense === undefined ? { demand: least.demand, limit } : { demand, limit: least.limit, ...how };
+  const { turnedBy: _, ...whole } = overBounds([
     { varied: [], outcome: largest },
-    { varied: ['least'], outcome: compareWithLimit({ demand: least.demand, limit }) },
+    { varied: ['least'], outcome: compareWithLimit(bound) },
   ]);
+  const { low, high, ...alone } = whole;
+  // Where what is required has the bounds, what is provided has none.
+  const both = sense === undefined ? whole : alone;
   return largest.verdict === 'meets' && both.verdict !== 'meets' ? largest : both;
 }
 

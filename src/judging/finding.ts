@@ -31,6 +31,8 @@ export interface Finding extends Outcome {
   /** Governing condition, where there is one. */
   readonly condition?: string;
   readonly unit: CheckUnit;
+  /** `at least` where the limit is the least required and the demand what is provided; else the most allowed. */
+  readonly sense?: 'at least';
   /** True for a comparison that never decides the verdict of the review. */
   readonly comparison: boolean;
   readonly basis: Citation;

@@ -12,7 +12,7 @@ const rack = (west: number) => box('rack', 'other', [west, 0, 0], [4, 1, 2]);
 test('an aisle that is wide enough meets, by twice the nearer side', () => {
   const finding = findingOf(aisleWidth, { spaces: asked, objects: [...walls, rack(2.6)] });
   expect(finding.verdict).toBe('meets');
-  expect(finding.limit).toBeCloseTo(1.2, 3);
+  expect(finding.demand).toBeCloseTo(1.2, 3);
 });
 
 test('a rack in it exceeds, with the move that clears', () => {

@@ -17,13 +17,13 @@ const pipe = (elevation: number) => ({
 test('a casing under a high ceiling lifts out', () => {
   const finding = findingOf(casingLiftOut, { spaces: asked });
   expect(finding.verdict).toBe('meets');
-  expect(finding.limit).toBeCloseTo(2.8, 9);
+  expect(finding.demand).toBeCloseTo(2.8, 9);
 });
 
 test('a run over a port stops it: its underside less the top of the port', () => {
   const finding = findingOf(casingLiftOut, { spaces: asked, objects: [...walls, pipe(1.4)] });
   expect(finding).toMatchObject({ verdict: 'exceeds', reason: { data: { obstacle: 'branch' } } });
-  expect(finding.limit).toBeCloseTo(1.4 - 0.05 - (1 + 0.168275 / 2), 4);
+  expect(finding.demand).toBeCloseTo(1.4 - 0.05 - (1 + 0.168275 / 2), 4);
 });
 
 test('its own lines, bolted face to face, do not hold it', () => {
@@ -34,5 +34,5 @@ test('its own lines, bolted face to face, do not hold it', () => {
 test('without a height it cannot be told, but what there is is given', () => {
   const finding = findingOf(casingLiftOut);
   expect(finding.verdict).toBe('cannot-tell');
-  expect(finding.limit).toBeCloseTo(2.8, 9);
+  expect(finding.demand).toBeCloseTo(2.8, 9);
 });

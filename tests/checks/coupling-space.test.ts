@@ -11,20 +11,20 @@ const panel = box('panel', 'panel', [0.55, -1, 1], [0.8, 1, 2]);
 test('the freest side counts where none is named', () => {
   const finding = findingOf(couplingSpace, { spaces: asked(), objects: [...walls, panel] });
   expect(finding).toMatchObject({ verdict: 'meets', reason: { data: { side: 'west' } } });
-  expect(finding.limit).toBeCloseTo(4.85, 9);
+  expect(finding.demand).toBeCloseTo(4.85, 9);
 });
 
 test('a panel on the side that is named exceeds, with the move that clears', () => {
   const finding = findingOf(couplingSpace, { spaces: asked({ side: 'east' }), objects: [...walls, panel] });
   expect(finding).toMatchObject({ verdict: 'exceeds', reason: { data: { obstacle: 'panel', way: 'east' } } });
-  expect(finding.limit).toBeCloseTo(0.4, 9);
+  expect(finding.demand).toBeCloseTo(0.4, 9);
   expect(finding.reason?.data.move).toBeCloseTo(0.1, 9);
 });
 
 test('a panel too low to matter does not', () => {
   const low = box('panel', 'panel', [-0.8, -1, 0], [-0.55, 1, 1.2]);
   const finding = findingOf(couplingSpace, { spaces: asked({ side: 'west' }), objects: [...walls, low] });
-  expect(finding.limit).toBeCloseTo(4.85, 9);
+  expect(finding.demand).toBeCloseTo(4.85, 9);
 });
 
 test('without a number, a window or a room it cannot be told', () => {

@@ -34,8 +34,8 @@ test('a wall farther than the row asks for meets it, and is named', () => {
 
 test('the depth found is that to the wall, and the limit of a grounded wall at 277 V is 3.5 ft', () => {
   const { demand, limit } = at([panel(asked), wallAt(1.2)]);
-  expect(demand).toBeCloseTo(3.5 * FOOT, 9);
-  expect(limit).toBeCloseTo(1.2, 2);
+  expect(limit).toBeCloseTo(3.5 * FOOT, 9);
+  expect(demand).toBeCloseTo(1.2, 2);
 });
 
 test('a wall too near exceeds, with the way it would have to go', () => {

@@ -28,7 +28,7 @@ test('room as deep as asked meets', () => {
     objects: [...walls, rack(0.7)],
   });
   expect(finding).toMatchObject({ verdict: 'meets', reason: { data: { obstacle: 'rack' } } });
-  expect(finding.limit).toBeCloseTo(0.599, 3);
+  expect(finding.demand).toBeCloseTo(0.599, 3);
 });
 
 test('a rack in front of it exceeds', () => {
@@ -43,13 +43,13 @@ test('a rack in front of it exceeds', () => {
 
 test('without a distance the room begins at the skin of the pipe', () => {
   const finding = findingOf(fittingReach, { suction, spaces: asked(), objects: [...walls, rack(0.7)] });
-  expect(finding.limit).toBeCloseTo(0.7 - 0.168275 / 2 - 0.001, 3);
+  expect(finding.demand).toBeCloseTo(0.7 - 0.168275 / 2 - 0.001, 3);
 });
 
 test('room under it is measured down to the floor', () => {
   const finding = findingOf(fittingReach, { suction, spaces: asked({ side: 'down', from: '100 mm' }) });
   expect(finding).toMatchObject({ verdict: 'meets', reason: { data: { obstacle: 'floor' } } });
-  expect(finding.limit).toBeCloseTo(0.899, 3);
+  expect(finding.demand).toBeCloseTo(0.899, 3);
 });
 
 test('where nothing is asked for there is nothing to judge', () => {

@@ -23,13 +23,13 @@ const shelf = (low: number) => box('shelf', 'other', [0.2, -1.5, low], [0.5, -0.
 test('a shelf above the wheel meets, with the radius there is', () => {
   const finding = findingOf(handleSweep, { suction, spaces: asked(), objects: [...walls, shelf(1.25)] });
   expect(finding).toMatchObject({ verdict: 'meets', reason: { data: { obstacle: 'shelf' } } });
-  expect(finding.limit).toBeCloseTo(0.25, 3);
+  expect(finding.demand).toBeCloseTo(0.25, 3);
 });
 
 test('a shelf in the sweep exceeds, with the radius there is', () => {
   const finding = findingOf(handleSweep, { suction, spaces: asked(), objects: [...walls, shelf(1.1)] });
   expect(finding).toMatchObject({ verdict: 'exceeds', reason: { data: { obstacle: 'shelf', way: 'up' } } });
-  expect(finding.limit).toBeCloseTo(0.1, 3);
+  expect(finding.demand).toBeCloseTo(0.1, 3);
 });
 
 test('a lever that never comes there does not strike it', () => {

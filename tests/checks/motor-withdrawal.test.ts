@@ -13,7 +13,7 @@ const over = (low: number, east = 0) => [
 test('a ceiling high enough over the motor meets it', () => {
   const finding = found(noLift);
   expect(finding.verdict).toBe('meets');
-  expect(finding.limit).toBeCloseTo(1.8, 9);
+  expect(finding.demand).toBeCloseTo(1.8, 9);
 });
 
 test('a ceiling too low exceeds, is named, and nothing is said of moving it', () => {
@@ -37,6 +37,46 @@ test('sideways is the smaller move where a duct only catches the rim of the moto
   const data = found({ ...noLift, objects: over(2.5, 0.25) }).reason?.data;
   expect(data).toMatchObject({ obstacle: 'duct D2', way: 'east' });
   expect(data?.move).toBeCloseTo(0.05, 6);
+});
+
+test.each([
+  ['a ceiling over it', { room: { ceiling: '3 m', lift: undefined } }],
+  ['a sling in its way', {}],
+])(
+  'the move offered under %s has been made: judged again the duct is out of the way',
+  (_, file: AccessFile) => {
+    const before = found({ ...file, objects: over(2.5) });
+    expect(before.reason?.data.obstacle).toBe('duct D2');
+    const { move, way } = before.reason?.data ?? {};
+    expect(['east', 'west']).toContain(way);
+    const shift = Number(move) * (way === 'east' ? 1 : -1);
+    const after = found({ ...file, objects: over(2.5, shift) });
+    expect(after.verdict).toBe('meets');
+    // Twenty millimetres less, and it is in the way again.
+    const short = found({ ...file, objects: over(2.5, shift - Math.sign(shift) * 0.02) });
+    expect(short.reason?.data.obstacle).toBe('duct D2');
+  },
+);
+
+test('no move is offered where every way strikes something else', () => {
+  const shut = [
+    ...over(2.5),
+    box('wall east of it', 'beam', [0.11, -1, 2.4], [0.16, 1, 4]),
+    box('wall west of it', 'beam', [-0.16, -1, 2.4], [-0.11, 1, 4]),
+    box('wall over it', 'beam', [-0.1, -1, 2.92], [0.1, 1, 3]),
+    box('wall north of it', 'beam', [-0.1, 1.01, 2.4], [0.1, 1.1, 3]),
+    box('wall south of it', 'beam', [-0.1, -1.1, 2.4], [0.1, -1.01, 3]),
+  ];
+  const finding = found({ ...noLift, objects: shut });
+  expect(finding.verdict).toBe('exceeds');
+  expect(finding.reason?.data.move).toBeUndefined();
+});
+
+test('what is provided stands before what is required', () => {
+  const finding = found({ ...noLift, objects: over(2.5) });
+  expect(finding).toMatchObject({ sense: 'at least', verdict: 'exceeds' });
+  expect(finding.demand).toBeCloseTo(0.3, 9);
+  expect(finding.limit).toBeCloseTo(0.5, 9);
 });
 
 test('a duct beside the motor, or a slab under it, does not stand over it', () => {
@@ -64,7 +104,7 @@ test('without the height needed it cannot be told, but the height there is is gi
     verdict: 'cannot-tell',
     reason: { code: 'checks.motor-withdrawal.no-height' },
   });
-  expect(finding.limit).toBeCloseTo(1.8, 9);
+  expect(finding.demand).toBeCloseTo(1.8, 9);
 });
 
 test('without a ceiling or anything else overhead it cannot be told', () => {
@@ -78,8 +118,8 @@ test('without a ceiling or anything else overhead it cannot be told', () => {
 test('sling, hook and hoist are added to the height: 0.5 + 0.15 tan 60° + 0.04 + 0.4 under 1.7 m', () => {
   const finding = found();
   expect(finding).toMatchObject({ verdict: 'meets', reason: { code: 'checks.motor-withdrawal.gear-fits' } });
-  expect(finding.demand).toBeCloseTo(0.94 + 0.15 * Math.sqrt(3), 9);
-  expect(finding.limit).toBeCloseTo(1.7, 9);
+  expect(finding.limit).toBeCloseTo(0.94 + 0.15 * Math.sqrt(3), 9);
+  expect(finding.demand).toBeCloseTo(1.7, 9);
 });
 
 test('a hoist that takes up the height exceeds, though the motor itself comes free', () => {

@@ -5,7 +5,7 @@ import { accessSubject, box, findingOf, walls } from './access-subject.js';
 test('an open way to a wide door meets, and keeps its width all along', () => {
   const finding = findingOf(wayOut);
   expect(finding.verdict).toBe('meets');
-  expect(finding.demand).toBeCloseTo(36 * 0.0254, 12);
+  expect(finding.limit).toBeCloseTo(36 * 0.0254, 12);
   expect(motorWay(accessSubject())?.route.route?.at(-1)).toEqual([5.1, 0]);
 });
 
@@ -24,7 +24,7 @@ test('racks that narrow the only way exceed, and are named', () => {
   ];
   const finding = findingOf(wayOut, { objects: [...walls, ...racks] });
   expect(finding.verdict).toBe('exceeds');
-  expect(finding.limit).toBeCloseTo(0.7, 1);
+  expect(finding.demand).toBeCloseTo(0.7, 1);
   expect(String(finding.reason?.data.obstacle)).toContain('rack');
 });
 
@@ -38,7 +38,7 @@ test('a motor that is longer than a passage is wide asks for its diagonal', () =
     outline: { 'motor-top': '1600 mm', 'motor-diameter': '400 mm' },
     dimensions: { eyes: '1600 mm' },
   });
-  expect(finding.demand).toBeCloseTo(Math.hypot(0.4, 1), 9);
+  expect(finding.limit).toBeCloseTo(Math.hypot(0.4, 1), 9);
 });
 
 test('without a way out, a floor or walls it cannot be told', () => {

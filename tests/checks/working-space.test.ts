@@ -12,14 +12,14 @@ const between = (off: number) => [
 test('a square of 30 in beside the pump meets', () => {
   const finding = findingOf(workingSpace, { objects: between(0.8) });
   expect(finding.verdict).toBe('meets');
-  expect(finding.demand).toBeCloseTo(30 * 0.0254, 12);
-  expect(finding.limit).toBeCloseTo(0.8, 2);
+  expect(finding.limit).toBeCloseTo(30 * 0.0254, 12);
+  expect(finding.demand).toBeCloseTo(0.8, 2);
 });
 
 test('racks that leave less on every side exceed', () => {
   const finding = findingOf(workingSpace, { objects: between(0.6) });
   expect(finding.verdict).toBe('exceeds');
-  expect(finding.limit).toBeCloseTo(0.6, 2);
+  expect(finding.demand).toBeCloseTo(0.6, 2);
 });
 
 test('what hangs over head height does not matter', () => {

@@ -8,13 +8,13 @@ const post = (west: number) => box('post', 'other', [west, -0.05, 0], [west + 0.
 test('a post farther off the guard than the tools reach meets', () => {
   const finding = findingOf(wrenchRoom, { spaces: asked, objects: [...walls, post(0.36)] });
   expect(finding).toMatchObject({ verdict: 'meets', reason: { data: { obstacle: 'post' } } });
-  expect(finding.limit).toBeCloseTo(0.21, 6);
+  expect(finding.demand).toBeCloseTo(0.21, 6);
 });
 
 test('a nearer one exceeds, with the move that clears', () => {
   const finding = findingOf(wrenchRoom, { spaces: asked, objects: [...walls, post(0.3)] });
   expect(finding).toMatchObject({ verdict: 'exceeds', reason: { data: { obstacle: 'post', way: 'east' } } });
-  expect(finding.limit).toBeCloseTo(0.15, 6);
+  expect(finding.demand).toBeCloseTo(0.15, 6);
   expect(finding.reason?.data.move).toBeCloseTo(0.05, 4);
 });
 

@@ -4,7 +4,8 @@ import type { IssueCode } from '../../issues/issue.js';
 import { acrossFront, type FrontedPanel, frontBox } from '../../model/room/panel-space.js';
 import type { Citation } from '../../sources/index.js';
 import { type Demand, defineCheck } from '../define-check.js';
-import { FAR, inTheWay, near, wayBefore } from '../room/access-subject.js';
+import { accessOf, FAR, near, wayBefore } from '../room/access-subject.js';
+import { inTheWay } from '../room/in-the-way.js';
 import { panelsOf, surroundings } from './panel-surroundings.js';
 
 const TABLE: Citation = {
@@ -71,7 +72,7 @@ function depthDemand(panel: FrontedPanel, floor: number, { most, least }: Needed
   const named =
     free.stoppedBy === undefined
       ? {}
-      : inTheWay(free.stoppedBy, short, short > 0 ? box : undefined, obstacles);
+      : inTheWay(free.stoppedBy, short, short > 0 ? box : undefined, accessOf(subject), obstacles);
   const data = { ...named, row: most.row };
   const comparison = most.citation.confidence === 'memory';
   const shared = { label: 'working space', basis: most.citation, comparison, data };
@@ -82,10 +83,11 @@ function depthDemand(panel: FrontedPanel, floor: number, { most, least }: Needed
   return {
     ...shared,
     kind: 'compared',
-    demand: most.depth,
-    limit: stated ? free.depth : undefined,
+    sense: 'at least',
+    demand: stated ? free.depth : undefined,
+    limit: most.depth,
     missing: 'checks.electrical-space.nothing-opposite',
-    least: { demand: least.depth, code: 'checks.electrical-space.no-opposite' },
+    least: { limit: least.depth, code: 'checks.electrical-space.no-opposite' },
     remark: free.stoppedBy === undefined ? 'checks.electrical-space.open' : 'checks.electrical-space.free',
   };
 }

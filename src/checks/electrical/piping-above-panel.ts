@@ -1,7 +1,8 @@
 import { DEDICATED_CITATION, DEDICATED_HEIGHT } from '../../catalog/index.js';
 import { boxAbove } from '../../model/room/panel-space.js';
 import { type Demand, defineCheck } from '../define-check.js';
-import { clashOf, inTheWay } from '../room/access-subject.js';
+import { accessOf, clashOf } from '../room/access-subject.js';
+import { inTheWay } from '../room/in-the-way.js';
 import { panelsOf, surroundings } from './panel-surroundings.js';
 
 /**
@@ -43,7 +44,7 @@ export const pipingAbovePanel = defineCheck({
         kind: 'forbidden',
         happens: clash !== undefined,
         remark: 'checks.piping-above-panel.free',
-        ...(clash && { data: inTheWay(clash.name, 0, space, pipes) }),
+        ...(clash && { data: inTheWay(clash.name, 0, space, accessOf(subject), pipes) }),
       },
     ];
   },

@@ -3,7 +3,8 @@ import { spacesFor } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
 import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
-import { accessOf, FAR, inTheWay, wayBefore } from '../room/access-subject.js';
+import { accessOf, FAR, wayBefore } from '../room/access-subject.js';
+import { inTheWay } from '../room/in-the-way.js';
 
 const MAKER: Citation = {
   source: 'common-practice',
@@ -43,17 +44,16 @@ export const casingLiftOut = defineCheck({
     const stopped = way.stoppedBy !== undefined;
     const short = Math.max(0, (needed ?? 0) - way.distance);
     const swept = short > 0 && needed !== undefined ? sweepUp(pump.casingWithPorts, needed) : undefined;
-    const data = inTheWay(way.stoppedBy ?? '', short, swept, obstacles);
+    const data = inTheWay(way.stoppedBy ?? '', short, swept, accessOf(subject));
     const basis = space && { basis: givenIn(space.source) };
-    if (stopped && !(way.distance > 0))
-      return [
-        { kind: 'forbidden', happens: true, ...(needed !== undefined && { demand: needed }), data, ...basis },
-      ];
+    if (stopped && !(way.distance > 0) && needed === undefined)
+      return [{ kind: 'forbidden', happens: true, data, ...basis }];
     return [
       {
         kind: 'compared',
-        demand: needed,
-        limit: stopped ? way.distance : undefined,
+        sense: 'at least',
+        demand: stopped ? Math.max(0, way.distance) : undefined,
+        limit: needed,
         missing:
           needed === undefined ? 'checks.casing-lift-out.unknown' : 'checks.casing-lift-out.no-ceiling',
         remark: 'checks.casing-lift-out.free',

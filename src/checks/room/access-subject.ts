@@ -7,8 +7,6 @@ import {
   distanceBetween,
   type FreeTravel,
   freeTravel,
-  lengthOf,
-  penetrationMove,
   piecesOf,
   type Solid,
   type Vec3,
@@ -18,7 +16,6 @@ import { type LiftGeometry, liftGeometry } from '../../model/room/lift-geometry.
 import { type Obstacle, obstaclesOf } from '../../model/room/obstacles.js';
 import { type PumpSolids, pumpSolids } from '../../model/room/pump-solids.js';
 import { withdrawalOf } from '../../model/room/service-spaces.js';
-import type { ReasonData } from '../define-check.js';
 
 /** What access is worked out from: no load is needed. */
 export type AccessSubject = Pick<Subject, 'installation' | 'layout'>;
@@ -146,58 +143,8 @@ export function withoutHolder({ lift, obstacles }: Access): readonly Obstacle[] 
   return obstacles.filter((obstacle) => !holders.has(obstacle));
 }
 
-/**
- * Words and numbers about what stands in a space: its name, how much is missing, and the smallest movement of it that
- * clears the space.
- *
- * @param name - name of the obstacle
- * @param short - how much is missing [m]
- * @param space - the space that must be free [m]
- * @param obstacles - what may stand in the way [m]
- * @returns data of a reason; the movement where what stands there can be moved and where there is a space [m]
- */
-export function inTheWay(
-  name: string,
-  short: number,
-  space: Solid | undefined,
-  obstacles: readonly Obstacle[],
-): ReasonData {
-  const obstacle = obstacles.find((each) => each.name === name);
-  const movable = obstacle !== undefined && obstacle.kind !== 'ceiling' && obstacle.kind !== 'floor';
-  if (space === undefined || !movable) return { obstacle: name, short };
-  const move = penetrationMove(obstacle.solid, space, 0);
-  if (!(move.length > TOUCH)) return { obstacle: name, short };
-  return { obstacle: name, short, move: move.length, way: wayWord(move.vector) };
-}
-
-const WAYS: readonly (readonly [string, Vec3])[] = [
-  ['up', [0, 0, 1]],
-  ['down', [0, 0, -1]],
-  ['north', [0, 1, 0]],
-  ['south', [0, -1, 0]],
-  ['east', [1, 0, 0]],
-  ['west', [-1, 0, 0]],
-  ['north-east', [Math.SQRT1_2, Math.SQRT1_2, 0]],
-  ['south-east', [Math.SQRT1_2, -Math.SQRT1_2, 0]],
-  ['south-west', [-Math.SQRT1_2, -Math.SQRT1_2, 0]],
-  ['north-west', [-Math.SQRT1_2, Math.SQRT1_2, 0]],
-];
-
-/**
- * The word of the plan that a direction is nearest to.
- *
- * @param vector - direction [m]
- * @returns for example `north-east`
- */
-export function wayWord(vector: Vec3): string {
-  const length = lengthOf(vector) || 1;
-  const along = (way: Vec3): number =>
-    (vector[0] * way[0] + vector[1] * way[1] + vector[2] * way[2]) / length;
-  return WAYS.reduce((best, next) => (along(next[1]) > along(best[1]) + 1e-9 ? next : best))[0];
-}
-
 /** Depth that counts as touching only [m]. */
-const TOUCH = 1e-6;
+export const TOUCH = 1e-6;
 
 /** How near to the anchor something is what it hangs on: 1 in [m]. */
 const HOLDER = 0.0254;

@@ -3,7 +3,8 @@ import { aisleBoxes, spacesFor } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
 import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
-import { accessOf, FAR, inTheWay, near } from './access-subject.js';
+import { accessOf, FAR, near } from './access-subject.js';
+import { inTheWay } from './in-the-way.js';
 
 const OWNER: Citation = {
   source: 'common-practice',
@@ -49,10 +50,17 @@ export const aisleWidth = defineCheck({
     const found = nearest.overlap ? 0 : 2 * nearest.distance + STRIP;
     const short = Math.max(0, width - found);
     const asked = short > 0 ? aisleBoxes(space, subject.installation) : undefined;
-    const data = inTheWay(nearest.name, short, asked, access.obstacles);
-    if (!(found > 0)) return [{ kind: 'forbidden', happens: true, demand: width, basis, data }];
+    const data = inTheWay(nearest.name, short, asked, access);
     return [
-      { kind: 'compared', demand: width, limit: found, basis, remark: 'checks.aisle-width.free', data },
+      {
+        kind: 'compared',
+        sense: 'at least',
+        demand: found,
+        limit: width,
+        basis,
+        remark: 'checks.aisle-width.free',
+        data,
+      },
     ];
   },
 });

@@ -4,15 +4,8 @@ import { boxBeside, spacesFor } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
 import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
-import {
-  type Access,
-  type AccessSubject,
-  accessOf,
-  FAR,
-  inTheWay,
-  wayBefore,
-  wayWord,
-} from './access-subject.js';
+import { type Access, type AccessSubject, accessOf, FAR, wayBefore } from './access-subject.js';
+import { inTheWay, wayWord } from './in-the-way.js';
 
 const MAKER: Citation = {
   source: 'common-practice',
@@ -68,17 +61,14 @@ export const couplingSpace = defineCheck({
     const { depth: needed = 0 } = space;
     const short = needed - free.depth;
     const blocked = short > 0 ? boxOf(space, access, free.side, needed) : undefined;
-    const data = inTheWay(free.stoppedBy ?? '', Math.max(0, short), blocked, access.obstacles);
+    const data = inTheWay(free.stoppedBy ?? '', Math.max(0, short), blocked, access);
     const words = { ...data, side: wayWord(free.side) };
-    if (!(free.depth > 0))
-      return [
-        { kind: 'forbidden', happens: true, demand: needed, basis: givenIn(space.source), data: words },
-      ];
     return [
       {
         kind: 'compared',
-        demand: needed,
-        limit: free.depth,
+        sense: 'at least',
+        demand: Math.max(0, free.depth),
+        limit: needed,
         basis: givenIn(space.source),
         remark: 'checks.coupling-space.free',
         data: words,

@@ -3,7 +3,8 @@ import { boxAtFitting, spacesFor } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
 import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
-import { accessOf, FAR, inTheWay, wayBefore } from './access-subject.js';
+import { accessOf, FAR, wayBefore } from './access-subject.js';
+import { inTheWay } from './in-the-way.js';
 
 const OWNER: Citation = {
   source: 'common-practice',
@@ -47,14 +48,14 @@ export const fittingReach = defineCheck({
     const way = wayBefore(sheet, side, others, FAR);
     const short = Math.max(0, space.depth - way.distance);
     const asked = short > 0 ? boxAtFitting(space, place) : undefined;
-    const data = inTheWay(way.stoppedBy ?? '', short, asked, others);
+    const data = inTheWay(way.stoppedBy ?? '', short, asked, accessOf(subject), others);
     const basis = givenIn(space.source);
-    if (!(way.distance > 0)) return [{ kind: 'forbidden', happens: true, demand: space.depth, basis, data }];
     return [
       {
         kind: 'compared',
-        demand: space.depth,
-        limit: way.distance,
+        sense: 'at least',
+        demand: Math.max(0, way.distance),
+        limit: space.depth,
         basis,
         remark: 'checks.fitting-reach.free',
         data,

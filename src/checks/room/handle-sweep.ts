@@ -6,7 +6,8 @@ import { spacesFor, handleSweep as sweepOf } from '../../model/room/service-spac
 import type { Citation } from '../../sources/index.js';
 import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
-import { accessOf, clashOf, FAR, inTheWay, near } from './access-subject.js';
+import { accessOf, clashOf, FAR, near } from './access-subject.js';
+import { inTheWay } from './in-the-way.js';
 
 const MAKER: Citation = {
   source: 'common-practice',
@@ -53,8 +54,9 @@ export const handleSweep = defineCheck({
       return [
         {
           kind: 'compared',
-          demand: space.reach,
-          limit: space.reach + (nearest?.distance ?? FAR / 10),
+          sense: 'at least',
+          demand: space.reach + (nearest?.distance ?? FAR / 10),
+          limit: space.reach,
           basis,
           remark: nearest === undefined ? 'checks.handle-sweep.alone' : 'checks.handle-sweep.free',
           data: { obstacle: nearest?.name ?? '', short: 0 },
@@ -62,9 +64,8 @@ export const handleSweep = defineCheck({
       ];
     }
     const free = freeReach(space, place, others);
-    const data = inTheWay(clash.name, space.reach - free, sweep, others);
-    if (!(free > 0)) return [{ kind: 'forbidden', happens: true, demand: space.reach, basis, data }];
-    return [{ kind: 'compared', demand: space.reach, limit: free, basis, data }];
+    const data = inTheWay(clash.name, space.reach - free, sweep, accessOf(subject), others);
+    return [{ kind: 'compared', sense: 'at least', demand: free, limit: space.reach, basis, data }];
   },
 });
 

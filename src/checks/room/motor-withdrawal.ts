@@ -2,7 +2,8 @@ import { type Capsule, plus, sweepUp } from '../../geometry/index.js';
 import type { Citation } from '../../sources/index.js';
 import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
-import { type Access, accessOf, clashOf, FAR, inTheWay, wayBefore, withoutHolder } from './access-subject.js';
+import { type Access, accessOf, clashOf, FAR, wayBefore, withoutHolder } from './access-subject.js';
+import { inTheWay } from './in-the-way.js';
 
 const MAKER: Citation = {
   source: 'common-practice',
@@ -49,7 +50,7 @@ export const motorWithdrawal = defineCheck({
     const clash = clashOf(pump.motorWithBox, obstacles);
     if (clash !== undefined) {
       const advice = 'checks.motor-withdrawal.clash';
-      const data = inTheWay(clash.name, 0, pump.motorWithBox, obstacles);
+      const data = inTheWay(clash.name, 0, pump.motorWithBox, access);
       return [{ kind: 'forbidden', happens: true, label: 'motor', advice, data }];
     }
     const way = wayBefore(pump.motorWithBox, [0, 0, 1], obstacles, FAR);
@@ -62,11 +63,12 @@ export const motorWithdrawal = defineCheck({
       {
         kind: 'compared',
         label: 'motor',
-        demand: withdrawal,
-        limit: stopped ? way.distance : undefined,
+        sense: 'at least',
+        demand: stopped ? Math.max(0, way.distance) : undefined,
+        limit: withdrawal,
         missing,
         remark: 'checks.motor-withdrawal.free',
-        ...(stopped && { data: inTheWay(way.stoppedBy ?? '', Math.max(0, short), swept, obstacles) }),
+        ...(stopped && { data: inTheWay(way.stoppedBy ?? '', Math.max(0, short), swept, access) }),
         ...basis,
       },
       ...(withdrawal === undefined || short > 0 ? [] : riggingDemands(access, withdrawal)),
@@ -91,8 +93,9 @@ function riggingDemands(access: Access, withdrawal: number): readonly Demand[] {
       ? {
           kind: 'compared',
           label: 'lifting gear',
-          demand: needed,
-          limit: lift.available,
+          sense: 'at least',
+          demand: lift.available,
+          limit: needed,
           advice: 'checks.motor-withdrawal.gear',
           remark: 'checks.motor-withdrawal.gear-fits',
           basis: STATICS,
@@ -120,6 +123,7 @@ function riggingDemands(access: Access, withdrawal: number): readonly Demand[] {
               way.stoppedBy,
               withdrawal - way.distance,
               sweepUp(lift.rigging, withdrawal),
+              access,
               obstacles,
             ),
           },
@@ -134,7 +138,7 @@ function riggingDemands(access: Access, withdrawal: number): readonly Demand[] {
             happens: true,
             advice: 'checks.motor-withdrawal.hoist',
             basis: STATICS,
-            data: inTheWay(crossed.name, 0, chain, obstacles),
+            data: inTheWay(crossed.name, 0, chain, access, obstacles),
           },
         ];
   return [gear, ...sling, ...hanging];

@@ -37,8 +37,9 @@ export const sealThroughSpacer = defineCheck({
     return [
       {
         kind: 'compared',
-        demand: spacer.sealLength.value,
-        limit: spacer.length.value,
+        sense: 'at least',
+        demand: spacer.length.value,
+        limit: spacer.sealLength.value,
         remark: 'checks.seal-through-spacer.passes',
         basis: citationOf(spacer.length, GEOMETRY),
         data: { obstacle: 'shaft ends', short: Math.max(0, spacer.sealLength.value - spacer.length.value) },

@@ -79,25 +79,30 @@ export const wayOut = defineCheck({
     const data = { obstacle: between, short: Math.max(0, width - found) };
     const door: Demand = {
       kind: 'compared',
+      sense: 'at least',
       label: 'opening',
-      demand: width,
-      limit: room.wayOut.width.value,
+      demand: room.wayOut.width.value,
+      limit: width,
       basis,
       advice: 'checks.way-out.opening',
       remark: 'checks.way-out.free',
       data: { obstacle: 'opening', short: Math.max(0, width - room.wayOut.width.value) },
     };
     if (!passes && !(narrowest.width > 0))
-      return [door, { kind: 'forbidden', label: 'way', happens: true, demand: width, basis, data }];
+      return [
+        door,
+        { kind: 'compared', sense: 'at least', label: 'way', demand: 0, limit: width, basis, data },
+      ];
     if (!passes && found >= width)
       return [door, { kind: 'cannot-tell', label: 'way', code: 'checks.way-out.tight', basis, data }];
     return [
       door,
       {
         kind: 'compared',
+        sense: 'at least',
         label: 'way',
-        demand: width,
-        limit: found,
+        demand: found,
+        limit: width,
         basis,
         remark: 'checks.way-out.free',
         data,

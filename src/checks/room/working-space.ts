@@ -5,15 +5,8 @@ import { boxBeside, OVER_FLOOR, spacesFor } from '../../model/room/service-space
 import type { Citation } from '../../sources/index.js';
 import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
-import {
-  type Access,
-  type AccessSubject,
-  accessOf,
-  clashOf,
-  inTheWay,
-  near,
-  wayWord,
-} from './access-subject.js';
+import { type Access, type AccessSubject, accessOf, clashOf, near } from './access-subject.js';
+import { inTheWay, wayWord } from './in-the-way.js';
 
 const CODE: Citation = {
   source: 'imc',
@@ -72,15 +65,15 @@ export const workingSpace = defineCheck({
     const nearest = nearestObstacle(found.box, solids);
     const short = Math.max(0, width * (1 - found.share));
     const data = {
-      ...inTheWay(nearest?.name ?? '', short, undefined, []),
+      ...inTheWay(nearest?.name ?? '', short, undefined, accessOf(subject)),
       side: wayWord(found.side),
     };
-    if (!(found.share > 0)) return [{ kind: 'forbidden', happens: true, demand: width, basis, data }];
     return [
       {
         kind: 'compared',
-        demand: width,
-        limit: width * found.share,
+        sense: 'at least',
+        demand: width * found.share,
+        limit: width,
         basis,
         remark: 'checks.working-space.free',
         data,

@@ -3,7 +3,8 @@ import { spacesFor } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
 import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
-import { accessOf, FAR, inTheWay, near } from './access-subject.js';
+import { accessOf, FAR, near } from './access-subject.js';
+import { inTheWay } from './in-the-way.js';
 
 const MAKER: Citation = {
   source: 'common-practice',
@@ -47,14 +48,14 @@ export const wrenchRoom = defineCheck({
     if (nearest === undefined) return [{ kind: 'cannot-tell', code: 'checks.access.no-room' }];
     const short = Math.max(0, space.reach - nearest.distance);
     const asked = { ...window, radius: window.radius + space.reach };
-    const data = inTheWay(nearest.name, short, short > 0 ? asked : undefined, access.obstacles);
+    const data = inTheWay(nearest.name, short, short > 0 ? asked : undefined, access);
     const basis = givenIn(space.source);
-    if (nearest.overlap) return [{ kind: 'forbidden', happens: true, demand: space.reach, basis, data }];
     return [
       {
         kind: 'compared',
-        demand: space.reach,
-        limit: nearest.distance,
+        sense: 'at least',
+        demand: nearest.overlap ? 0 : nearest.distance,
+        limit: space.reach,
         basis,
         remark: 'checks.wrench-room.free',
         data,

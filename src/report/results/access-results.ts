@@ -51,8 +51,8 @@ function spaceResult({ check, at, demand, limit, reason }: Finding): AccessResul
   return {
     purpose: check,
     at,
-    ...(demand !== undefined && { needed: demand }),
-    ...(limit !== undefined && { found: limit }),
+    ...(limit !== undefined && { needed: limit }),
+    ...(demand !== undefined && { found: demand }),
     ...(typeof obstacle === 'string' && obstacle !== '' && { nearest: obstacle }),
     ...(typeof short === 'number' && { short }),
     ...(typeof move === 'number' && { move }),

@@ -14,7 +14,7 @@ const space = once(() =>
     move: z
       .number()
       .optional()
-      .describe('Smallest movement of what stands in the way that clears the space [m].'),
+      .describe('Movement of what stands in the way that was tried and clears the space [m].'),
   }),
 );
 

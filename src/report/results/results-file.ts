@@ -143,7 +143,8 @@ function startResult(subject: Subject): NonNullable<ResultsFile['startUp']> {
 }
 
 function findingResult(finding: Finding): ResultsFile['findings'][number] {
-  const { check, at, condition, demand, limit, unit, ratio, verdict, comparison, reason, basis } = finding;
+  const { check, at, condition, demand, limit, unit, ratio, sense, verdict, comparison, reason, basis } =
+    finding;
   return {
     check,
     at,
@@ -152,6 +153,7 @@ function findingResult(finding: Finding): ResultsFile['findings'][number] {
     ...(limit === undefined ? {} : { limit }),
     unit,
     ...(ratio === undefined ? {} : { ratio }),
+    ...(sense === undefined ? {} : { sense }),
     verdict,
     comparison,
     ...(reason === undefined ? {} : { reason: reason.code }),

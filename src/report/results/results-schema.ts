@@ -73,6 +73,10 @@ const finding = once(() =>
     limit: z.number().optional(),
     unit: z.enum(['Pa', 'N', 'N·m', 'm', 'm/s', 'W', 'rad', 'K', 'Hz', '-']),
     ratio: z.number().optional(),
+    sense: z
+      .literal('at least')
+      .optional()
+      .describe('The limit is the least required and the demand what is provided; absent: the most allowed.'),
     verdict: verdict(),
     comparison: z.boolean().describe('True for a comparison that never decides the verdict.'),
     reason: z.string().optional().describe('Code of the reason or of the advice.'),

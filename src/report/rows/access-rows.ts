@@ -29,8 +29,8 @@ function spaceRow(finding: Finding, context: ReportContext) {
   return {
     purpose: finding.title,
     at: text('label') === '' || text('label') === finding.at ? finding.at : `${finding.at}, ${text('label')}`,
-    needed: write.distance(demand),
-    found: foundText(finding, write.distance(limit)),
+    needed: write.distance(limit),
+    found: foundText(finding, write.distance(demand)),
     nearest: text('obstacle') === '' ? '–' : text('obstacle'),
     short: verdict === 'exceeds' && short > 0 ? bothText(short) : '–',
     move: move === undefined ? '' : `${bothText(move)} ${text('way')}`,
@@ -44,8 +44,9 @@ function spaceRow(finding: Finding, context: ReportContext) {
 }
 
 /** Nothing where it is blocked from the start, free where nothing stands within reach. */
-function foundText({ verdict, limit, reason }: Finding, text: string): string {
-  if (limit === undefined) return verdict === 'exceeds' ? 'nothing' : text;
+function foundText({ verdict, demand, reason }: Finding, text: string): string {
+  if (demand === undefined || (verdict === 'exceeds' && demand === 0))
+    return verdict === 'exceeds' ? 'nothing' : text;
   return verdict === 'meets' && reason?.data.obstacle === '' ? 'free' : text;
 }
 

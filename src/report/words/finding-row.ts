@@ -70,7 +70,8 @@ export function findingRow(finding: Finding, context: ReportContext) {
     condition: finding.condition === undefined ? '–' : conditionTitle(finding.condition),
     hasCondition: finding.condition !== undefined,
     demand: together(numberOf(finding, finding.demand, write, 3)),
-    limit: together(numberOf(finding, finding.limit, write, 4)),
+    limit: limitText(finding, write),
+    isLeast: finding.sense === 'at least',
     ratio: write.ratio(finding.ratio),
     trade: tradeOf(finding),
     verdict: finding.verdict,
@@ -88,6 +89,12 @@ export function findingRow(finding: Finding, context: ReportContext) {
     hint: startSentence(sentence?.hint),
     section: placeOf(finding, context),
   } satisfies View;
+}
+
+/** A least that is required says so: what stands before it is then what is provided. */
+function limitText(finding: Finding, write: Writer): string {
+  const text = together(numberOf(finding, finding.limit, write, 4));
+  return finding.sense === 'at least' && finding.limit !== undefined ? `at least ${text}` : text;
 }
 
 /** A number and its unit stay on one line. */

@@ -46,7 +46,9 @@ function foundText(finding: Finding, context: ReportContext): string {
   const diameter = diameterOf(finding, context);
   if (diameter !== undefined)
     return `${write.distance(finding.demand)}, ${write.plain(finding.demand / diameter, 2)} D`;
-  return finding.limit === undefined ? row.demand : `${row.demand}, limit ${row.limit}`;
+  return finding.limit === undefined
+    ? row.demand
+    : `${row.demand}, ${row.isLeast ? 'required' : 'limit'} ${row.limit}`;
 }
 
 function diameterOf(finding: Finding, { subject }: ReportContext): number | undefined {
