@@ -6,6 +6,7 @@
  *          ─ findVibrations ───▶ Frequencies, and from them StartUp with its conditions
  *          ─ solveFrame ───────▶ Response
  *          ─ runChecks ────────▶ Findings
+ *          ─ boundFindings ────▶ Findings that hold whatever nobody stated, within its range
  *          ─ overallVerdict ───▶ Verdict
  *          ─ resultsFile ──────▶ results for machines
  *          ─ composeReview ────▶ views and drawings ─ fill, parse, lay out, paint ─▶ PDF, page
@@ -13,34 +14,32 @@
  * The last line is loaded only when it is asked for: a verdict needs neither templates nor fonts.
  */
 
-import { analysed, type Subject } from '../analysis/subject.js';
+import { solveInstallation } from '../analysis/solve-installation.js';
+import type { Subject } from '../analysis/subject.js';
 import { runChecks } from '../checks/all-checks.js';
 import type { Installation, UnitSystem } from '../input/installation.js';
 import type { Issue } from '../issues/issue.js';
 import type { Finding } from '../judging/finding.js';
 import { overallVerdict, type Verdict } from '../judging/verdict.js';
-import { solveFrame } from '../mechanics/frame/solve-frame.js';
-import { findVibrations } from '../mechanics/modes/find-vibrations.js';
-import { startUp } from '../mechanics/start/start-up.js';
-import { ofRole } from '../model/conditions/condition-roles.js';
-import { startCase } from '../model/conditions/start-case.js';
-import { startingConditions } from '../model/conditions/upset-conditions.js';
-import type { FrameCondition } from '../model/frame/frame.js';
-import { buildLayout } from '../model/layout/build-layout.js';
-import type { Layout } from '../model/layout/layout.js';
 import type { ReadResults } from '../report/results/read-results.js';
 import { resultsFile } from '../report/results/results-file.js';
 import type { ResultsFile } from '../report/results/results-schema.js';
 import type { Bands } from '../study/bands/bands.js';
+import { boundFindings } from '../study/bounds/bound-findings.js';
+import type { Bounds } from '../study/bounds/bounds.js';
 import type { TemplatesToCheck } from './check-templates.js';
 import type { ComparedRevisions, ComparisonRendering, Revision } from './compare-revisions.js';
 import type { Logo, RenderOptions } from './render-review.js';
 import { version } from './version.js';
 
+export { solveInstallation };
+
 /** An installation with everything that came of it. */
 export interface Review extends Subject {
   readonly findings: readonly Finding[];
   readonly verdict: Verdict;
+  /** What nobody stated and the verdicts rest on; verdicts hold over all of it, or say what turns them. */
+  readonly bounds: Bounds;
   /** How sure the numbers are, from `studyBands`, where that was asked for. */
   readonly bands?: Bands;
 }
@@ -54,37 +53,9 @@ export interface Review extends Subject {
  */
 export function review(installation: Installation): Review {
   const subject = solveInstallation(installation);
-  const findings = runChecks(subject);
+  const { findings, bounds } = boundFindings(subject, runChecks(subject));
   const verdict = overallVerdict(findings);
-  return { ...subject, findings, verdict };
-}
-
-/**
- * Everything that is worked out before the checks.
- *
- * @param installation - as `readInstallation` gives it
- * @returns layout with the conditions of the start, response, frequencies and start
- * @throws EngineError as `review`
- */
-export function solveInstallation(installation: Installation): Subject {
-  const plain = buildLayout(installation);
-  const running = ofRole(plain.frame.conditions, 'running');
-  if (running === undefined)
-    return analysed({ installation, layout: plain, response: solveFrame(plain.frame) });
-  const { speed, speeds } = installation.pump.motor;
-  const turnsPerSecond = Math.max(speed, speeds?.highest ?? 0) / (2 * Math.PI);
-  // Twice running speed is the highest frequency for which pipes are cut fine enough.
-  const found = findVibrations(plain.frame, running, 2 * turnsPerSecond);
-  const start = startUp(startCase(installation), found);
-  const layout =
-    start.kind === 'fails' ? plain : withConditions(plain, startingConditions(running, start.twist));
-  const response = solveFrame(layout.frame);
-  return analysed({ installation, layout, response, frequencies: found.frequencies, startUp: start });
-}
-
-function withConditions(layout: Layout, further: readonly FrameCondition[]): Layout {
-  const { frame } = layout;
-  return { ...layout, frame: { ...frame, conditions: [...frame.conditions, ...further] } };
+  return { ...subject, findings, verdict, bounds };
 }
 
 /**

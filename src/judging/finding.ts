@@ -43,7 +43,12 @@ export interface Finding extends Outcome {
   /** Code of the reason, for `cannot-tell` and `does-not-apply`, or of the advice for `exceeds`; sentences in `issues`. */
   readonly reason?: Coded;
   readonly calculation?: Calculation;
+  /** Only a test on site settles it, before the pump runs; no pass, and no fault of the layout. */
+  readonly siteTest?: SiteTest;
 }
+
+/** A test on the installed pump: a knock on the motor with its frequency read, or its deflection under a known pull. */
+export type SiteTest = 'knock test' | 'pull test';
 
 /**
  * Whether a verdict rests on a value that is remembered and was not read.

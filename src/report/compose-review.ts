@@ -10,6 +10,7 @@ import { EngineError } from '../issues/issue.js';
 import type { Finding } from '../judging/finding.js';
 import type { Verdict } from '../judging/verdict.js';
 import type { Bands } from '../study/bands/bands.js';
+import type { Bounds } from '../study/bounds/bounds.js';
 import type { Reader, ReportContext, View } from './context.js';
 import { outline, type SectionId, sections } from './outline.js';
 import { reviewDrawings } from './review-drawings.js';
@@ -20,6 +21,8 @@ import { createWriter } from './writer.js';
 export interface ReviewSubject extends Subject {
   readonly findings: readonly Finding[];
   readonly verdict: Verdict;
+  /** What nobody stated, where it was tried. */
+  readonly bounds?: Bounds;
   /** How sure the numbers are, where that was worked out. */
   readonly bands?: Bands;
 }
@@ -88,6 +91,7 @@ export function composeReview(review: ReviewSubject, options: ReviewOptions): Co
     subject: review,
     findings: review.findings,
     verdict: review.verdict,
+    ...(review.bounds && { bounds: review.bounds }),
     ...(review.bands && { bands: review.bands }),
     reader: options.reader,
     printed: new Set(order),

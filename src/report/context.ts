@@ -7,6 +7,7 @@ import type { Subject } from '../analysis/subject.js';
 import type { Finding } from '../judging/finding.js';
 import type { Verdict } from '../judging/verdict.js';
 import type { Bands } from '../study/bands/bands.js';
+import type { Bounds } from '../study/bounds/bounds.js';
 import type { RankedAssumption } from './rows/rank-assumptions.js';
 import type { Writer } from './writer.js';
 
@@ -17,6 +18,8 @@ export interface ReportContext {
   readonly subject: Subject;
   readonly findings: readonly Finding[];
   readonly verdict: Verdict;
+  /** What nobody stated, where it was tried. */
+  readonly bounds?: Bounds;
   /** How sure the numbers are, where that was worked out. */
   readonly bands?: Bands;
   readonly reader: Reader;

@@ -41,6 +41,7 @@ import { matrix } from './sections/verdicts/matrix.js';
 import { picture } from './sections/verdicts/picture.js';
 import { signature } from './sections/verdicts/signature.js';
 import { summary } from './sections/verdicts/summary.js';
+import { unstated } from './sections/verdicts/unstated.js';
 
 /** Every section, by the id its template and its bookmark carry. */
 export const sections = {
@@ -75,6 +76,7 @@ export const sections = {
   geometry,
   conditions,
   assumptions,
+  unstated,
   bands,
   'hand-check': handCheck,
   calculations,
@@ -128,6 +130,7 @@ export const outline: Readonly<Record<Reader, readonly SectionId[]>> = {
     'practice',
     'access',
     'findings',
+    'unstated',
     'bands',
     'deviations',
     'hand-check',

@@ -6,6 +6,7 @@ import type { Assumption, Installation, Part, Sourced, Vec3 } from '../../src/in
 import { overallVerdict } from '../../src/judging/verdict.js';
 import type { ReviewSubject } from '../../src/report/compose-review.js';
 import { studyBands } from '../../src/study/bands/study-bands.js';
+import { boundFindings } from '../../src/study/bounds/bound-findings.js';
 import {
   elbow,
   end,
@@ -151,8 +152,20 @@ export function reviewedInstallation(change: Partial<Installation> = {}): Instal
 export function reviewed(change: Partial<Installation> = {}): ReviewSubject {
   const subject = reviewedInstallation(change);
   const solved = solveInstallation(subject);
-  const findings = runChecks(solved);
-  return { ...solved, findings, verdict: overallVerdict(findings) };
+  const plain = runChecks(solved);
+  const { findings: bounded, bounds } = boundFindings(solved, plain);
+  // Verdicts as stated, so that what a test says of them does not hang on ranges; reach and bounds beside them.
+  const findings = plain.map((finding, index) => {
+    const { low, high, turnedBy, siteTest } = bounded[index] ?? finding;
+    return {
+      ...finding,
+      ...(low !== undefined && { low }),
+      ...(high !== undefined && { high }),
+      ...(turnedBy && { turnedBy }),
+      ...(siteTest && { siteTest }),
+    };
+  });
+  return { ...solved, findings, verdict: overallVerdict(findings), bounds };
 }
 
 /** The same under a sideways load, with all that its stress is compared with. */

@@ -27,7 +27,7 @@ export interface PumpMode {
  * @returns vibrations, lowest first; none where they were not worked out
  * @source dynamics
  */
-export function pumpModes(subject: Subject): readonly PumpMode[] {
+export function pumpModes(subject: Pick<Subject, 'layout' | 'frequencies'>): readonly PumpMode[] {
   const { frequencies, layout } = subject;
   const running = conditionOf(subject, 'running');
   if (frequencies === undefined || running === undefined) return [];

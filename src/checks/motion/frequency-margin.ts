@@ -137,8 +137,8 @@ function overRange(
   return { kind: 'forbidden', happens: false };
 }
 
-/** Whole turns a minute, outwards. */
-function bandText(band: SpeedBand): string {
+/** A stretch of speeds in whole turns a minute, outwards. @param band - [rad/s] @returns for example `822 to 1005 rpm` */
+export function bandText(band: SpeedBand): string {
   const { from, to } = wholeTurns(band);
   return `${from} to ${to} rpm`;
 }

@@ -95,13 +95,47 @@ export function prepareFrame(frame: Frame): PreparedFrame {
  * @source beam-theory
  */
 export function memberElement(frame: Frame, member: FramePipe | FrameBend): Element {
-  const compliance = memberCompliance(
-    member,
-    frame.materials[member.material]!,
-    frame.options?.withoutShear === true,
-  );
+  const material = frame.materials[member.material]!;
+  const withoutShear = frame.options?.withoutShear === true;
   const from = frame.points[member.from]!;
   const to = frame.points[member.to]!;
+  const before = known.get(member);
+  if (
+    before !== undefined &&
+    before.material === material &&
+    before.withoutShear === withoutShear &&
+    isPlace(before.from, from) &&
+    isPlace(before.to, to)
+  )
+    return before.element;
+  const element = newElement(member, { from, to }, memberCompliance(member, material, withoutShear));
+  known.set(member, { material, withoutShear, from, to, element });
+  return element;
+}
+
+/**
+ * Elements by member: the same line is solved again and again with other supports, and members are plain data that
+ * nobody changes.
+ */
+const known = new WeakMap<
+  FramePipe | FrameBend,
+  {
+    readonly material: Frame['materials'][string];
+    readonly withoutShear: boolean;
+    readonly from: Vec3;
+    readonly to: Vec3;
+    readonly element: Element;
+  }
+>();
+
+const isPlace = (one: Vec3, other: Vec3): boolean =>
+  one[0] === other[0] && one[1] === other[1] && one[2] === other[2];
+
+function newElement(
+  member: FramePipe | FrameBend,
+  { from, to }: { readonly from: Vec3; readonly to: Vec3 },
+  compliance: ReturnType<typeof memberCompliance>,
+): Element {
   if (member.kind === 'pipe') return pipeElement(from, to, compliance);
   const arc = arcOf(member.name, { from, to, centre: member.centre });
   return bendElement(arc, compliance);

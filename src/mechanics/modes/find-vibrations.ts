@@ -37,3 +37,19 @@ export function findVibrations(frame: Frame, condition: FrameCondition, above: n
     reach = tenth;
   }
 }
+
+/**
+ * The natural frequencies up to one above a frequency that matters, of a frame whose pipes are cut already: for the same
+ * line again and again with other supports.
+ *
+ * @param refined - frame with pipes cut for that frequency
+ * @param condition - contents, covering and supports
+ * @param above - frequency that matters [Hz]
+ * @returns frequencies [Hz]
+ * @throws EngineError as `naturalFrequencies`
+ * @source beam-theory
+ */
+export function vibrationsUpTo(refined: Frame, condition: FrameCondition, above: number): Frequencies {
+  const movements = smallMovements(refined, condition);
+  return movements.vibrations(Math.min(MOST, movements.countBelow(above) + 1));
+}

@@ -10,9 +10,11 @@ import type { ConditionResponse } from '../../mechanics/frame/response.js';
 import type { Wrench } from '../../model/conventions.js';
 import { citationText } from '../../sources/index.js';
 import type { Bands } from '../../study/bands/bands.js';
+import type { Bounds } from '../../study/bounds/bounds.js';
 import { everyCondition } from '../words/condition-order.js';
 import { accessResults } from './access-results.js';
 import { bandResults } from './band-results.js';
+import { boundsResults } from './bounds-results.js';
 import { fitterResults } from './installation-results.js';
 import { supportLoadResults } from './load-results.js';
 import type { ResultsFile } from './results-schema.js';
@@ -27,7 +29,7 @@ import type { ResultsFile } from './results-schema.js';
  * @throws EngineError `report.not-finite` when a result is no number
  */
 export function resultsFile(
-  subject: Subject & { readonly verdict: Verdict; readonly bands?: Bands },
+  subject: Subject & { readonly verdict: Verdict; readonly bounds?: Bounds; readonly bands?: Bands },
   findings: readonly Finding[],
   options: { readonly version: string },
 ): ResultsFile {
@@ -60,6 +62,7 @@ export function resultsFile(
       reciprocalCondition: response.quality.reciprocalCondition,
     },
     findings: findings.map(findingResult),
+    ...(subject.bounds && { bounds: boundsResults(subject.bounds) }),
     ...(subject.bands && { bands: bandResults(subject.bands) }),
     assumptions: installation.assumptions.map((assumption) => ({
       path: assumption.path,
@@ -156,6 +159,10 @@ function findingResult(finding: Finding): ResultsFile['findings'][number] {
     ...(sense === undefined ? {} : { sense }),
     verdict,
     comparison,
+    ...(finding.low !== undefined && { low: finding.low }),
+    ...(finding.high !== undefined && { high: finding.high }),
+    ...(finding.turnedBy && { turnedBy: [...finding.turnedBy] }),
+    ...(finding.siteTest && { siteTest: finding.siteTest }),
     ...(reason === undefined ? {} : { reason: reason.code }),
     basis: { source: basis.source, clause: basis.clause, confidence: basis.confidence },
   };

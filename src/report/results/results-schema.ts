@@ -5,6 +5,7 @@ import { once } from '../../input/once.js';
 import { VERDICTS } from '../../judging/verdict.js';
 import { accessShape } from './access-schema.js';
 import { bandsShape } from './band-schema.js';
+import { boundsShape } from './bounds-results.js';
 import { fitUpShape, pumpOutShape, settingShape } from './installation-schema.js';
 import { supportLoadsShape } from './load-schema.js';
 
@@ -79,6 +80,16 @@ const finding = once(() =>
       .describe('The limit is the least required and the demand what is provided; absent: the most allowed.'),
     verdict: verdict(),
     comparison: z.boolean().describe('True for a comparison that never decides the verdict.'),
+    low: z.number().optional().describe('Least demand over everything that nobody stated, in `unit`.'),
+    high: z.number().optional().describe('Largest demand over everything that nobody stated, in `unit`.'),
+    turnedBy: z
+      .array(z.string())
+      .optional()
+      .describe('What nobody stated and turns the verdict, that which moves it most first.'),
+    siteTest: z
+      .enum(['knock test', 'pull test'])
+      .optional()
+      .describe('The test on site that settles it before the pump runs.'),
     reason: z.string().optional().describe('Code of the reason or of the advice.'),
     basis: z.strictObject({ source: z.string(), clause: z.string(), confidence: confidence() }),
   }),
@@ -163,6 +174,7 @@ export const resultsShape = once(() =>
         })
         .describe('How far the numbers can be trusted.'),
       findings: z.array(finding()),
+      bounds: boundsShape().optional(),
       bands: bandsShape().optional(),
       assumptions: z.array(
         z.strictObject({ path: z.string(), value: z.string(), source: z.string(), effect: z.string() }),

@@ -25,6 +25,18 @@ export const checksSentences = {
     message: `${data.title}: the value at ${data.at} is not known`,
     wanted: 'complete the description of this place',
   }),
+  'checks.bounds-disagree': (data: {
+    title: string;
+    at: string;
+    turnedBy: string;
+    datum: string;
+    path: string;
+    say: string;
+  }) => ({
+    message: `${data.title}, ${data.at}: the verdict turns within what nobody stated: ${data.turnedBy}`,
+    wanted: `state the ${data.datum}, at ${data.path}: ${data.say}`,
+    hint: 'where nobody knows it, whoever answers for it may assume a value; it is then printed as theirs',
+  }),
   'checks.limit-unusable': (data: { title: string; at: string }) => ({
     message: `${data.title}: the limit for ${data.at} is not a number above zero`,
     wanted: 'correct the limit; a limit of zero or without end cannot be compared with',

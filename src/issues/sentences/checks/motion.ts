@@ -13,6 +13,17 @@ export const motionCheckSentences = {
       'brace the motor in the direction that moves, or carry the pump on a stand or nearer hangers, and review again',
     hint: 'knock on the running-speed direction of the installed motor and measure before anything is changed; a brace must not pull the flanges',
   }),
+  'checks.frequency-margin.settle-on-site': (data: {
+    at: string;
+    turnedBy: string;
+    path: string;
+    say: string;
+  }) => ({
+    message: `a vibration of the pump may come nearer to ${data.at} than the margin; it turns on: ${data.turnedBy}`,
+    wanted:
+      'settle it before running: with the pump stopped and full, knock on the motor top along the discharge and across it, and read both frequencies',
+    hint: `or state it, at ${data.path}: ${data.say}`,
+  }),
   'checks.frequency-margin.no-margin': (data: {
     at: string;
     exciting: number;
@@ -38,6 +49,11 @@ export const motionCheckSentences = {
   'checks.frequency-margin.lock-out': (data: { at: string; bands: string }) => ({
     message: `${data.at}: a vibration of the pump lies within the margin at ${data.bands}`,
     wanted: `have the drive skip ${data.bands}, and confirm it on site`,
+    hint: 'set a ramp that passes these speeds quickly; stiffening the pump moves them',
+  }),
+  'checks.frequency-margin.lock-out-range': (data: { at: string; bands: string; widest: string }) => ({
+    message: `${data.at}: a vibration of the pump lies within the margin at ${data.bands}; with what nobody stated anywhere in its range, at ${data.widest}`,
+    wanted: `knock on the motor with the pump stopped and full before running, and have the drive skip the speeds about what is read; until then skip ${data.widest}`,
     hint: 'set a ramp that passes these speeds quickly; stiffening the pump moves them',
   }),
   'checks.frequency-margin.no-speed-left': (data: { at: string }) => ({

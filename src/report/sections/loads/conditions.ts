@@ -3,6 +3,12 @@ import type { ReportContext, View } from '../../context.js';
 import { everyCondition } from '../../words/condition-order.js';
 
 /**
+ * Give of a thin tube by shear over that by bending, both ends kept from turning, times (L / D)²: with shear area A / 2,
+ * (L / (G A / 2)) / (L³ / (12 E I)) = 48 (1 + ν) I / (A L²), I / A = D² / 8, ν = 0.3 [-].
+ */
+const SHEAR_SHARE = 6 * 1.3;
+
+/**
  * What acts in each condition: contents, covering, temperature, pressure, travel stops.
  *
  * @param context - frame conditions and writer
@@ -53,6 +59,8 @@ export function conditions(context: ReportContext) {
   return {
     installation: write.quantity(layout.frame.installationTemperature, 'temperature'),
     rows,
+    shearFour: write.quantity(SHEAR_SHARE / 4 ** 2, 'ratio', { decimals: 0 }),
+    shearTen: write.quantity(SHEAR_SHARE / 10 ** 2, 'ratio', { decimals: 0 }),
     residual: write.power(response.quality.residual),
     energy: write.power(response.quality.energy ?? 0),
     conditioning: write.power(response.quality.reciprocalCondition),

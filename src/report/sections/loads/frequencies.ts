@@ -1,6 +1,8 @@
 import { excitations, type PumpMode, pumpModes } from '../../../analysis/motion/pump-modes.js';
 import { isOf } from '../../../checks/all-checks.js';
 import { lockOutBands, type SpeedBand, wholeTurns } from '../../../mechanics/modes/lock-out-bands.js';
+import { type FrequencySweep, sweepFrequencies } from '../../../study/bounds/frequency-sweep.js';
+import { asIfUnstated } from '../../../study/bounds/unstated.js';
 import type { ReportContext, View } from '../../context.js';
 import { findingRow } from '../../words/finding-row.js';
 import { modeWords, shownModes } from '../../words/mode-words.js';
@@ -53,12 +55,80 @@ export function frequencies(context: ReportContext) {
     findings: context.findings
       .filter((finding) => isOf(finding, 'frequency-margin') && finding.verdict !== 'does-not-apply')
       .map((finding) => findingRow(finding, context)),
+    ...sweepView(context, full),
     pictures: shownModes(subject).map(({ number, mode }, index) => ({
       drawing: `vibration-${index + 1}`,
       number: String(number),
       frequency: write.quantity(mode.frequency, 'frequency'),
     })),
   } satisfies View;
+}
+
+/** The nearest vibrations of the pump over bracket and structure, swept also where they are stated. */
+function sweepView({ subject, bounds, write }: ReportContext, full: boolean) {
+  const { installation } = subject;
+  const { motor } = installation.pump;
+  const judged = bounds?.frequencies;
+  const sweep = full ? (judged ?? sweepFrequencies(subject, asIfUnstated(installation))) : undefined;
+  const turns = Math.max(motor.speed, motor.speeds?.highest ?? 0) / (2 * Math.PI);
+  const margin = installation.limits.frequencyMargin?.value ?? 0;
+  const samples = sweep?.samples.filter(({ friction }) => friction === 0) ?? [];
+  const low = (motor.speeds === undefined ? turns : motor.speeds.lowest / (2 * Math.PI)) * (1 - margin);
+  const hidden = pumpModes(subject).filter(
+    ({ counts, mode }) => !counts && mode.frequency > low && mode.frequency < turns * (1 + margin),
+  );
+  return {
+    hasSweep: samples.length > 1,
+    sweepJudged: judged !== undefined,
+    sweep: samples.map(({ bracket, bracketFrequency, structure, modes }) => {
+      const near = modes.filter(({ counts, frequency }) => counts && frequency > low / 1.5).slice(0, SWEPT);
+      return {
+        bracket:
+          bracketFrequency === undefined
+            ? statedBracket(subject, write)
+            : write.quantity(bracketFrequency, 'frequency'),
+        structure: structure === 0 ? 'as stated' : structureWords(sweep, structure, write),
+        stated: bracket === 0 && structure === 0,
+        modes: near
+          .map(
+            ({ frequency, share }) =>
+              `${write.number(frequency, 'frequency')} (${write.quantity(share, 'ratio', { decimals: 0 })})`,
+          )
+          .join(', '),
+        within: near.some(({ frequency }) => frequency > low && frequency < turns * (1 + margin)),
+      };
+    }),
+    hidden: hidden
+      .map(
+        ({ mode, share, number }) =>
+          `no. ${number}, ${write.quantity(mode.frequency, 'frequency')}, ${write.quantity(share, 'ratio', { decimals: 0 })} of its energy`,
+      )
+      .join('; '),
+    hasHidden: margin > 0 && hidden.length > 0,
+  };
+}
+
+/** Vibrations of the pump shown for each sample [-]. */
+const SWEPT = 5;
+
+function statedBracket({ installation }: ReportContext['subject'], write: ReportContext['write']): string {
+  const { bracket } = installation.pump.motor;
+  if (bracket?.kind === 'frequency') return write.quantity(bracket.frequency.value, 'frequency');
+  return bracket !== undefined && Number.isFinite(bracket.rotation.value)
+    ? write.quantity(bracket.rotation.value, 'rotational stiffness')
+    : 'rigid';
+}
+
+/** Least stiffness of hangers' structure at a sample, standing for all that was softened together. */
+function structureWords(
+  sweep: FrequencySweep | undefined,
+  amount: number,
+  write: ReportContext['write'],
+): string {
+  const [first] = sweep?.things.structure.filter(({ unit }) => unit === 'N/m') ?? [];
+  return first === undefined
+    ? 'softer'
+    : `${write.quantity(first.end / amount, 'stiffness')} at ${first.owner}`;
 }
 
 function modeRow(found: PumpMode, context: ReportContext) {

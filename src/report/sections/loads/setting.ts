@@ -11,6 +11,7 @@ import {
   type SingleRole,
 } from '../../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../../model/layout/layout.js';
+import { FARTHEST, settingTolerances } from '../../../study/bounds/setting-tolerance.js';
 import type { ReportContext, View } from '../../context.js';
 import { underPump } from '../../rows/under-pump.js';
 import { bothText } from '../../words/flange-words.js';
@@ -53,9 +54,40 @@ export function setting(context: ReportContext) {
     groups: underPump(responses, context),
     rigid: rigidRows(rigid, responses, placed, context),
     hasRigid: rigid.length > 0,
+    ...toleranceView(context),
     effects: effectRows(raising, step.length, placed, context),
     hasEffects: raising.length > 0,
   } satisfies View;
+}
+
+/** Load, height and tolerance of every support set by hand: an instruction, beside what turns where it is not kept. */
+function toleranceView({ subject, write }: ReportContext) {
+  const worked = settingTolerances(subject);
+  const tolerances = isNotWorkedOut(worked) ? [] : worked;
+  const show = write.scaled(
+    'force',
+    tolerances.flatMap(({ load, change, unset }) => [load, change, unset]),
+  );
+  const isOpen = (reach: number) => reach >= FARTHEST;
+  return {
+    tolerances: tolerances.map(
+      ({ mark, height, tolerance, load, change, byTape, first, unset, up, down }) => ({
+        mark,
+        height:
+          Math.abs(height) < SAME_HEIGHT
+            ? 'as drawn'
+            : `${bothText(height)} ${height > 0 ? 'higher' : 'lower'}`,
+        load: show(load),
+        tolerance: `${isOpen(up) && isOpen(down) ? 'more than ' : ''}± ${bothText(tolerance)}`,
+        change: `± ${show(Math.abs(change))}`,
+        byTape,
+        first: first === undefined ? 'nothing within 1/4 in' : `${first.title}: ${first.at}`,
+        unset: show(unset),
+      }),
+    ),
+    hasTolerances: tolerances.length > 0,
+    hasByLoad: tolerances.some(({ byTape }) => !byTape),
+  };
 }
 
 function springRow(spring: SpringSetting, support: PlacedSupport | undefined, context: ReportContext) {
