@@ -16,7 +16,7 @@ export function layoutAtBounds(layout: Layout, varied: Installation): Layout {
   return { ...layout, frame: heldBy(layout.frame, buildFrameParts(varied).frame) };
 }
 
-/** @param frame - whose pipes stay @param other - whose supports, joints and bodies are taken @returns both in one */
+/** A frame held by what another has. @param frame - whose pipes stay @param other - whose supports, joints and bodies are taken @returns both in one */
 export function heldBy(frame: Frame, other: Frame): Frame {
   const points = { ...frame.points };
   for (const [name, place] of Object.entries(other.points)) points[name] ??= place;

@@ -1,5 +1,6 @@
 /** Loads, stresses and movements at the bounds of what nobody stated: each thing alone, then the corners that matter. */
 import { analysed, type Subject } from '../../analysis/subject.js';
+import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import { allChecks } from '../../checks/all-checks.js';
 import type { Check } from '../../checks/define-check.js';
 import { runCheck } from '../../checks/run-check.js';
@@ -18,22 +19,15 @@ import type { Unstated } from './unstated.js';
  * Checks that follow from loads at rest. What one millimetre of misfit makes is largest where everything is rigid, as it
  * is taken: a softer spring anywhere never raises it, so fit-up needs no trial. Distances, room and practice do not move.
  */
-export const FOLLOWED: ReadonlySet<string> = new Set([
-  'nozzle-loads',
-  'nozzle-comparison',
-  'nozzle-principal-stress',
-  'nozzle-combined',
-  'slack-hanger',
-  'sustained-stress',
-  'displacement-stress',
-  'test-stress',
-  'occasional-stress',
-  'rod-load',
-  'attachment-load',
-  'support-load',
-  'support-uplift',
-  'flange-equivalent-pressure',
-]);
+export const followedByLoads = allChecks.filter(
+  ({ dependsOn, cost }) =>
+    cost === 'quick' &&
+    dependsOn.includes('supports') &&
+    dependsOn.includes('weights') &&
+    !dependsOn.includes('start') &&
+    !dependsOn.includes('duty'),
+);
+const FOLLOWED: ReadonlySet<string> = new Set(followedByLoads.map(({ id }) => id));
 
 /** Changes of a ratio below this are none [-]. */
 const FELT = 1e-4;
@@ -224,8 +218,11 @@ function cornersOf(
 
 function supportLoads({ response }: Subject): ReadonlyMap<string, number> {
   return new Map(
-    Object.values(response.conditions).flatMap(({ name, supports }) =>
-      Object.entries(supports).map(([mark, { load }]) => [`${mark}\u0000${name}`, -load.force[2]] as const),
+    Object.values(response.conditions).flatMap((condition) =>
+      Object.keys(condition.supports).map((mark) => {
+        const load = supportLoadIn(condition, mark)?.downward ?? Number.NaN;
+        return [`${mark}\u0000${condition.name}`, load] as const;
+      }),
     ),
   );
 }

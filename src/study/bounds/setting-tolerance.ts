@@ -5,7 +5,7 @@
  */
 import { memoized } from '../../analysis/memoized.js';
 import { analysed, type Subject } from '../../analysis/subject.js';
-import { allChecks } from '../../checks/all-checks.js';
+import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import { runCheck } from '../../checks/run-check.js';
 import type { Installation, Part, SupportPart } from '../../input/installation.js';
 import { EngineError } from '../../issues/issue.js';
@@ -14,7 +14,7 @@ import { conditionId, roleOf } from '../../model/conditions/condition-roles.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
 import { supportFacts } from '../../model/support-parts.js';
 import { layoutAtBounds } from './layout-at-bounds.js';
-import { FOLLOWED } from './load-trials.js';
+import { followedByLoads } from './load-trials.js';
 
 /** Farthest that a height is tried off what is drawn: nobody sets worse [m]. */
 export const FARTHEST = 0.25 * 0.0254;
@@ -85,9 +85,8 @@ type Trials = (height: number) => Held;
 
 /** Solves with one support off its height and judges again; verdicts that did not meet as drawn are not asked. */
 function heightTrials(subject: Subject, mark: string): Trials {
-  const checks = allChecks.filter(({ id }) => FOLLOWED.has(id));
   const judged = (of: Subject) =>
-    checks.flatMap((check) => runCheck(check, of).map((one, place) => ({ ...one, place })));
+    followedByLoads.flatMap((check) => runCheck(check, of).map((one, place) => ({ ...one, place })));
   const met = new Set(
     judged(subject)
       .filter(({ verdict, comparison }) => verdict === 'meets' && !comparison)
@@ -104,7 +103,8 @@ function heightTrials(subject: Subject, mark: string): Trials {
       const turned = judged(solved).find(
         ({ check, place, verdict }) => met.has(`${check} ${place}`) && verdict !== 'meets',
       );
-      const load = -(solved.response.conditions[conditionId('filled')]?.supports[mark]?.load.force[2] ?? 0);
+      const filled = solved.response.conditions[conditionId('filled')];
+      const load = supportLoadIn(filled, mark)?.downward ?? 0;
       return turned === undefined
         ? { holds: true, load }
         : { holds: false, load, first: { title: turned.title, at: turned.at } };
@@ -148,8 +148,8 @@ function farthestHeld(
 function largestWithAnotherUnset({ layout, response }: Subject, mark: string): number {
   const loads = layout.frame.conditions.flatMap((condition) => {
     const role = roleOf(condition);
-    const load = response.conditions[condition.name]?.supports[mark]?.load.force[2];
-    return role.kind === 'slack' && role.support !== mark && load !== undefined ? [-load] : [];
+    const load = supportLoadIn(response.conditions[condition.name], mark)?.downward;
+    return role.kind === 'slack' && role.support !== mark && load !== undefined ? [load] : [];
   });
   return Math.max(0, ...loads);
 }

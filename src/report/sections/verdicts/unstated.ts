@@ -1,4 +1,5 @@
 import type { Finding } from '../../../judging/finding.js';
+import { ratioReach } from '../../../judging/reach.js';
 import type { ThingEffect } from '../../../study/bounds/bounds.js';
 import { shortCitation } from '../../citations/source-marks.js';
 import type { ReportContext, View } from '../../context.js';
@@ -23,8 +24,7 @@ export function unstated(context: ReportContext) {
   );
   const moved = judged.filter(({ low = 0, high = 0 }) => high - low > 1e-3 * Math.abs(high));
   const listed = moved.filter(
-    ({ high = 0, limit, verdict }) =>
-      verdict === 'cannot-tell' || (limit !== undefined && high / limit > LISTED_FROM),
+    (finding) => finding.verdict === 'cannot-tell' || (ratioReach(finding).high ?? 0) > LISTED_FROM,
   );
   const onSite = findings.filter(({ siteTest, comparison }) => siteTest !== undefined && !comparison);
   const turned = findings.filter(({ turnedBy, comparison }) => turnedBy !== undefined && !comparison);
@@ -75,16 +75,15 @@ function thingRow({ thing, turns, most }: ThingEffect, context: ReportContext) {
 
 function boundRow(finding: Finding, context: ReportContext) {
   const { write } = context;
-  const { limit, low, high, demand, verdict, title, at, turnedBy } = finding;
-  const over = (value: number | undefined) =>
-    write.ratio(value === undefined || limit === undefined ? undefined : value / limit);
+  const { verdict, title, at, turnedBy } = finding;
+  const { stated, low, high } = ratioReach(finding);
   return {
     title,
     at,
     section: findingRow(finding, context).section,
-    stated: over(demand),
-    low: over(low),
-    high: over(high),
+    stated: write.ratio(stated),
+    low: write.ratio(low),
+    high: write.ratio(high),
     verdict: findingRow(finding, context).verdict,
     turnedBy: turnedBy?.join('; ') ?? '',
     open: verdict === 'cannot-tell',
