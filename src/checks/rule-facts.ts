@@ -1,5 +1,7 @@
 /** What is known of a check beside what it compares: told once, at the check, and asked for by the compiler. */
 
+import type { AskedConditions } from './asked-conditions.js';
+
 /** Trades in the order a list of fixes is worked off. */
 export const TRADES = [
   'Design engineer',
@@ -78,6 +80,8 @@ export interface RuleFacts {
   readonly blocks: 'start' | 'acceptance' | 'nothing';
   /** What comes of it when it exceeds: the order in which findings are read. */
   readonly consequence: Consequence;
+  /** In which conditions it is asked; left out where it does not turn on conditions, or on one that it names itself. */
+  readonly conditions?: AskedConditions;
   /** Where its pascals are a pressure in a pipe rather than a stress in metal. */
   readonly pascals?: 'pressure';
   /** Where no ratio tells how near it is, so that every trial of a change has to look at it. */

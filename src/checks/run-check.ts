@@ -13,6 +13,7 @@ import type { Calculation, Finding } from '../judging/finding.js';
 import { overBounds } from '../judging/over-bounds.js';
 import { governing } from '../judging/worst-first.js';
 import { conditionTitle } from '../model/conditions/condition-roles.js';
+import { askedIn } from './asked-conditions.js';
 import { givenIn } from './citation-of.js';
 import type { Check, ComparedDemand, Demand, SurveyedPlace } from './define-check.js';
 
@@ -38,7 +39,21 @@ export function runCheck(check: Check, subject: Subject): readonly Finding[] {
     const nothing = { kind: 'does-not-apply', code: check.noPlace } as const;
     return [findingOf(check, { at: 'whole installation', demands: [nothing] }, subject)];
   }
-  return surveyed.map((place) => findingOf(check, place, subject));
+  return surveyed.flatMap((place) => parted(check, place)).map((place) => findingOf(check, place, subject));
+}
+
+/** What a rule only compares in some conditions is told apart from what it judges in the others. */
+function parted(check: Check, place: SurveyedPlace): readonly SurveyedPlace[] {
+  const isCompared = ({ condition }: Demand): boolean =>
+    condition !== undefined && askedIn(check, condition) === 'compared';
+  const beside = place.demands.filter(isCompared);
+  if (beside.length === 0) return [place];
+  const judged = place.demands.filter((demand) => !isCompared(demand));
+  const compared = {
+    at: `${place.at}, compared`,
+    demands: beside.map((one) => ({ ...one, comparison: true })),
+  };
+  return judged.length === 0 ? [compared] : [{ ...place, demands: judged }, compared];
 }
 
 /** The document of the owner that makes a rule of practice a limit. */

@@ -1,4 +1,4 @@
-import { pressurisedOnly, type SolvedCondition } from '../../analysis/conditions.js';
+import type { SolvedCondition } from '../../analysis/conditions.js';
 import { ratedPressure, testPressureAllowed } from '../../analysis/flanges/flange-rating.js';
 import { describedJoints, isDescribed, undescribedOwners } from '../../analysis/flanges/flange-sides.js';
 import { type GasketDiameter, gasketDiameter } from '../../analysis/flanges/gasket-diameter.js';
@@ -9,6 +9,7 @@ import type { Calculation } from '../../judging/finding.js';
 import { equivalentPressure } from '../../mechanics/stress/flange-equivalent-pressure.js';
 import type { FlangeSide, PlacedFlangeJoint } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
+import { askedConditions, JOINT_CONDITIONS } from '../asked-conditions.js';
 import { type Demand, defineCheck, type LeastDemand } from '../define-check.js';
 
 const METHOD: Citation = {
@@ -21,7 +22,8 @@ const METHOD: Citation = {
  * Pressure plus the pressure that would open the joint as much as its bending moment and pull stays within the rating.
  *
  * Why: bolts and gasket do not know whether water or a sagging pipe pulls the faces apart. The design pressure goes
- * with every service condition and the test pressure with the test, against one and a half times the rating. Torsion
+ * with every service condition, with starts and sideways loads, and the test pressure with the test, against one and a
+ * half times the rating; with a support unloaded it is compared. Torsion
  * opens no joint and a push is not counted. Where the gasket is not described its reaction lies between the outside of
  * the pipe and the bolt circle: the joint meets if it does with the one, exceeds if it does with the other, and between
  * the two it cannot be told. The method is on the safe side.
@@ -36,6 +38,7 @@ export const flangeEquivalentPressure = defineCheck({
   standing: 'decides',
   blocks: 'start',
   consequence: 'hurt or break',
+  conditions: JOINT_CONDITIONS,
   pascals: 'pressure',
   unit: 'Pa',
   basis: [METHOD],
@@ -44,7 +47,7 @@ export const flangeEquivalentPressure = defineCheck({
   places: describedJoints,
   at: ({ name }) => name,
   demands: (joint, subject) =>
-    pressurisedOnly(subject).flatMap((condition) =>
+    askedConditions(JOINT_CONDITIONS, subject).flatMap((condition) =>
       joint.sides.filter(isDescribed).map((side) => sideDemand(joint, side, condition, subject)),
     ),
 });

@@ -1,3 +1,4 @@
+import { NOZZLE_CONDITIONS } from '../asked-conditions.js';
 import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 import { casingRemark } from './casing-remark.js';
@@ -21,6 +22,7 @@ export const nozzleLoads = defineCheck({
   standing: 'decides',
   blocks: 'start',
   consequence: 'hurt or break',
+  conditions: NOZZLE_CONDITIONS,
   unit: 'N',
   basis: [givenIn('basis of the nozzle loads')],
   exceeds: 'checks.nozzle-loads.exceeds',

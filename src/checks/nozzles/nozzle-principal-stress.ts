@@ -5,6 +5,7 @@ import type { Calculation } from '../../judging/finding.js';
 import { nozzleStress, principalStress } from '../../mechanics/stress/nozzle-stress.js';
 import type { PlacedNozzle } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
+import { NOZZLE_CONDITIONS } from '../asked-conditions.js';
 import { type Demand, defineCheck } from '../define-check.js';
 import { casingRemark } from './casing-remark.js';
 import { rowsOf } from './nozzle-demands.js';
@@ -34,6 +35,7 @@ export const nozzlePrincipalStress = defineCheck({
   standing: 'decides',
   blocks: 'start',
   consequence: 'hurt or break',
+  conditions: NOZZLE_CONDITIONS,
   unit: 'Pa',
   basis: [ANNEX],
   exceeds: 'checks.nozzle-principal-stress.exceeds',

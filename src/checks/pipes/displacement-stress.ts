@@ -9,6 +9,7 @@ import {
   modulusOf,
 } from '../../mechanics/stress/code-stress.js';
 import type { Citation } from '../../sources/index.js';
+import { RANGE_CONDITIONS } from '../asked-conditions.js';
 import { type Demand, defineCheck } from '../define-check.js';
 import { editionNotHeld, factorGrounds } from './code-edition.js';
 
@@ -36,6 +37,7 @@ export const displacementStress = defineCheck({
   standing: 'decides',
   blocks: 'start',
   consequence: 'hurt or break',
+  conditions: RANGE_CONDITIONS,
   unit: 'Pa',
   basis: [BUILDING, POWER],
   exceeds: 'checks.displacement-stress.exceeds',

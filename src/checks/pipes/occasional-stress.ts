@@ -8,6 +8,7 @@ import type { Subject } from '../../analysis/subject.js';
 import type { Calculation } from '../../judging/finding.js';
 import { insideDiameter, metalArea, modulusOf } from '../../mechanics/stress/code-stress.js';
 import type { Citation } from '../../sources/index.js';
+import { OCCASIONAL_CONDITIONS } from '../asked-conditions.js';
 import { type Demand, defineCheck } from '../define-check.js';
 import { editionNotHeld, factorGrounds } from './code-edition.js';
 
@@ -30,6 +31,7 @@ export const occasionalStress = defineCheck({
   standing: 'decides',
   blocks: 'start',
   consequence: 'hurt or break',
+  conditions: OCCASIONAL_CONDITIONS,
   unit: 'Pa',
   basis: [BUILDING, POWER],
   exceeds: 'checks.occasional-stress.exceeds',

@@ -5,6 +5,7 @@ import type { Calculation } from '../../judging/finding.js';
 import { insideDiameter, metalArea, modulusOf } from '../../mechanics/stress/code-stress.js';
 import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { Citation } from '../../sources/index.js';
+import { SUSTAINED_CONDITIONS } from '../asked-conditions.js';
 import { type Demand, defineCheck } from '../define-check.js';
 import { editionNotHeld, factorGrounds } from './code-edition.js';
 
@@ -27,6 +28,7 @@ export const sustainedStress = defineCheck({
   standing: 'decides',
   blocks: 'start',
   consequence: 'hurt or break',
+  conditions: SUSTAINED_CONDITIONS,
   unit: 'Pa',
   basis: [BUILDING, POWER],
   exceeds: 'checks.sustained-stress.exceeds',

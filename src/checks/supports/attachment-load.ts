@@ -1,5 +1,5 @@
-import { judgedConditions } from '../../analysis/conditions.js';
 import { supportLoadIn } from '../../analysis/supports/support-loads.js';
+import { askedConditions, SUPPORT_CONDITIONS } from '../asked-conditions.js';
 import { citationOf, givenIn } from '../citation-of.js';
 import { defineCheck } from '../define-check.js';
 
@@ -19,6 +19,7 @@ export const attachmentLoad = defineCheck({
   standing: 'decides',
   blocks: 'start',
   consequence: 'hurt or break',
+  conditions: SUPPORT_CONDITIONS,
   unit: 'N',
   basis: [givenIn('rating of the attachment')],
   exceeds: 'checks.attachment-load.exceeds',
@@ -30,7 +31,7 @@ export const attachmentLoad = defineCheck({
     }),
   at: ({ mark }) => mark,
   demands: ({ mark, rating }, subject) =>
-    judgedConditions(subject).map((condition) => ({
+    askedConditions(SUPPORT_CONDITIONS, subject).map((condition) => ({
       kind: 'compared' as const,
       condition: condition.name,
       demand: supportLoadIn(condition.solved, mark)?.resultant,

@@ -1,7 +1,7 @@
-import { judgedConditions } from '../../analysis/conditions.js';
 import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import { supportFacts } from '../../model/support-parts.js';
 import type { Citation } from '../../sources/index.js';
+import { askedConditions, SUPPORT_CONDITIONS } from '../asked-conditions.js';
 import { citationOf } from '../citation-of.js';
 import { defineCheck } from '../define-check.js';
 
@@ -24,6 +24,7 @@ export const rodLoad = defineCheck({
   standing: 'decides',
   blocks: 'start',
   consequence: 'hurt or break',
+  conditions: SUPPORT_CONDITIONS,
   unit: 'N',
   basis: [BASIS],
   exceeds: 'checks.rod-load.exceeds',
@@ -35,7 +36,7 @@ export const rodLoad = defineCheck({
     const rods = support.part?.rods;
     const count = rods?.count ?? 1;
     const rating = rods?.rating;
-    return judgedConditions(subject).map((condition) => {
+    return askedConditions(SUPPORT_CONDITIONS, subject).map((condition) => {
       const load = supportLoadIn(condition.solved, support.mark)?.resultant;
       return {
         kind: 'compared' as const,

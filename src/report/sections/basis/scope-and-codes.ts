@@ -56,7 +56,6 @@ function heldRows(named: string) {
     what,
     clause: citation.clause,
     known: citation.confidence,
-    title: sources[citation.source].title,
   }));
 }
 

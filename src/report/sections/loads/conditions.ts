@@ -1,5 +1,6 @@
 import { STANDARD_GRAVITY } from '../../../model/conventions.js';
 import type { ReportContext, View } from '../../context.js';
+import { askedRows } from '../../rows/asked-rows.js';
 import { everyCondition } from '../../words/condition-order.js';
 
 /**
@@ -61,6 +62,7 @@ export function conditions(context: ReportContext) {
     rows,
     shearFour: write.quantity(SHEAR_SHARE / 4 ** 2, 'ratio', { decimals: 0 }),
     shearTen: write.quantity(SHEAR_SHARE / 10 ** 2, 'ratio', { decimals: 0 }),
+    asked: askedRows(),
     residual: write.power(response.quality.residual),
     energy: write.power(response.quality.energy ?? 0),
     conditioning: write.power(response.quality.reciprocalCondition),

@@ -62,7 +62,7 @@ export function summary(context: ReportContext) {
     hasCompared: compared.length > 0,
     beyondCount: String(compared.filter((finding) => finding.verdict === 'exceeds').length),
     openComparedCount: String(compared.filter((finding) => finding.verdict === 'cannot-tell').length),
-    asked: askedOfManufacturer(findings).map(({ what, settles }) => ({ what, settles: settles.join('; ') })),
+    asked: askedOfManufacturer(findings).map(({ what }) => ({ what })),
     hasAsked: askedOfManufacturer(findings).length > 0,
     faults: faults.map((one, index) => namedRow(one, index, context)),
     hasFaults: faults.length > 0,
