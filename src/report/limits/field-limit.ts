@@ -55,7 +55,8 @@ export function sourceText({ citation }: { readonly citation: Citation }): strin
 }
 
 /** Name of a source in two or three words with how sure it is: `API RP 686, read`. */
-export function sourceName({ source, confidence }: Citation): string {
+export function sourceName({ source, clause, confidence }: Citation): string {
+  if (source === 'input') return `${clause}, given in the file`;
   return `${shortTitle(sources[source].title)}, ${confidence}`;
 }
 

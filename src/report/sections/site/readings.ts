@@ -3,7 +3,7 @@ import { inCondition, type SingleRole } from '../../../model/conditions/conditio
 import type { PlacedSupport } from '../../../model/layout/layout.js';
 import type { ReportContext, View } from '../../context.js';
 import { alignmentLimits } from '../../limits/alignment.js';
-import { type FieldLimit, limitText, sourceText } from '../../limits/field-limit.js';
+import { type FieldLimit, limitText, sourceName } from '../../limits/field-limit.js';
 import { carriesWeight, rodText, supportWord } from '../../words/support-word.js';
 
 /**
@@ -47,7 +47,7 @@ function toleranceTexts(which: 'suction' | 'discharge', context: ReportContext) 
   const text = (limit: FieldLimit | undefined) => (limit === undefined ? '' : limitText(limit, context));
   const { parallelism, holes, gap, offset, shaft } = limits;
   const from = [parallelism, gap, offset, holes, shaft].flatMap((limit) =>
-    limit ? [sourceText(limit)] : [],
+    limit ? [sourceName(limit.citation)] : [],
   );
   return {
     tilt: text(parallelism),
