@@ -21,12 +21,13 @@ import { understand } from '../readings/understand.js';
 import type { ReviewSubject } from '../report/compose-review.js';
 import { buildSheet } from '../sheet/build-sheet.js';
 import { fieldContext } from '../sheet/field-context.js';
-import { boxesOf } from '../sheet/sheet.js';
+import { boxesOf, type FieldSheet } from '../sheet/sheet.js';
 import { type Decisions, decide } from './decisions/decide.js';
 import type { FieldSubject } from './judge.js';
 import { judgeVariants } from './judge-variants.js';
 import type { Judgement } from './judgement.js';
 import { judges } from './judges/all-judges.js';
+import { isOfInput, partsApart } from './of-input.js';
 import { type OpenItem, openItems } from './open-item.js';
 
 /** Readings of an earlier visit, for the trend. */
@@ -148,16 +149,13 @@ function untold(sheets: readonly SheetTaken[]): readonly Issue[] {
 }
 
 /** What is wrong with the origin of a sheet. */
-function belonging(
-  { file, fingerprint, mark }: Answers,
-  sheet: { readonly fingerprint: string; readonly mark: string },
-  taken: boolean,
-): readonly Issue[] {
+function belonging(answers: Answers, sheet: FieldSheet, taken: boolean): readonly Issue[] {
+  const { file, fingerprint, mark } = answers;
   if (mark !== undefined && mark !== '' && mark !== sheet.mark) {
     const data = { file, found: mark, wanted: sheet.mark };
     return [{ code: 'fieldwork.sheet.other-pump', severity: 'error', data }];
   }
-  if (fingerprint === sheet.fingerprint) return [];
+  if (isOfInput(answers, sheet)) return [];
   const severity = taken ? 'warning' : 'error';
   return fingerprint === undefined
     ? [{ code: 'fieldwork.sheet.unmarked', severity, data: { file, wanted: sheet.fingerprint } }]
@@ -165,7 +163,12 @@ function belonging(
         {
           code: 'fieldwork.sheet.other-revision',
           severity,
-          data: { file, found: fingerprint, wanted: sheet.fingerprint },
+          data: {
+            file,
+            found: fingerprint,
+            wanted: sheet.fingerprint,
+            parts: partsApart(answers, sheet),
+          },
         },
       ];
 }

@@ -32,13 +32,20 @@ export interface KeptSheet {
 const INSTRUMENTS = ['gauges', 'clamp-meter', 'vibration-meter', 'dial', 'feelers'] as const;
 
 /** What was filled in, as plain data, whatever file it came in. */
-function contentOf({ fingerprint, mark, answers }: Answers, units: string) {
+function contentOf({ fingerprint, content, mark, answers }: Answers, units: string) {
   const readings = Object.fromEntries(
     [...answers]
       .sort((a, b) => (a.id < b.id ? -1 : 1))
       .map(({ id, text, notRead }) => [id, notRead === undefined ? text : { 'not-read': notRead }]),
   );
-  return { format: READINGS_FORMAT, sheet: fingerprint ?? 'not known', mark, units, readings };
+  return {
+    format: READINGS_FORMAT,
+    sheet: fingerprint ?? 'not known',
+    ...(content !== undefined && { content }),
+    mark,
+    units,
+    readings,
+  };
 }
 
 /** Digest of what was filled in on a sheet. */

@@ -14,6 +14,7 @@ import { buildSheet } from '../sheet/build-sheet.js';
 import { fieldContext } from '../sheet/field-context.js';
 import { boxesOf } from '../sheet/sheet.js';
 import type { AsInstalled, EarlierVisit } from './as-installed.js';
+import { isOfInput } from './of-input.js';
 
 /** A file to be kept. */
 export interface StoredReadings {
@@ -31,7 +32,7 @@ export interface StoredReadings {
  * @throws EngineError `fieldwork.store.no-date` where the visit has no day
  */
 export function storedReadings(visit: AsInstalled): StoredReadings {
-  const { pump, fingerprint } = visit.review.installation;
+  const { pump, fingerprint, content: made } = visit.review.installation;
   if (visit.date === undefined) {
     throw new EngineError('fieldwork.store.no-date', { file: visit.files.join(', ') });
   }
@@ -46,6 +47,7 @@ export function storedReadings(visit: AsInstalled): StoredReadings {
   const content = {
     format: READINGS_FORMAT,
     sheet: fingerprint,
+    ...(made !== undefined && { content: made }),
     mark: pump.mark,
     units: visit.write.system,
     readings,
@@ -79,5 +81,5 @@ export function earlierVisit(text: string, file: string, review: ReviewSubject):
   const { readings } = understand(read.answers, buildSheet(review, units), units);
   const date = dateIn(readings, DATE_BOX);
   if (date === undefined) return undefined;
-  return { date, readings, otherRevision: read.answers.fingerprint !== review.installation.fingerprint };
+  return { date, readings, otherRevision: !isOfInput(read.answers, review.installation) };
 }

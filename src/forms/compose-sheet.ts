@@ -17,6 +17,7 @@ export const FORM_KIND = 'pipeborne-field-sheet/1';
 export const STATED = {
   kind: 'about-this-sheet.kind',
   fingerprint: 'about-this-sheet.fingerprint',
+  content: 'about-this-sheet.content',
   mark: 'about-this-sheet.mark',
   revision: 'about-this-sheet.revision',
   units: 'about-this-sheet.units',
@@ -61,11 +62,13 @@ export function statedOf({
   mark,
   revision,
   fingerprint,
+  content,
   units,
 }: FieldSheet): Readonly<Record<string, string>> {
   return {
     [STATED.kind]: FORM_KIND,
     [STATED.fingerprint]: fingerprint,
+    ...(content === undefined ? {} : { [STATED.content]: content }),
     [STATED.mark]: mark,
     [STATED.revision]: revision,
     ...(units === undefined ? {} : { [STATED.units]: units }),

@@ -99,10 +99,11 @@ function readFields({ pdf, fields, stated }: OpenForm, sheet: FieldSheet): FormR
       ),
     ),
   ];
-  const { fingerprint, mark, revision, units } = stated;
+  const { fingerprint, content, mark, revision, units } = stated;
   return {
     boxes,
     ...(fingerprint === undefined ? {} : { fingerprint }),
+    ...(content === undefined ? {} : { content }),
     ...(mark === undefined ? {} : { mark }),
     ...(revision === undefined ? {} : { revision }),
     ...(units === undefined ? {} : { units }),

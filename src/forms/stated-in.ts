@@ -11,6 +11,8 @@ export interface StatedInForm {
   /** Whether it says that it is a field sheet. */
   readonly isOurs: boolean;
   readonly fingerprint?: string;
+  /** Digests of what that input describes, where the sheet says them. */
+  readonly content?: string;
   readonly mark?: string;
   readonly revision?: string;
   /** Units of its boxes. */
@@ -20,6 +22,9 @@ export interface StatedInForm {
 /** Longest of these that is taken. */
 const LONGEST = 300;
 
+/** Longest line of digests that is taken: some thirty signs a part. */
+const LONGEST_CONTENT = 200_000;
+
 /**
  * What a file says it was made from.
  *
@@ -28,16 +33,17 @@ const LONGEST = 300;
  * @returns what is there
  */
 export function statedIn(pdf: OpenPdf, fields: readonly PdfField[]): StatedInForm {
-  const said = (name: string): string | undefined => {
+  const said = (name: string, longest = LONGEST): string | undefined => {
     const field = fields.find((one) => idOf(one.name, (known) => known === name) !== undefined);
     const words = field && wordsOf(pdf, field.entry('V'))?.trim();
-    return words === undefined || words === '' || words.length > LONGEST ? undefined : words;
+    return words === undefined || words === '' || words.length > longest ? undefined : words;
   };
   const keywords = wordsOf(pdf, pdf.resolve(pdf.about?.entries.get('Keywords'))) ?? '';
   const word = new RegExp(`(?:^|\\s|,)${FINGERPRINT_KEYWORD}([0-9a-f]{16,128})(?=$|\\s|,)`).exec(
     keywords,
   )?.[1];
   const fingerprint = said(STATED.fingerprint) ?? word;
+  const content = said(STATED.content, LONGEST_CONTENT);
   const mark = said(STATED.mark);
   const revision = said(STATED.revision);
   const units =
@@ -45,6 +51,7 @@ export function statedIn(pdf: OpenPdf, fields: readonly PdfField[]): StatedInFor
   return {
     isOurs: said(STATED.kind) === FORM_KIND || keywords.includes(FORM_KIND),
     ...(fingerprint === undefined ? {} : { fingerprint }),
+    ...(content === undefined ? {} : { content }),
     ...(mark === undefined ? {} : { mark }),
     ...(revision === undefined ? {} : { revision }),
     ...(units === 'us' || units === 'si' ? { units } : {}),

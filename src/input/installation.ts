@@ -752,6 +752,8 @@ export interface Installation {
   readonly format: 'pipeborne/1';
   /** SHA-256 of the file's bytes, hex. */
   readonly fingerprint: string;
+  /** Digests of what it is, whatever is said about it; there where it was read from a file. */
+  readonly content?: string;
   readonly review: ReviewData;
   readonly service: Service;
   readonly materials: Readonly<Record<string, Material>>;

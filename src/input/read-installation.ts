@@ -1,9 +1,9 @@
 /** The way in: text to a checked installation, or every issue at once. */
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { type Issue, issueOf, withMore } from '../issues/issue.js';
 import type { SourceId } from '../sources/index.js';
 import { checkWalks } from './check-walks.js';
+import { contentDigest } from './content-digest.js';
+import { digestOf } from './digest.js';
 import type { Installation } from './installation.js';
 import { lookFurther } from './look-further.js';
 import type { PendingIssue } from './pending-issue.js';
@@ -57,9 +57,10 @@ export function readInstallation(text: string, options: { readonly file?: string
   const { installation, pendingIssues } = resolveInstallation(parsed.data);
   const issues = issuesOf([...written, ...pendingIssues], read);
   if (issues.some(({ severity }) => severity === 'error')) return { ok: false, issues };
-  const fingerprint = bytesToHex(sha256(utf8ToBytes(text)));
+  const fingerprint = digestOf(text);
+  const content = contentDigest(installation);
   const sourcesUsed: readonly SourceId[] = sourcesOf(installation);
-  return { ok: true, installation: { ...installation, fingerprint, sourcesUsed }, warnings: issues };
+  return { ok: true, installation: { ...installation, fingerprint, content, sourcesUsed }, warnings: issues };
 }
 
 function issuesOf(pendingIssues: readonly PendingIssue[], read: ReadText): readonly Issue[] {

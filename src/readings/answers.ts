@@ -31,6 +31,8 @@ export interface Answers {
   readonly file: string;
   /** Fingerprint of the input that the sheet was made from. */
   readonly fingerprint?: string;
+  /** Digests of what that input describes, where the sheet says them. */
+  readonly content?: string;
   readonly mark?: string;
   /** Units the boxes were in, where the sheet says so; else those of the review. */
   readonly units?: UnitSystem;
@@ -60,6 +62,7 @@ export function answersOfForm(reading: FormReading, file: string): Answers {
     answers,
     issues: reading.issues,
     ...(reading.fingerprint !== undefined && { fingerprint: reading.fingerprint }),
+    ...(reading.content !== undefined && { content: reading.content }),
     ...(reading.mark !== undefined && { mark: reading.mark }),
     ...(reading.units !== undefined && { units: reading.units }),
   };

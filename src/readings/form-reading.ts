@@ -24,6 +24,8 @@ export interface FormReading {
   readonly boxes: Readonly<Record<string, FilledBox>>;
   /** Fingerprint of the input the sheet was made from, as the file says; absent where it says none. */
   readonly fingerprint?: string;
+  /** Digests of what that input describes, where the sheet says them. */
+  readonly content?: string;
   readonly mark?: string;
   readonly revision?: string;
   /** Units of its boxes, as the file says. */

@@ -23,6 +23,10 @@ export const readingsSchema = once(() =>
   z.strictObject({
     format: z.literal(READINGS_FORMAT),
     sheet: z.string().describe('Fingerprint of the input the sheet was made from, as printed on it.'),
+    content: z
+      .string()
+      .optional()
+      .describe('Digests of what that input describes, as a program wrote them; may be left away.'),
     mark: z.string().optional().describe('Mark of the pump.'),
     units: z.enum(['us', 'si']).optional().describe('Units of the sheet; those of the input where not said.'),
     kept: z

@@ -15,7 +15,7 @@ export const MOST_READINGS = 5000;
 /** Longest text of one reading [characters]. */
 export const LONGEST_READING = 2000;
 
-const KEYS = ['format', 'sheet', 'mark', 'units', 'readings'] as const;
+const KEYS = ['format', 'sheet', 'content', 'mark', 'units', 'readings'] as const;
 
 /** Digests of the entries before one that a store has kept. */
 function keptAfter(kept: unknown): readonly string[] | undefined {
@@ -40,7 +40,7 @@ export function readReadingsText(text: string, file: string): ReadReadings {
     wrong({ code: 'fieldwork.readings.not-a-map', data: {} }, []);
     return { ok: false, issues };
   }
-  const { format, sheet, mark, units, readings, kept, ...others } = read.content;
+  const { format, sheet, content: made, mark, units, readings, kept, ...others } = read.content;
   for (const key of Object.keys(others)) {
     wrong({ code: 'fieldwork.readings.unknown-key', data: { found: key, known: [...KEYS] } }, [key]);
   }
@@ -84,6 +84,7 @@ export function readReadingsText(text: string, file: string): ReadReadings {
   if (issues.length > 0) return { ok: false, issues };
   const known = wordOf(mark);
   const after = keptAfter(kept);
+  const content = wordOf(made);
   return {
     ok: true,
     answers: {
@@ -91,6 +92,7 @@ export function readReadingsText(text: string, file: string): ReadReadings {
       answers,
       issues: [],
       ...(fingerprint !== undefined && { fingerprint }),
+      ...(content !== undefined && { content }),
       ...(known !== undefined && { mark: known }),
       ...(isSystem(units) && { units }),
       ...(after !== undefined && { keptAfter: after }),

@@ -20,13 +20,14 @@ import { sheetParts } from './sheet-parts.js';
 export function buildSheet(reviewed: ReviewSubject, units?: UnitSystem): FieldSheet {
   const review = units === undefined ? reviewed : inUnits(reviewed, units);
   const context = fieldContext(review);
-  const { fingerprint, pump, review: data } = review.installation;
+  const { fingerprint, content, pump, review: data } = review.installation;
   return {
     mark: pump.mark,
     project: data.project,
     revision: data.revisions.at(-1)?.mark ?? '',
     date: data.date,
     fingerprint,
+    ...(content !== undefined && { content }),
     units: data.units,
     parts: sheetParts.flatMap((part) => partOf(part, context) ?? []),
   };

@@ -80,6 +80,8 @@ export interface FieldSheet {
   readonly date: string;
   /** Fingerprint of the input the sheet was made from. */
   readonly fingerprint: string;
+  /** Digests of what that input describes, by which a sheet of the same installation is known. */
+  readonly content?: string;
   /** Units its boxes are in. */
   readonly units?: UnitSystem;
   readonly parts: readonly SheetPart[];

@@ -68,8 +68,17 @@ test('a sheet in other units than the review says so, and bare numbers in it are
   expect(readings.get('hydraulic.flow')).toMatchObject({ value: 145 / 3600 });
 });
 
-test('a sheet of another revision is refused when it comes as a PDF too', async () => {
+test('a sheet of an input with another comment belongs to this one', async () => {
   const sheet = await fieldSheetPdf({ ...buildSheet(pool), fingerprint: 'e'.repeat(64) }, look);
+  const answers = await readReadings(await filled(sheet, { 'coupling.runout': '0.001' }), 'back.pdf', pool);
+  expect(answers.content).toEqual(pool.installation.content);
+  expect(asInstalled(pool, [answers]).issues).toEqual([]);
+});
+
+test('a sheet of another revision is refused when it comes as a PDF too', async () => {
+  // As the first version wrote it: with the fingerprint of the text alone.
+  const { content: _none, ...first } = buildSheet(pool);
+  const sheet = await fieldSheetPdf({ ...first, fingerprint: 'e'.repeat(64) }, look);
   const answers = await readReadings(await filled(sheet, { 'coupling.runout': '0.001' }), 'old.pdf', pool);
   expect(() => asInstalled(pool, [answers])).toThrow('fieldwork.sheet.other-revision');
 });

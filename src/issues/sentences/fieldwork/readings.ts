@@ -18,6 +18,16 @@ function where(data: AnswerSpot): string {
 
 const answer = (data: Told) => `"${say(data, 'found')}" for "${say(data, 'label')}"${where(data)}`;
 
+/** Most parts that are named; where more differ it is another line. */
+const NAMED = 8;
+
+/** What differs between the input of a sheet and the one at hand, by name. */
+function apart({ parts }: { readonly parts: readonly string[] }): string {
+  if (parts.length === 0) return '';
+  const rest = parts.length > NAMED ? ` and ${parts.length - NAMED} more` : '';
+  return `; what differs: ${say({ parts: parts.slice(0, NAMED) }, 'parts')}${rest}`;
+}
+
 /** Sentences on readings files and on single readings that cannot be understood. */
 export const fieldworkReadingsSentences = {
   'fieldwork.readings.not-a-map': () => ({
@@ -154,8 +164,13 @@ export const fieldworkReadingsSentences = {
     wanted: 'a name in the box identity.by',
     hint: 'without a name its readings correct none, and its remarks are classed by nobody',
   }),
-  'fieldwork.sheet.other-revision': (data: { file: string; found: string; wanted: string }) => ({
-    message: `${say(data, 'file')} was filled in on a sheet of another input: ${say(data, 'found')}; this input is ${say(data, 'wanted')}`,
+  'fieldwork.sheet.other-revision': (data: {
+    file: string;
+    found: string;
+    wanted: string;
+    parts: readonly string[];
+  }) => ({
+    message: `${say(data, 'file')} was filled in on a sheet of another input: ${say(data, 'found')}; this input is ${say(data, 'wanted')}${apart(data)}`,
     wanted: 'the input the sheet was made from',
     hint: '--other-revision takes the readings all the same; whatever the two do not share is told',
   }),
