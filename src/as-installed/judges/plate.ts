@@ -29,12 +29,29 @@ export function halfOfLastDigit(text: string): number | undefined {
   return value > 0 ? (0.5 * 10 ** -fraction.length) / value : undefined;
 }
 
-function comparisonsOf(rows: readonly PlateRow[], readings: ReadingsById): readonly FieldComparison[] {
+/**
+ * The same for a weight, which makers round: a whole number of three digits or more that ends in zero is one of tens, so
+ * that `300` is 295 to 305. Common practice; plates are often rounder still, which nobody can tell from the number.
+ *
+ * @param text - as written
+ * @returns share [-]; nothing for what is no plain number
+ */
+export function halfOfRoundedWeight(text: string): number | undefined {
+  const [, whole] = /^(\d{2,}0)(?![\d.,]|\S*[/'])/u.exec(text.trim()) ?? [];
+  const tens = Number(whole);
+  return whole === undefined || tens <= 0 ? halfOfLastDigit(text) : 5 / tens;
+}
+
+function comparisonsOf(
+  rows: readonly PlateRow[],
+  readings: ReadingsById,
+  half: (text: string) => number | undefined,
+): readonly FieldComparison[] {
   return rows.flatMap(([key, at, measured, expected]): readonly FieldComparison[] => {
     if (expected === undefined) return [];
     const box = `identity.${key}`;
     const read = numberIn(readings, box);
-    const printed = halfOfLastDigit(readings.get(box)?.text ?? '') ?? 0;
+    const printed = half(readings.get(box)?.text ?? '') ?? 0;
     return [
       {
         kind: 'measured',
@@ -72,6 +89,7 @@ export const plate: Judge = {
         ['motor-current', 'full-load current', 'current', motor.fullLoadCurrent?.value],
       ],
       readings,
+      halfOfLastDigit,
     );
   },
 };
@@ -90,6 +108,7 @@ export const plateWeight: Judge = {
         ['pump-weight', 'pump weight', 'mass', casing.mass.value],
       ],
       readings,
+      halfOfRoundedWeight,
     );
   },
 };
