@@ -1,5 +1,6 @@
 /** Runs a check: asks it for its places and the demands there, has them judged, and says what governs each place. */
 
+import { givenIn } from '../analysis/citation-of.js';
 import type { Subject } from '../analysis/subject.js';
 import type { RuleDocument } from '../input/installation.js';
 import { coded, type IssueCode } from '../issues/issue.js';
@@ -14,7 +15,6 @@ import { overBounds } from '../judging/over-bounds.js';
 import { governing } from '../judging/worst-first.js';
 import { conditionTitle } from '../model/conditions/condition-roles.js';
 import { askedIn } from './asked-conditions.js';
-import { givenIn } from './citation-of.js';
 import type { Check, ComparedDemand, Demand, SurveyedPlace } from './define-check.js';
 
 /** A demand with its outcome. */

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { misfitLoads } from '../../src/analysis/nozzles/misfit-loads.js';
 import { nozzleAxisLoads, nozzleLoadRows } from '../../src/analysis/nozzles/nozzle-load-rows.js';
 import { asDesigned, asFound } from '../../src/as-found/as-found.js';
 import { movedSupports } from '../../src/as-found/found-places.js';
 import { loadsWithMisfit, misfitRead } from '../../src/as-installed/judges/misfit-load.js';
 import { openItems } from '../../src/as-installed/open-item.js';
-import { misfitLoads } from '../../src/checks/nozzles/misfit-loads.js';
 import { wrenchOnBody } from '../../src/mechanics/frame/recovery/wrench-on-body.js';
 import { solveFrame } from '../../src/mechanics/frame/solve-frame.js';
 import { type MisfitWay, wayOf } from '../../src/mechanics/what-ifs/fit-up.js';

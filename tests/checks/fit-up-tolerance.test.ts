@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { misfitLoads, misfitUsedUp } from '../../src/analysis/nozzles/misfit-loads.js';
 import { fitUpTolerance } from '../../src/checks/nozzles/fit-up-tolerance.js';
-import { misfitLoads, misfitUsedUp } from '../../src/checks/nozzles/misfit-loads.js';
 import { runCheck } from '../../src/checks/run-check.js';
 import { findingsOf } from './findings-of.js';
 import { makerOf, PUBLISHED, solvedSubject } from './solved-subject.js';

@@ -6,9 +6,9 @@
 // Limits   the publication rounds its resultants to the nearest ten up to NPS 6 and 8, and to the nearest hundred above;
 //          the tolerance is half of that step.
 import { expect, test } from 'vitest';
+import { nozzleLimits } from '../../src/analysis/nozzles/nozzle-limits.js';
 import { nozzleAxisLoads } from '../../src/analysis/nozzles/nozzle-load-rows.js';
 import { processPumpTable } from '../../src/catalog/index.js';
-import { nozzleLimits } from '../../src/checks/nozzles/nozzle-limits.js';
 import { installation } from '../checks/fixture.js';
 import { withinPrintedRounding } from './printed-value.js';
 

@@ -1,9 +1,9 @@
+import { type MisfitLoads, misfitLoads } from '../../analysis/nozzles/misfit-loads.js';
+import { nozzleComponents } from '../../analysis/nozzles/nozzle-components.js';
 import { faceDiameters } from '../../analysis/nozzles/nozzle-faces.js';
+import { nozzleLimits } from '../../analysis/nozzles/nozzle-limits.js';
 import type { NozzleAxisLoads } from '../../analysis/nozzles/nozzle-load-rows.js';
 import { gapBeyondGasket, gapIds, gapsAt, type Which } from '../../as-installed/read-flange.js';
-import { type MisfitLoads, misfitLoads } from '../../checks/nozzles/misfit-loads.js';
-import { nozzleComponents } from '../../checks/nozzles/nozzle-demands.js';
-import { nozzleLimits } from '../../checks/nozzles/nozzle-limits.js';
 import type { MisfitWay } from '../../mechanics/what-ifs/fit-up.js';
 import { numberIn } from '../../readings/read-box.js';
 import { siteText } from '../../sheet/field-context.js';

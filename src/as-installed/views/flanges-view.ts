@@ -1,7 +1,7 @@
 /** What the readings before bolt-up say of each flange. */
 
+import { misfitLoads } from '../../analysis/nozzles/misfit-loads.js';
 import { FLANGES, gapBeyondGasket, gapsAt } from '../../as-installed/read-flange.js';
-import { misfitLoads } from '../../checks/nozzles/misfit-loads.js';
 import { faceSide } from '../../report/words/flange-words.js';
 import { siteText } from '../../sheet/field-context.js';
 import type { AsInstalled } from '../as-installed.js';

@@ -1,11 +1,11 @@
 /** Predicted, designed and found, side by side: nozzles and supports. */
 
+import { nozzleLimits } from '../../analysis/nozzles/nozzle-limits.js';
 import type { NozzleLoadRow } from '../../analysis/nozzles/nozzle-load-rows.js';
 import { nozzleLoadRows } from '../../analysis/nozzles/nozzle-load-rows.js';
 import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import { asDesigned } from '../../as-found/as-found.js';
 import type { ModelUpdate } from '../../as-found/model-update.js';
-import { nozzleLimits } from '../../checks/nozzles/nozzle-limits.js';
 import { coded } from '../../issues/issue.js';
 import { sentenceOf } from '../../issues/print.js';
 import { conditionTitle, inCondition, isService } from '../../model/conditions/condition-roles.js';

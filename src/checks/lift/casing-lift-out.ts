@@ -1,7 +1,7 @@
+import { givenIn } from '../../analysis/citation-of.js';
 import { sweepUp } from '../../geometry/index.js';
 import { spacesFor } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
-import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 import { accessOf, FAR, wayBefore } from '../room/access-subject.js';
 import { inTheWay } from '../room/in-the-way.js';

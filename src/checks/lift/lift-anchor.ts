@@ -1,6 +1,6 @@
+import { citationOf } from '../../analysis/citation-of.js';
 import { STANDARD_GRAVITY } from '../../model/conventions.js';
 import type { Citation } from '../../sources/index.js';
-import { citationOf } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 import { accessOf } from '../room/access-subject.js';
 

@@ -1,7 +1,7 @@
+import { citationOf } from '../../analysis/citation-of.js';
 import { STANDARD_GRAVITY } from '../../model/conventions.js';
 import { carryingLegs, legPull } from '../../model/room/lift-geometry.js';
 import type { Citation } from '../../sources/index.js';
-import { citationOf } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 
 const TABLE: Citation = {

@@ -1,3 +1,4 @@
+import { citationOf } from '../../analysis/citation-of.js';
 import { type Excitation, excitations, type PumpMode, pumpModes } from '../../analysis/motion/pump-modes.js';
 import type { Subject } from '../../analysis/subject.js';
 import {
@@ -8,7 +9,6 @@ import {
 } from '../../mechanics/modes/lock-out-bands.js';
 import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { Citation } from '../../sources/index.js';
-import { citationOf } from '../citation-of.js';
 import { type ComparedDemand, type Demand, defineCheck } from '../define-check.js';
 
 const SPECIFICATION: Citation = {

@@ -1,3 +1,4 @@
+import { citationOf } from '../../analysis/citation-of.js';
 import { type SolvedCondition, solvedConditions } from '../../analysis/conditions.js';
 import type { Subject } from '../../analysis/subject.js';
 import { movedMovement } from '../../mechanics/frame/elements/rigid-arm.js';
@@ -6,7 +7,6 @@ import { conditionId, ofRole, ofRoles } from '../../model/conditions/condition-r
 import { motorPoint } from '../../model/frame/pump-body.js';
 import { subtract } from '../../model/vector.js';
 import type { Citation } from '../../sources/index.js';
-import { citationOf } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 
 const LIMIT: Citation = { source: 'input', clause: 'limits.start-movement', confidence: 'read' };

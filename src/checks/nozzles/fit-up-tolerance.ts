@@ -1,14 +1,14 @@
+import { citationOf } from '../../analysis/citation-of.js';
+import { type MisfitLoads, misfitLoads } from '../../analysis/nozzles/misfit-loads.js';
+import { type NozzleComponent, nozzleComponents } from '../../analysis/nozzles/nozzle-components.js';
 import { faceDiameters } from '../../analysis/nozzles/nozzle-faces.js';
+import { nozzleLimits } from '../../analysis/nozzles/nozzle-limits.js';
 import type { NozzleAxisLoads } from '../../analysis/nozzles/nozzle-load-rows.js';
 import type { Subject } from '../../analysis/subject.js';
 import type { MisfitWay } from '../../mechanics/what-ifs/fit-up.js';
 import { conditionId } from '../../model/conditions/condition-roles.js';
 import type { Citation } from '../../sources/index.js';
-import { citationOf } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
-import { type MisfitLoads, misfitLoads } from './misfit-loads.js';
-import { type NozzleComponent, nozzleComponents } from './nozzle-demands.js';
-import { nozzleLimits } from './nozzle-limits.js';
 
 const BASIS: Citation = {
   source: 'asme-pcc-1',

@@ -1,10 +1,10 @@
+import { givenIn } from '../../analysis/citation-of.js';
+import { nozzleLimits } from '../../analysis/nozzles/nozzle-limits.js';
 import type { NozzleBasis } from '../../input/installation.js';
 import type { PlacedNozzle } from '../../model/layout/layout.js';
-import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 import { casingRemark, isWeakerThanSteel } from './casing-remark.js';
 import { largestLoad, nozzleDemands } from './nozzle-demands.js';
-import { nozzleLimits } from './nozzle-limits.js';
 
 /** How a basis is named behind "against". */
 const WORDS: Readonly<Record<NozzleBasis, string>> = {

@@ -1,35 +1,16 @@
 import { withPumpInPlace } from '../../analysis/conditions.js';
+import { type NozzleComponent, nozzleComponents } from '../../analysis/nozzles/nozzle-components.js';
+import type { NozzleLimits } from '../../analysis/nozzles/nozzle-limits.js';
 import {
   type NozzleAxisLoads,
   type NozzleLoadRow,
   nozzleLoadRows,
 } from '../../analysis/nozzles/nozzle-load-rows.js';
 import type { Subject } from '../../analysis/subject.js';
-import type { NozzleAllowance } from '../../input/installation.js';
 import type { IssueCode } from '../../issues/issue.js';
 import type { Calculation } from '../../judging/finding.js';
 import type { PlacedNozzle } from '../../model/layout/layout.js';
 import type { Demand } from '../define-check.js';
-import type { NozzleLimits } from './nozzle-limits.js';
-
-/** One component that a basis may limit. */
-export interface NozzleComponent {
-  readonly key: keyof NozzleAllowance & keyof NozzleAxisLoads;
-  readonly label: string;
-  readonly unit: 'N' | 'N·m';
-}
-
-/** Everything a basis may limit, in trade words. */
-export const nozzleComponents: readonly NozzleComponent[] = [
-  { key: 'axialForce', label: 'force along the nozzle', unit: 'N' },
-  { key: 'verticalForce', label: 'vertical force', unit: 'N' },
-  { key: 'crossForce', label: 'force across the nozzle', unit: 'N' },
-  { key: 'resultantForce', label: 'resultant force', unit: 'N' },
-  { key: 'axialMoment', label: 'torsion about the nozzle', unit: 'N·m' },
-  { key: 'verticalMoment', label: 'moment about the vertical', unit: 'N·m' },
-  { key: 'crossMoment', label: 'moment about the cross axis', unit: 'N·m' },
-  { key: 'resultantMoment', label: 'resultant moment', unit: 'N·m' },
-];
 
 /**
  * Load rows of one nozzle in the conditions that are judged: those that come to pass with the whole pump in place.

@@ -1,9 +1,9 @@
+import { givenIn } from '../../analysis/citation-of.js';
+import { nozzleLimits } from '../../analysis/nozzles/nozzle-limits.js';
 import { NOZZLE_CONDITIONS } from '../asked-conditions.js';
-import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 import { casingRemark } from './casing-remark.js';
 import { largestLoad, nozzleDemands } from './nozzle-demands.js';
-import { nozzleLimits } from './nozzle-limits.js';
 
 /**
  * Loads of the pipe on each nozzle stay within the basis that the file names for the verdict.

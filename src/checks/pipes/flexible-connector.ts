@@ -1,8 +1,8 @@
+import { nozzleLimits } from '../../analysis/nozzles/nozzle-limits.js';
 import { connectorsOf, type PlacedConnector } from '../../analysis/pipes/connectors.js';
 import type { Subject } from '../../analysis/subject.js';
 import type { Citation } from '../../sources/index.js';
 import { type Demand, defineCheck } from '../define-check.js';
-import { nozzleLimits } from '../nozzles/nozzle-limits.js';
 
 const STATICS: Citation = {
   source: 'statics',

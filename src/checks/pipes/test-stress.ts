@@ -1,3 +1,4 @@
+import { citationOf } from '../../analysis/citation-of.js';
 import { linesOf, placeOnLine } from '../../analysis/pipes/lines-of.js';
 import { type PipeInLine, pipesInLines } from '../../analysis/pipes/pipes-in-lines.js';
 import type { Subject } from '../../analysis/subject.js';
@@ -5,7 +6,6 @@ import { hoopStress } from '../../mechanics/stress/code-stress-hoop.js';
 import { conditionId } from '../../model/conditions/condition-roles.js';
 import { STANDARD_GRAVITY } from '../../model/conventions.js';
 import type { Citation } from '../../sources/index.js';
-import { citationOf } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 import { editionNotHeld } from './code-edition.js';
 

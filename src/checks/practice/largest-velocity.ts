@@ -1,8 +1,8 @@
+import { citationOf } from '../../analysis/citation-of.js';
 import { courseOf, type Side } from '../../analysis/pipes/line-course.js';
 import type { Subject } from '../../analysis/subject.js';
 import type { PipeSection, Sourced } from '../../input/installation.js';
 import type { Citation } from '../../sources/index.js';
-import { citationOf } from '../citation-of.js';
 import type { Demand } from '../define-check.js';
 
 /** Where the liquid is fastest. */

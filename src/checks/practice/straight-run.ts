@@ -1,3 +1,4 @@
+import { citationOf } from '../../analysis/citation-of.js';
 import { courseOf } from '../../analysis/pipes/line-course.js';
 import {
   portDiameter,
@@ -9,7 +10,6 @@ import type { Subject } from '../../analysis/subject.js';
 import type { DiffuserPart } from '../../input/installation.js';
 import type { PlacedPart } from '../../model/layout/place-parts.js';
 import type { Citation } from '../../sources/index.js';
-import { citationOf } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 
 const FIVE_DIAMETERS: Citation = {

@@ -1,8 +1,8 @@
+import { givenIn } from '../../analysis/citation-of.js';
 import type { Vec3 } from '../../geometry/index.js';
 import type { ServiceSpace } from '../../input/installation.js';
 import { boxBeside, spacesFor } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
-import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 import { type Access, type AccessSubject, accessOf, FAR, wayBefore } from './access-subject.js';
 import { inTheWay, wayWord } from './in-the-way.js';

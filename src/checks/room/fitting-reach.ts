@@ -1,7 +1,7 @@
+import { givenIn } from '../../analysis/citation-of.js';
 import type { Vec3 } from '../../geometry/index.js';
 import { boxAtFitting, spacesFor } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
-import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 import { accessOf, FAR, wayBefore } from './access-subject.js';
 import { inTheWay } from './in-the-way.js';

@@ -1,10 +1,10 @@
+import { givenIn } from '../../analysis/citation-of.js';
 import { nearestObstacle } from '../../geometry/index.js';
 import type { ServiceSpace } from '../../input/installation.js';
 import type { PartPlace } from '../../model/layout/layout.js';
 import type { Obstacle } from '../../model/room/obstacles.js';
 import { spacesFor, handleSweep as sweepOf } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
-import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 import { accessOf, clashOf, FAR, near } from './access-subject.js';
 import { inTheWay } from './in-the-way.js';

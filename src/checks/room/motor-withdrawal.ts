@@ -1,6 +1,6 @@
+import { givenIn } from '../../analysis/citation-of.js';
 import { type Capsule, plus, sweepUp } from '../../geometry/index.js';
 import type { Citation } from '../../sources/index.js';
-import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 import { type Access, accessOf, clashOf, FAR, wayBefore, withoutHolder } from './access-subject.js';
 import { inTheWay } from './in-the-way.js';

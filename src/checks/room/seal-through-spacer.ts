@@ -1,5 +1,5 @@
+import { citationOf } from '../../analysis/citation-of.js';
 import type { Citation } from '../../sources/index.js';
-import { citationOf } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 
 const GEOMETRY: Citation = {

@@ -1,9 +1,9 @@
+import { givenIn } from '../../analysis/citation-of.js';
 import type { TurnedBox, Vec3 } from '../../geometry/index.js';
 import { nearestObstacle, plus, times } from '../../geometry/index.js';
 import type { ServiceSpace } from '../../input/installation.js';
 import { boxBeside, OVER_FLOOR, spacesFor } from '../../model/room/service-spaces.js';
 import type { Citation } from '../../sources/index.js';
-import { givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 import { type Access, type AccessSubject, accessOf, clashOf, near } from './access-subject.js';
 import { inTheWay, wayWord } from './in-the-way.js';

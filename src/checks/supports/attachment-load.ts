@@ -1,6 +1,6 @@
+import { citationOf, givenIn } from '../../analysis/citation-of.js';
 import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import { askedConditions, SUPPORT_CONDITIONS } from '../asked-conditions.js';
-import { citationOf, givenIn } from '../citation-of.js';
 import { defineCheck } from '../define-check.js';
 
 /**

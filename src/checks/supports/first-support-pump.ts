@@ -1,6 +1,6 @@
+import { citationOf } from '../../analysis/citation-of.js';
 import { weightSupports } from '../../analysis/supports/weight-supports.js';
 import type { Citation } from '../../sources/index.js';
-import { citationOf } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 
 const PRACTICE: Citation = {

@@ -1,8 +1,8 @@
+import { citationOf } from '../../analysis/citation-of.js';
 import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import { supportFacts } from '../../model/support-parts.js';
 import type { Citation } from '../../sources/index.js';
 import { askedConditions, SUPPORT_CONDITIONS } from '../asked-conditions.js';
-import { citationOf } from '../citation-of.js';
 import { defineCheck } from '../define-check.js';
 
 const BASIS: Citation = { source: 'mss-sp-58', clause: 'table of hanger rod ratings', confidence: 'memory' };

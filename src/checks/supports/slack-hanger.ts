@@ -1,8 +1,8 @@
+import { nozzleLimits } from '../../analysis/nozzles/nozzle-limits.js';
 import { slackQuestions } from '../../analysis/supports/slack-questions.js';
 import type { Citation } from '../../sources/index.js';
 import { type Demand, defineCheck } from '../define-check.js';
 import { rowDemands } from '../nozzles/nozzle-demands.js';
-import { nozzleLimits } from '../nozzles/nozzle-limits.js';
 import { principalStressDemand } from '../nozzles/nozzle-principal-stress.js';
 
 const BASIS: Citation = {

@@ -1,8 +1,8 @@
+import { citationOf, givenIn } from '../../analysis/citation-of.js';
 import { judgedConditions, operatingOnly, type SolvedCondition } from '../../analysis/conditions.js';
 import type { Subject } from '../../analysis/subject.js';
 import { supportLoadIn } from '../../analysis/supports/support-loads.js';
 import type { PlacedSupport } from '../../model/layout/layout.js';
-import { citationOf, givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 
 /**

@@ -1,8 +1,8 @@
+import { citationOf, givenIn } from '../../analysis/citation-of.js';
 import type { Subject } from '../../analysis/subject.js';
 import { findSpan } from '../../catalog/index.js';
 import type { PlacedSpan } from '../../model/layout/layout.js';
 import type { Citation } from '../../sources/index.js';
-import { citationOf, givenIn } from '../citation-of.js';
 import { type Demand, defineCheck } from '../define-check.js';
 
 const TABLE: Citation = { source: 'mss-sp-69', clause: 'table of hanger spacing', confidence: 'two sources' };

@@ -1,8 +1,8 @@
 /** What two flange faces may be off before the bolts are pulled, and what the shaft may move while they are. */
 
+import { citationOf } from '../../analysis/citation-of.js';
 import { faceDiameters } from '../../analysis/nozzles/nozzle-faces.js';
 import type { Subject } from '../../analysis/subject.js';
-import { citationOf } from '../../checks/citation-of.js';
 import type { Sourced, UnitSystem } from '../../input/installation.js';
 import type { Citation } from '../../sources/index.js';
 import type { FieldLimit } from './field-limit.js';

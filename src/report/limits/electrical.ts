@@ -1,6 +1,6 @@
 /** What supply and current of a three-phase motor keep to. */
 
-import { citationOf } from '../../checks/citation-of.js';
+import { citationOf } from '../../analysis/citation-of.js';
 import type { Installation } from '../../input/installation.js';
 import type { Citation } from '../../sources/index.js';
 import type { FieldLimit } from './field-limit.js';

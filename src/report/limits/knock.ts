@@ -1,5 +1,5 @@
 /** The margin a natural frequency keeps from running speed. */
-import { citationOf } from '../../checks/citation-of.js';
+import { citationOf } from '../../analysis/citation-of.js';
 import type { Installation } from '../../input/installation.js';
 import type { Citation } from '../../sources/index.js';
 

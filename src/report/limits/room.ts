@@ -1,7 +1,7 @@
 /** The height over the motor that drawing it takes. */
 
+import { givenIn } from '../../analysis/citation-of.js';
 import type { Subject } from '../../analysis/subject.js';
-import { givenIn } from '../../checks/citation-of.js';
 import { accessOf } from '../../checks/room/access-subject.js';
 import type { FieldLimit } from './field-limit.js';
 

@@ -1,5 +1,5 @@
 /** How far the motor top may move at the start. */
-import { citationOf } from '../../checks/citation-of.js';
+import { citationOf } from '../../analysis/citation-of.js';
 import type { Installation } from '../../input/installation.js';
 import type { FieldLimit } from './field-limit.js';
 

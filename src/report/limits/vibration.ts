@@ -1,5 +1,5 @@
 /** What vibration keeps to: the limit of the file, else the published zones as a comparison. */
-import { citationOf } from '../../checks/citation-of.js';
+import { citationOf } from '../../analysis/citation-of.js';
 import type { Installation } from '../../input/installation.js';
 import type { Citation } from '../../sources/index.js';
 import type { FieldLimit } from './field-limit.js';

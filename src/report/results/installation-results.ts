@@ -1,10 +1,10 @@
 import type * as z from 'zod';
 import { isNotWorkedOut } from '../../analysis/memoized.js';
 import { closedJoints } from '../../analysis/nozzles/closed-joints.js';
+import { misfitLoads, misfitUsedUp } from '../../analysis/nozzles/misfit-loads.js';
 import type { Subject } from '../../analysis/subject.js';
 import { pumpOutLines } from '../../analysis/supports/pump-out-lines.js';
 import { supportSettings } from '../../analysis/supports/support-settings.js';
-import { misfitLoads, misfitUsedUp } from '../../checks/nozzles/misfit-loads.js';
 import type { JointClosing, MisfitWay } from '../../mechanics/what-ifs/fit-up.js';
 import type { FlangeSpring } from '../../mechanics/what-ifs/pump-out.js';
 import type { Wrench } from '../../model/conventions.js';

@@ -1,6 +1,6 @@
 /** What cannot be right whatever the duty is: a running pump that lifts nothing, moves nothing, or runs hotter than anything reviewed. */
 
-import { givenIn } from '../../../checks/citation-of.js';
+import { givenIn } from '../../../analysis/citation-of.js';
 import { numberIn } from '../../../readings/read-box.js';
 import { siteText } from '../../../sheet/field-context.js';
 import type { Judge } from '../../judge.js';

@@ -1,11 +1,11 @@
-import { faceDiameters } from '../../../analysis/nozzles/nozzle-faces.js';
-import { isOf } from '../../../checks/all-checks.js';
 import {
   MISFIT_WAYS,
   type MisfitLoads,
   misfitLoads,
   misfitUsedUp,
-} from '../../../checks/nozzles/misfit-loads.js';
+} from '../../../analysis/nozzles/misfit-loads.js';
+import { faceDiameters } from '../../../analysis/nozzles/nozzle-faces.js';
+import { isOf } from '../../../checks/all-checks.js';
 import type { Sourced } from '../../../input/installation.js';
 import type { MisfitWay } from '../../../mechanics/what-ifs/fit-up.js';
 import type { UnitSystem } from '../../../units/index.js';

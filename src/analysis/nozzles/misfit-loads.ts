@@ -1,15 +1,11 @@
-import { isNotWorkedOut } from '../../analysis/memoized.js';
-import { closedJoints } from '../../analysis/nozzles/closed-joints.js';
-import {
-  type NozzleAxisLoads,
-  nozzleAxisLoads,
-  nozzleLoadRows,
-} from '../../analysis/nozzles/nozzle-load-rows.js';
-import type { Subject } from '../../analysis/subject.js';
 import type { JointClosing, MisfitWay } from '../../mechanics/what-ifs/fit-up.js';
 import type { PlacedNozzle } from '../../model/layout/layout.js';
-import { type NozzleComponent, nozzleComponents } from './nozzle-demands.js';
+import { isNotWorkedOut } from '../memoized.js';
+import type { Subject } from '../subject.js';
+import { closedJoints } from './closed-joints.js';
+import { type NozzleComponent, nozzleComponents } from './nozzle-components.js';
 import { nozzleLimits } from './nozzle-limits.js';
+import { type NozzleAxisLoads, nozzleAxisLoads, nozzleLoadRows } from './nozzle-load-rows.js';
 
 /** The six ways in the order they are printed. */
 export const MISFIT_WAYS: readonly MisfitWay[] = [
