@@ -1,7 +1,11 @@
 import { kindOf, type RoleKind } from '../model/conditions/condition-roles.js';
 import type { SolvedCondition } from './conditions.js';
 import type { Facts } from './facts.js';
-import { type LargestNozzleLoads, largestNozzleLoads } from './nozzles/largest-nozzle-loads.js';
+import {
+  type LargestNozzleLoads,
+  largestNozzleLoads,
+  largestNozzleLoadsByRole,
+} from './nozzles/largest-nozzle-loads.js';
 import { type NozzleLoadRow, nozzleLoadRows } from './nozzles/nozzle-load-rows.js';
 import {
   conditionsThatCount,
@@ -22,6 +26,8 @@ export interface Analysis {
   readonly nozzleLoads: readonly NozzleLoadRow[];
   /** The largest loads on both nozzles, suction first. */
   readonly largestNozzleLoads: readonly LargestNozzleLoads[];
+  /** The same by what the conditions stand for. */
+  readonly nozzleLoadsByRole: ReadonlyMap<RoleKind, readonly LargestNozzleLoads[]>;
   /** Whether it was made of these facts, and not of others that look alike. */
   readonly isOf: (facts: Facts) => boolean;
 }
@@ -51,6 +57,7 @@ export function analyse(facts: Facts, options: AnalysisOptions = {}): Analysis {
   );
   const nozzleLoads = once(() => nozzleLoadRows(facts));
   const largestOnNozzles = once(() => largestNozzleLoads(nozzleLoads(), counted()));
+  const nozzlesByRole = once(() => largestNozzleLoadsByRole(nozzleLoads(), counted()));
   return {
     get conditions() {
       return counted();
@@ -66,6 +73,9 @@ export function analyse(facts: Facts, options: AnalysisOptions = {}): Analysis {
     },
     get largestNozzleLoads() {
       return largestOnNozzles();
+    },
+    get nozzleLoadsByRole() {
+      return nozzlesByRole();
     },
     isOf: (other) => other.layout === layout && other.response === response,
   };

@@ -8,6 +8,7 @@ import { type Finding, restsOnMemory } from '../judging/finding.js';
 import type { Verdict } from '../judging/verdict.js';
 import { conditionTitle, inCondition } from '../model/conditions/condition-roles.js';
 import { type LargestLoadRow, largestLoadRows } from './rows/largest-load-rows.js';
+import { type LargestNozzleRow, largestNozzleRows } from './rows/largest-nozzle-rows.js';
 import { askedOfManufacturer } from './words/asked-of-manufacturer.js';
 import { findingSentence, worstFirst } from './words/finding-row.js';
 import { ownWords } from './words/own-words.js';
@@ -52,6 +53,8 @@ export interface ReviewSummary {
   /** How many more of the verdict that decides there are than are listed. */
   readonly unlisted: number;
   readonly supports: readonly SummarySupport[];
+  /** Largest loads of the pipe on both nozzles, suction first. */
+  readonly nozzles: readonly LargestNozzleRow[];
   /** Unit of the numbers of `supports`. */
   readonly loadUnit: string;
   /** How many places were judged with each outcome, comparisons left out. */
@@ -97,6 +100,7 @@ export function reviewSummary(subject: ReviewedSubject, units: UnitSystem): Revi
     })),
     unlisted: Math.max(0, trouble.length - listed.length),
     supports: supportRows(subject, write),
+    nozzles: largestNozzleRows(subject, write),
     loadUnit: write.unit('force'),
     counts: countsOf(findings, false),
     compared: countsOf(findings, true),

@@ -6,15 +6,18 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../src/analysis/analysis.js';
+import { reviewHtml } from '../../src/app/render-review.js';
 import { type Review, review, reviewResults } from '../../src/app/review.js';
 import { checkPicture } from '../../src/cli/check/check-view.js';
 import { supportTable } from '../../src/cli/schedule/schedule-table.js';
 import { readInstallation } from '../../src/input/read-installation.js';
+import { conditionTitle } from '../../src/model/conditions/condition-roles.js';
 import type { MarkupElement, MarkupNode } from '../../src/render/markup.js';
 import { scheduleUnits, supportSchedule } from '../../src/report/rows/support-schedule.js';
 import { buildSheet } from '../../src/sheet/build-sheet.js';
-import { formatLoad, formatLoadNumber, loadNumber } from '../../src/units/index.js';
-import { filledReview, layOut } from '../pages/sample-reviews.js';
+import { formatLoad, formatLoadNumber, formatQuantity, loadNumber } from '../../src/units/index.js';
+import { filledReview, layOut, templates } from '../pages/sample-reviews.js';
+import { fonts } from '../render/specimen.js';
 
 const MEASURES = ['down', 'up', 'sideways', 'resultant'] as const;
 const DIRECTIONS = ['down', 'up', 'sideways'] as const;
@@ -215,6 +218,143 @@ function toldBy(of: Review): readonly Told[] {
   return [...terminal, ...table, ...order, ...first, ...csv, ...file, ...governs];
 }
 
+/** The review as a page of HTML. */
+const pageOf = (of: Review): string =>
+  reviewHtml(of, { templates, fonts, reader: 'engineer', units: of.installation.review.units });
+
+const NAMED_SPACES = /&#160;|&nbsp;/gu;
+
+/** Words of a piece of HTML, spaces alike. */
+const flatText = (html: string): string =>
+  html
+    .replace(/<[^>]*>/gu, '')
+    .replace(NAMED_SPACES, ' ')
+    .replace(/\s+/gu, ' ')
+    .trim();
+
+/** The largest loads on supports as the page of HTML prints them. */
+function toldByPage(of: Review): readonly Told[] {
+  const { units } = of.installation.review;
+  const table = /id="support-envelope"[\s\S]*?<\/table>/u.exec(pageOf(of))?.[0] ?? '';
+  const rows = table.split('</tr>').map((row) => row.split(/<\/t[dh]>/u).map(flatText));
+  return [...wantedLoads(of)].flatMap(([mark, loads]) => {
+    const row = rows.find(([first = '']) => first === mark || first.startsWith(`${mark} `)) ?? [];
+    return MEASURES.map((measure, index): Told => {
+      const load = loads[measure];
+      return {
+        output: `page of HTML, ${measure}`,
+        mark,
+        printed: row[2 + 2 * index] ?? 'missing',
+        wanted: load < 1e-5 ? '–' : formatLoadNumber(load, units),
+      };
+    });
+  });
+}
+
+/** Largest resultants on a nozzle [N], [N·m], each with the first condition that reaches it. */
+interface OnNozzle {
+  readonly force: LoadIn;
+  readonly moment: LoadIn;
+}
+
+interface LoadIn {
+  readonly load: number;
+  readonly condition: string;
+}
+
+/**
+ * The largest resultants on both nozzles from the force and moment of each condition, as the results give them; the
+ * questions of a slack hanger left away.
+ */
+function wantedOnNozzles(of: Review): ReadonlyMap<string, OnNozzle> {
+  const conditions = Object.entries(reviewResults(of).conditions).filter(
+    ([name]) => !name.startsWith('slack-'),
+  );
+  const most = (which: 'suction' | 'discharge', kind: 'force' | 'moment'): LoadIn => {
+    const loads = conditions.flatMap(([condition, { nozzles }]) =>
+      nozzles === undefined ? [] : [{ condition, load: Math.hypot(...nozzles[which][kind]) }],
+    );
+    const largest = Math.max(...loads.map(({ load }) => load));
+    const condition = loads.find(({ load }) => load > largest * (1 - 1e-9))?.condition ?? 'none';
+    return { load: largest, condition };
+  };
+  return new Map(
+    (['suction', 'discharge'] as const).map((which) => [
+      which,
+      { force: most(which, 'force'), moment: most(which, 'moment') },
+    ]),
+  );
+}
+
+/** Every place that prints the largest loads on a nozzle. */
+function toldOfNozzles(of: Review): readonly Told[] {
+  const { units } = of.installation.review;
+  const plain = (text: string): string => text.replace(/\s+/gu, ' ').trim();
+  const picture = checkPicture(of, { file: 'f', name: 'f', colour: false, units }).split('\n');
+  const head = picture.findIndex((line) => line.startsWith('nozzle '));
+  const { root, composed } = filledReview(of, 'engineer', units);
+  const inSection = (id: string): string => {
+    const found = section(root, id);
+    return found === undefined ? '' : plain(textOf(found));
+  };
+  const page = flatText(pageOf(of));
+  const drawn = plain(composed.drawings.isometric?.alt ?? '');
+  const sheet = buildSheet(of).parts.flatMap(({ rows }) => rows);
+  const results = reviewResults(of).nozzleLoads ?? [];
+  return [...wantedOnNozzles(of)].flatMap(([which, { force, moment }]) => {
+    const text = {
+      force: plain(formatLoad(force.load, units)),
+      moment: plain(formatQuantity(moment.load, 'moment', units)),
+      forceIn: conditionTitle(force.condition),
+      momentIn: conditionTitle(moment.condition),
+    };
+    const told = (output: string, printed: string, wanted: string): Told => ({
+      output,
+      mark: which,
+      printed: plain(printed),
+      wanted,
+    });
+    /** What stands behind some words that are there whatever the value. */
+    const behind = (output: string, from: string, words: string, wanted: string): Told => {
+      const begin = from.indexOf(words);
+      const start = begin + words.length;
+      return told(output, begin < 0 ? 'missing' : from.slice(start, start + wanted.length), wanted);
+    };
+    const row = picture.slice(head).find((line) => line.startsWith(`${which} `)) ?? '';
+    const found = results.find(({ at }) => at === `${which} nozzle`);
+    const own = sheet.find(
+      ({ label, expected = '' }) =>
+        label.toLowerCase().startsWith(which) && expected.startsWith('largest force'),
+    );
+    const whole = [text.force, text.forceIn, text.moment, text.momentIn].join('; ');
+    const full = new RegExp(
+      `${which} nozzle (\\S+ \\S+), of it [^(]*\\(([^)]*)\\), and ([^(]*) \\(([^)]*)\\)`,
+      'u',
+    );
+    return [
+      told('terminal', row.slice(10, 21), text.force),
+      told('terminal', row.slice(44, 58), text.moment),
+      told('matrix', full.exec(inSection('matrix'))?.slice(1).join('; ') ?? 'missing', whole),
+      told('page of HTML', full.exec(page)?.slice(1).join('; ') ?? 'missing', whole),
+      behind('picture', drawn, `${which} nozzle: force `, `${text.force} ${text.forceIn}, (axial`),
+      told(
+        'picture',
+        new RegExp(`${which} nozzle: [^;]*, moment ([^;]*)`, 'u').exec(drawn)?.[1] ?? 'missing',
+        `${text.moment} ${text.momentIn}`,
+      ),
+      told(
+        'field sheet',
+        own?.expected ?? 'missing',
+        `largest force ${text.force}, ${text.forceIn}; moment ${text.moment}, ${text.momentIn}`,
+      ),
+      told('results', formatLoad(found?.force?.load ?? Number.NaN, units), text.force),
+      told('results', found?.force?.condition ?? 'missing', force.condition),
+      told('results', formatQuantity(found?.moment?.load ?? Number.NaN, 'moment', units), text.moment),
+      told('results', found?.moment?.condition ?? 'missing', moment.condition),
+    ];
+  });
+}
+
 const wrong = (told: readonly Told[]): readonly Told[] =>
   told.filter(({ printed, wanted }) => printed !== wanted);
 
@@ -225,6 +365,18 @@ describe.each(SAMPLES)('%s', (file) => {
     const told = toldBy(whole);
     expect(wrong(told)).toEqual([]);
     expect(told.length).toBeGreaterThan(20 * whole.layout.supports.length);
+  });
+
+  test('every output prints the largest force and moment on both nozzles with the same value and condition', () => {
+    const told = toldOfNozzles(whole);
+    expect(wrong(told)).toEqual([]);
+    expect(new Set(told.map(({ output }) => output)).size).toBe(6);
+  });
+
+  test('the page of HTML prints the largest loads on every support', () => {
+    const told = toldByPage(whole);
+    expect(wrong(told)).toEqual([]);
+    expect(told.length).toBe(4 * whole.layout.supports.length);
   });
 
   test('the page prints what the tables hold', () => {
@@ -263,6 +415,15 @@ test('an envelope that leaves the pump out away is seen in every output', () => 
       'support table',
       'terminal',
     ].sort(),
+  );
+});
+
+test('largest nozzle loads that leave the starts away are seen in every output', () => {
+  const whole = reviewOf('samples/pool-hot-water.yaml');
+  const planted = { ...whole, analysis: analyse(whole, { leftAway: ['start'] }) };
+  const found = wrong(toldOfNozzles(planted));
+  expect([...new Set(found.map(({ output }) => output))].sort()).toEqual(
+    ['field sheet', 'matrix', 'page of HTML', 'picture', 'results', 'terminal'].sort(),
   );
 });
 

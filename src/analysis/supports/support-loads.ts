@@ -81,7 +81,7 @@ export interface LargestSupportLoads {
 }
 
 /** Below this share of the weight of everything a load is noise of the arithmetic [-]. */
-const NOISE = 1e-9;
+export const NOISE = 1e-9;
 /** Loads that differ by less than this share are equal [-]. */
 const SAME = 1e-9;
 

@@ -34,6 +34,8 @@ export function checkPicture(review: Review, options: PictureOptions): string {
     '',
     ...supportLines(seen, paint),
     '',
+    ...nozzleLines(seen, paint),
+    '',
     ...wrapped(countLine(seen), LINE_WIDTH),
     ...nextLines(seen, options, paint),
   ];
@@ -76,6 +78,15 @@ function supportLines(seen: ReviewSummary, paint: Paint): readonly string[] {
     },
   );
   return [paint.dim('largest load on each support, of all conditions'), paint.dim(head), ...rows];
+}
+
+function nozzleLines(seen: ReviewSummary, paint: Paint): readonly string[] {
+  const widths = [10, -10, 22, -13, 21] as const;
+  const head = columns(['nozzle', 'force', 'condition', 'moment', 'condition'], widths);
+  const rows = seen.nozzles.flatMap(({ nozzle, force, forceIn, moment, momentIn }) =>
+    brokenColumns([nozzle, force, forceIn, moment, momentIn], widths),
+  );
+  return [paint.dim('largest force and moment of the pipe on each nozzle'), paint.dim(head), ...rows];
 }
 
 function countLine({ counts, compared, assumptions }: ReviewSummary): string {

@@ -16,7 +16,7 @@ import { accessResults } from './access-results.js';
 import { bandResults } from './band-results.js';
 import { boundsResults } from './bounds-results.js';
 import { fitterResults } from './installation-results.js';
-import { supportLoadResults } from './load-results.js';
+import { nozzleLoadResults, supportLoadResults } from './load-results.js';
 import type { ResultsFile } from './results-schema.js';
 
 /**
@@ -46,6 +46,7 @@ export function resultsFile(
       everyCondition(response).map((condition) => [condition.name, conditionResults(condition, loads)]),
     ),
     supportLoads: supportLoadResults(subject),
+    nozzleLoads: nozzleLoadResults(subject),
     weights: layout.weights.map((row) => ({
       part: row.part,
       dry: row.dry,

@@ -7,7 +7,7 @@ import { accessShape } from './access-schema.js';
 import { bandsShape } from './band-schema.js';
 import { boundsShape } from './bounds-results.js';
 import { fitUpShape, pumpOutShape, settingShape } from './installation-schema.js';
-import { supportLoadsShape } from './load-schema.js';
+import { nozzleLoadsShape, supportLoadsShape } from './load-schema.js';
 
 const vector = once(() => z.tuple([z.number(), z.number(), z.number()]));
 const wrench = once(() =>
@@ -148,6 +148,7 @@ export const resultsShape = once(() =>
       pump: z.strictObject({ mark: z.string() }),
       conditions: z.record(z.string(), condition()),
       supportLoads: supportLoadsShape().optional(),
+      nozzleLoads: nozzleLoadsShape().optional(),
       weights: z.array(
         z.strictObject({
           part: z.string(),

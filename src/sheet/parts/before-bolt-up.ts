@@ -6,6 +6,7 @@ import type { FieldContext } from '../field-context.js';
 import type { SheetRow } from '../sheet.js';
 import type { PartDefinition } from '../sheet-part.js';
 import { facePlaces } from './face-places.js';
+import { nozzleLoadRow } from './largest-load-row.js';
 
 /** The two flanges of the pump before the bolts are pulled. The moment passes: it cannot be read afterwards. */
 export const beforeBoltUp: PartDefinition = {
@@ -156,5 +157,6 @@ function flangeRows(nozzle: PlacedNozzle, context: FieldContext): readonly Sheet
       ],
       limitWords(limits.shaft, context),
     ),
+    ...nozzleLoadRow(which, `${title}: load of the pipe once bolted`, context),
   ];
 }

@@ -3,6 +3,7 @@ import { judgeDemand } from '../../../checks/run-check.js';
 import { governing } from '../../../judging/worst-first.js';
 import { conditionTitle } from '../../../model/conditions/condition-roles.js';
 import type { ReportContext, View } from '../../context.js';
+import { largestNozzleRows } from '../../rows/largest-nozzle-rows.js';
 import { everyCondition } from '../../words/condition-order.js';
 import { findingRow } from '../../words/finding-row.js';
 
@@ -29,14 +30,15 @@ interface MatrixColumn {
  * @returns columns by basis and nozzle, rows by condition
  */
 export function matrix(context: ReportContext) {
+  const { write } = context;
   const { installation } = context.subject;
   const columns = matrixColumns(context);
   const conditions = everyCondition(context.subject.response)
     .map(({ name }) => name)
     .filter((name) => columns.some((column) => column.ratios.has(name)));
   const bases = [...new Set(columns.map((column) => column.basis))];
-  const { write } = context;
   return {
+    largest: largestNozzleRows(context.subject, write).map((row) => ({ ...row })),
     hasColumns: columns.length > 0,
     basis: installation.limits.nozzle.basis ?? '',
     hasBasis: installation.limits.nozzle.basis !== undefined,
