@@ -11,6 +11,9 @@ import { decodePDFRawStream, PDFArray, PDFDict, PDFName, PDFNumber, type PDFRawS
 import { afterAll, describe, expect, test } from 'vitest';
 import { fieldSheetPdf } from '../../src/app/render-field-sheet.js';
 import { renderReviewPdf, reviewResults } from '../../src/app/review.js';
+import { englishFor, ownTexts } from '../../src/issues/spelling.js';
+import { spelledMarkup } from '../../src/render/spelled-document.js';
+import { ownWords } from '../../src/report/words/own-words.js';
 import { look, sheet } from '../forms/sheet-fixture.js';
 import { rowsAskedFor } from '../render/layout-faults.js';
 import { fonts } from '../render/specimen.js';
@@ -128,8 +131,11 @@ describe.each(cases)('$title', ({ title, sample, reader }) => {
     const text = plain(
       execFileSync('pdftotext', ['-raw', file, '-'], { encoding: 'utf8', maxBuffer: 1 << 26 }),
     );
-    const { root } = filledReview(sample.review, reader, sample.review.installation.review.units);
-    const rows = rowsAskedFor(root).map((row) => plain(row.replaceAll('|', '')));
+    const { installation } = sample.review;
+    const { units, english } = installation.review;
+    const { root } = filledReview(sample.review, reader, units);
+    const written = spelledMarkup(root, englishFor(units, english), ownTexts(ownWords(installation)));
+    const rows = rowsAskedFor(written).map((row) => plain(row.replaceAll('|', '')));
     expect(rows.filter((row) => !text.includes(row))).toEqual([]);
     const places = new Set(sample.review.findings.map(({ at }) => plain(at)));
     if (reader === 'engineer') expect([...places].filter((place) => !text.includes(place))).toEqual([]);

@@ -2,8 +2,8 @@
 
 /** What every help ends with. */
 export const caution = `An estimate for review by the engineer of record, who alone decides. The
-manufacturer's manual and the local code govern. Support the pipe, lock out and drain
-before anything is taken out.`;
+manufacturer's manual and the local code govern. Support the pipe, lock out and
+drain before anything is taken out.`;
 
 const statuses = `Exit status:
   0   everything that could be judged meets its limit
