@@ -195,6 +195,29 @@ export function reviewedLifted(): ReviewSubject {
   };
 }
 
+/** The same on four springs at their places, on an inertia base. */
+export function reviewedSprung(): ReviewSubject {
+  const { pump } = reviewedInstallation();
+  const given = (value: number): Sourced => ({ value, origin: { kind: 'given', path: 'test' } });
+  const places: readonly Vec3[] = [
+    [0.4, 0.3, 0],
+    [-0.4, 0.3, 0],
+    [-0.4, -0.3, 0],
+    [0.4, -0.3, 0],
+  ];
+  return reviewed({
+    pump: {
+      ...pump,
+      mount: 'sprung',
+      base: {
+        position: [0, 0, -0.4],
+        springs: { rate: 200_000, load: given(1500), count: 4, places, side: 150_000 },
+        inertiaBase: { mass: given(150), below: 0.1 },
+      },
+    },
+  });
+}
+
 /** The same on a drive with a range of speeds and a margin, and blades: speeds to lock out. */
 export function reviewedOnDrive(): ReviewSubject {
   const whole = reviewedInstallation();

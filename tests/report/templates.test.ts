@@ -13,6 +13,7 @@ import {
   reviewedOnDrive,
   reviewedSideways,
   reviewedSound,
+  reviewedSprung,
   reviewedStalled,
   reviewedWithBands,
   reviewedWithConnectors,
@@ -35,6 +36,7 @@ const reviews = [
   reviewedLifted(),
   reviewedSideways(),
   reviewedSound(),
+  reviewedSprung(),
   reviewedWithConnectors('gapped'),
   await reviewedWithBands(),
 ].flatMap((whole) =>
