@@ -34,7 +34,7 @@ export function unstated(context: ReportContext) {
     failed: String(bounds?.failed ?? 0),
     hasFailed: (bounds?.failed ?? 0) > 0,
     count: String(things.length),
-    turnedCount: String(turned.length),
+    turnedCount: turned.length === 1 ? 'One verdict is' : `${turned.length} verdicts are`,
     hasTurned: turned.length > 0,
     things: things.map((effect) => thingRow(effect, context)),
     rows: listed.map((finding) => boundRow(finding, context)),
