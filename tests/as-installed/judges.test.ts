@@ -428,12 +428,12 @@ const cases: readonly Case[] = [
     judge: 'locked-speeds',
     review: banded,
     meets: {
-      'knock-test.locked-from': '720',
-      'knock-test.locked-to': '797',
-      'knock-test.locked-from-2': '1013',
-      'knock-test.locked-to-2': '1120',
+      'knock-test.locked-from': '700',
+      'knock-test.locked-to': '775',
+      'knock-test.locked-from-2': '994',
+      'knock-test.locked-to-2': '1100',
     },
-    exceeds: { 'knock-test.locked-from': '720', 'knock-test.locked-to': '797' },
+    exceeds: { 'knock-test.locked-from': '700', 'knock-test.locked-to': '775' },
   },
   {
     judge: 'head-rises',
