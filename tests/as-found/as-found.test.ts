@@ -242,6 +242,7 @@ test('misfit pulled shut: way by way equals all at once in one frame with a join
         'before-bolt-up.suction.offset': '0',
       }),
     );
+  if (none === undefined) throw new Error('nothing read');
   expect(Object.keys(none)).toEqual(Object.keys(loads.filled));
   // The same but for the last binary digit of the resultant, which is formed anew from its parts.
   for (const [key, value] of Object.entries(loads.filled)) {
