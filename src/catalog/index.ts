@@ -1,4 +1,5 @@
 /** Published tables: pipe, flanges, fittings, valves, materials, liquids, insulation, rods, spans, nozzle loads. */
+export * from './air-gap-transient.js';
 export { type AllowableQuery, allowableStress, allowableStressMaterials } from './allowable-stress.js';
 export { type BoltSet, boltSetMass } from './bolt-set-mass.js';
 export { betweenRows, type Catalogued, type Pairs } from './catalogued.js';

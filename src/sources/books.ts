@@ -118,6 +118,16 @@ export const books = {
     edition: 'two pages agree',
     kind: 'public document',
   },
+  'start-transient-paper': {
+    title: 'Journal of Vibration and Acoustics 118, on torque transients of motors started across the line',
+    edition: '1996, page 242, abstract',
+    kind: 'public document',
+  },
+  'motor-records': {
+    title: 'Records of induction motors in an open library of building energy models',
+    edition: '10 to 100 hp, 4 poles, 460 V',
+    kind: 'public document',
+  },
   'motor-inertia-list': {
     title: 'Public list of motor frames with the inertia of their rotors',
     edition: 'one list',

@@ -48,8 +48,7 @@ export interface StartTorqueShare {
  *
  *     reduced voltage: (V / V_n)²     wye: 1/3     current limit: (I / I_locked)²
  *
- * The surge of a changeover out of phase can exceed all of these; no published number for it is at hand, and it is
- * not in here.
+ * The surge of a changeover out of phase can exceed all of these, and it is not in here.
  *
  * @param method - how the motor is started
  * @returns share [-], of what, and where from

@@ -1,9 +1,11 @@
 import { nozzleLoadRows } from '../../../analysis/nozzles/nozzle-load-rows.js';
+import { airGapTransient } from '../../../catalog/index.js';
 import { startMovements } from '../../../checks/motion/start-movement.js';
 import { sentenceOf } from '../../../issues/print.js';
 import type { StartRun, WorkedStart } from '../../../mechanics/start/start-up.js';
 import { conditionTitle, identityOf } from '../../../model/conditions/condition-roles.js';
 import { norm, subtract } from '../../../model/vector.js';
+import { sources } from '../../../sources/index.js';
 import { startQuestions } from '../../calculations/start-questions.js';
 import { workedCalculation } from '../../calculations/worked-calculation.js';
 import type { ReportContext, View } from '../../context.js';
@@ -32,6 +34,7 @@ export function startUp(context: ReportContext) {
   const runs = worked?.runs ?? [];
   return {
     full: context.reader === 'engineer',
+    transient: transientRows(worked, context),
     measure: context.reader === 'commissioning',
     hasStart: worked !== undefined,
     fails: start?.kind === 'fails',
@@ -59,6 +62,32 @@ export function startUp(context: ReportContext) {
             workedCalculation(question, context.write),
           ),
   } satisfies View;
+}
+
+/** Methods that put the windings on the supply at once, or again while the rotor turns. */
+const SWITCHED: readonly string[] = ['across the line', 'wye-delta', 'autotransformer'];
+
+/** What the electrical transient may be; nothing where current or voltage is held down electronically. */
+function transientRows(start: WorkedStart | undefined, { write }: ReportContext): readonly View[] {
+  if (start === undefined || !SWITCHED.includes(start.set.method.kind)) return [];
+  const { peak, reversed, cycles, followedAbove, named, sized } = airGapTransient;
+  const torque = (share: number) => write.quantity(share * start.set.motor.fullLoad, 'moment');
+  const stiffest = Math.max(0, ...start.twisting.map(({ frequency }) => frequency));
+  return [
+    {
+      peak: peak.map((share) => write.plain(share, 2)).join(' to '),
+      reversed: reversed.map((share) => write.plain(share, 2)).join(' to '),
+      torque: torque(peak[1]),
+      back: torque(reversed[1]),
+      cycles: cycles.map(String).join(' to '),
+      changesOver: start.set.method.kind !== 'across the line',
+      followedAbove: write.quantity(followedAbove, 'frequency'),
+      follows: stiffest > followedAbove,
+      hasModes: start.twisting.length > 0,
+      stiffest: write.quantity(stiffest, 'frequency'),
+      source: `${sources[named.source].title}; ${sources[sized.source].title}`,
+    },
+  ];
 }
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
@@ -136,7 +165,7 @@ function numberRows(start: WorkedStart, context: ReportContext) {
       origin: pump.duty.efficiency === undefined ? mark('pump.duty.efficiency') : 'computed',
     },
     {
-      what: 'Largest twist whatever the inertia, put on slowly',
+      what: 'Largest twist of the steady torque curves at any inertia, put on slowly',
       value: moment(start.bound.largest),
       origin: 'computed',
     },
