@@ -36,8 +36,8 @@ test('the schedule lists every support with its loads, and what to order of each
   expect(supports.filter(({ Quantity }) => Quantity === '1')).toHaveLength(4 + 8);
   const h2 = supports.find(({ Pump, Mark }) => Pump === 'CHWP-2' && Mark === 'H2');
   expect(h2).toMatchObject({ Kind: 'hanger', Rods: '1', 'Rod size (in)': '7/8', 'Rod length (ft)': '3' });
-  // The printed review of this sample says 3,830 lb.
-  expect(Number(h2?.['Load filled (lb)'])).toBeCloseTo(3830, -1);
+  // The printed review of this sample says 3,740 lb.
+  expect(Number(h2?.['Load filled (lb)'])).toBeCloseTo(3740, -1);
   expect(h2?.Remarks).toContain('Hanger rod load');
   const spring = supports.find(({ Mark }) => Mark === 'V1');
   expect(spring).toMatchObject({ 'Spring rate (lb/in)': '900', 'Spring set load (lb)': '1700' });
@@ -76,7 +76,7 @@ test('a workbook holds numbers as numbers with units in the heads, and the rods 
   const head = supports?.data[0]?.map(String) ?? [];
   const filled = head.indexOf('Load filled (kN)');
   const h2 = supports?.data.find((row) => row[0] === 'CHWP-2' && row[1] === 'H2');
-  expect(h2?.[filled]).toBeCloseTo(17.02, 1);
+  expect(h2?.[filled]).toBeCloseTo(16.6, 1);
   expect(rods?.data.slice(1).map((row) => row.slice(0, 3))).toEqual([
     ['3/4', 4, 4],
     ['7/8', 5, 6],
