@@ -15,7 +15,12 @@ test('a rod one size too small is swapped for the next that carries the load, an
 });
 
 test('a span twice as long as the table allows gets a hanger between, where both halves fit the table', async () => {
-  const long = changed(pool, ['        - hanger: {mark: H2, rod: 3/4 in, length: 2 ft 6 in}\n', '']);
+  // On a stiff bracket, so that the span alone asks for a change and no frequency does.
+  const long = changed(
+    pool,
+    ['        - hanger: {mark: H2, rod: 3/4 in, length: 2 ft 6 in}\n', ''],
+    ['bracket: {frequency: 95 Hz', 'bracket: {frequency: 400 Hz'],
+  );
   const advised = await adviceOn(long);
   expect(firstAdvice(advised)).toEqual(['add-hanger H5']);
   const after = review(installationOf(advised.advice.alternatives[0]?.text ?? ''));
