@@ -15,11 +15,14 @@ test('a rod one size too small is swapped for the next that carries the load, an
 });
 
 test('a span twice as long as the table allows gets a hanger between, where both halves fit the table', async () => {
-  // On a stiff bracket, so that the span alone asks for a change and no frequency does.
+  // The owner holds the first hanger to the pump; otherwise moving it along would do.
   const long = changed(
     pool,
     ['        - hanger: {mark: H2, rod: 3/4 in, length: 2 ft 6 in}\n', ''],
-    ['bracket: {frequency: 95 Hz', 'bracket: {frequency: 400 Hz'],
+    [
+      '  first-support: {pump: 8 ft}',
+      '  first-support: {pump: 8 ft}\n  owner-rules: [{rule: first-support-pump, document: Trial, clause: para 1}]',
+    ],
   );
   const advised = await adviceOn(long);
   expect(firstAdvice(advised)).toEqual(['add-hanger H5']);
