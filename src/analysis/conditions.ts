@@ -2,7 +2,6 @@ import type { ConditionResponse } from '../mechanics/frame/response.js';
 import {
   type ConditionRole,
   isHypothetical,
-  isPressurised,
   isService,
   ofRole,
   type RoleKind,
@@ -63,16 +62,6 @@ export function solvedOf(subject: Facts, kind: RoleKind): SolvedCondition | unde
  */
 export function operatingOnly(subject: Facts): readonly SolvedCondition[] {
   return solvedConditions(subject).filter(isService);
-}
-
-/**
- * Conditions with pressure in the pipe: normal service and the pressure test.
- *
- * @param subject - layout with its frame, and response
- * @returns those that are there, in the order of the frame
- */
-export function pressurisedOnly(subject: Facts): readonly SolvedCondition[] {
-  return solvedConditions(subject).filter(isPressurised);
 }
 
 /**

@@ -12,9 +12,6 @@ import { type OpenPdf, openPdf } from './pdf/open-pdf.js';
 import { isKind } from './pdf/value.js';
 import { statedIn } from './stated-in.js';
 
-/** Largest sheet that is read [bytes]. */
-export const LARGEST_FORM = LIMITS.file;
-
 /**
  * Reads a filled sheet.
  *

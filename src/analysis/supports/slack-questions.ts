@@ -4,7 +4,7 @@ import { norm, subtract } from '../../model/vector.js';
 import { solvedOf } from '../conditions.js';
 import type { Facts } from '../facts.js';
 import { type NozzleLoadRow, nozzleLoadRows } from '../nozzles/nozzle-load-rows.js';
-import { supportLoadIn } from './support-loads.js';
+import { SAME, supportLoadIn } from './support-loads.js';
 
 /** What happens when one hanger near the pump is slack. */
 export interface SlackQuestion {
@@ -72,6 +72,3 @@ export function slackQuestions(subject: Facts): readonly SlackQuestion[] {
     ];
   });
 }
-
-/** Movements that differ by less than this share are equal: the first point is named [-]. */
-const SAME = 1e-9;

@@ -82,8 +82,8 @@ export interface LargestSupportLoads {
 
 /** Below this share of the weight of everything a load is noise of the arithmetic [-]. */
 export const NOISE = 1e-9;
-/** Loads that differ by less than this share are equal [-]. */
-const SAME = 1e-9;
+/** Loads and movements that differ by less than this share are equal: the first in order is named [-]. */
+export const SAME = 1e-9;
 
 /**
  * The load on one support in one condition.

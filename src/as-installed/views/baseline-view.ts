@@ -1,7 +1,6 @@
 /** What the owner compares with in years to come: this visit beside the earlier ones. */
 
 import { numberIn } from '../../readings/read-box.js';
-import type { ReadingsById } from '../../readings/reading.js';
 import { type FieldContext, type Measured, siteText } from '../../sheet/field-context.js';
 import { type Box, boxesOf } from '../../sheet/sheet.js';
 import type { AsInstalled } from '../as-installed.js';
@@ -94,9 +93,4 @@ function measuredOf({ dimension, id = '' }: { readonly id?: string } & Pick<Box,
     default:
       return dimension as Measured;
   }
-}
-
-/** Whether anything of the baseline was read in a set of readings. */
-export function hasBaseline(readings: ReadingsById): boolean {
-  return [...readings.values()].some(({ id, kind }) => kind === 'number' && KEPT.test(id));
 }

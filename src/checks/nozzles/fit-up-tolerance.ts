@@ -1,4 +1,3 @@
-import { citationOf } from '../../analysis/citation-of.js';
 import { type MisfitLoads, misfitLoads } from '../../analysis/nozzles/misfit-loads.js';
 import { type NozzleComponent, nozzleComponents } from '../../analysis/nozzles/nozzle-components.js';
 import { faceDiameters } from '../../analysis/nozzles/nozzle-faces.js';
@@ -188,15 +187,4 @@ function mostOfTwo(first: NozzleAxisLoads, second: NozzleAxisLoads, { key }: Noz
     p.reduce((sum, value, index) => sum + value * (q[index] ?? 0), 0);
   const [aa, bb, ab] = [product(a, a), product(b, b), product(a, b)];
   return Math.sqrt((aa + bb) / 2 + Math.hypot((aa - bb) / 2, ab));
-}
-
-/**
- * Where the tolerances of a review come from, for the card of the fitter.
- *
- * @param subject - installation
- * @returns citations of gap, offset and parallelism, as far as they are there
- */
-export function toleranceGrounds(subject: Subject): readonly Citation[] {
-  const { gap, offset, parallelism } = subject.installation.limits.fitUp ?? {};
-  return [gap, offset, parallelism].flatMap((each) => (each === undefined ? [] : citationOf(each, BASIS)));
 }
