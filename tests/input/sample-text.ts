@@ -35,3 +35,13 @@ export function changed(text: string, ...changes: readonly (readonly [from: stri
     return result.replace(from, to);
   }, text);
 }
+
+/**
+ * A file that says nothing of the motor's bracket, and in which nobody assumes anything for all supports alike.
+ *
+ * @param text - text of the file
+ * @returns the same without these lines
+ */
+export function withoutStructure(text: string): string {
+  return text.replace(/^ +bracket: .*\n/mu, '').replace(/^assumed:\n(?: +.*\n)+/mu, '');
+}

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { EndPart, Installation, Part, SupportPart } from '../../src/input/installation.js';
-import { changed, everyPart, fileText, installationOf, issuesOf } from './sample-text.js';
+import { changed, everyPart, fileText, installationOf, issuesOf, withoutStructure } from './sample-text.js';
 
-const pool = fileText('../../samples/pool-hot-water.yaml');
-const dairy = fileText('../../samples/dairy-condenser-water.yaml');
+const pool = withoutStructure(fileText('../../samples/pool-hot-water.yaml'));
+const dairy = withoutStructure(fileText('../../samples/dairy-condenser-water.yaml'));
 const KIP_PER_INCH = (1000 * 4.4482216152605) / 0.0254;
 
 const everyOf = (walk: readonly Part[]): readonly Part[] =>

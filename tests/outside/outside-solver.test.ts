@@ -13,6 +13,7 @@ import type { Vec3 } from '../../src/model/conventions.js';
 import type { Frame, FrameMember } from '../../src/model/frame/frame.js';
 import { buildLayout } from '../../src/model/layout/build-layout.js';
 import { add, cross, dot, norm, scale, subtract, unit } from '../../src/model/vector.js';
+import { withoutStructure } from '../input/sample-text.js';
 import { anchor, bend, condition, frame, GRAVITY, INCH, NPS4, of, pipe } from '../mechanics/small-frames.js';
 import { addLoad, addNode, addPiece, newDraft } from './beam-model.js';
 import { type Comparison, compareOutside } from './compare-outside.js';
@@ -164,10 +165,7 @@ function zShapedLine(): Frame {
 function pumpBetweenElbows(): Frame {
   const file = 'samples/pool-hot-water.yaml';
   // The beams have rigid supports and no bracket: what the sample says of either is left out.
-  const text = readFileSync(file, 'utf8')
-    .replace(/^ +bracket: .*$/mu, '')
-    .replace(/^assumed:\n(?: +.*\n)+/mu, '');
-  const reading = readInstallation(text, { file });
+  const reading = readInstallation(withoutStructure(readFileSync(file, 'utf8')), { file });
   if (!reading.ok) throw new Error('the sample is refused');
   return buildLayout(reading.installation).frame;
 }
